@@ -1,0 +1,50 @@
+/**
+ * What the page and its cells say to each other. Data comes in by property and is replaced, never changed; intent goes
+ * out as one kind of event that carries a pure edit. Cells never compute predictions and never touch storage.
+ */
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { Cell, Notebook } from '#src/notebook/types.ts';
+
+/** The last good prediction stays available while a newer one is on its way or has failed. */
+export type Result =
+  | { readonly state: 'ready'; readonly prediction: Prediction }
+  | { readonly state: 'computing'; readonly prediction?: Prediction }
+  | { readonly state: 'failed'; readonly message: string; readonly prediction?: Prediction };
+
+/** A snapshot: a new object whenever any result in it changed. */
+export interface ResultsView {
+  of(scenarioId: string, stackId: string): Result;
+}
+
+/** The properties every cell element takes. */
+export interface CellProperties<C extends Cell = Cell> {
+  notebook: Notebook;
+  cell: C;
+  results: ResultsView;
+}
+
+export type Edit = (notebook: Notebook) => Notebook;
+
+/**
+ * A wish to change the notebook. `label` is shown with undo ("Undo: slab thickness"). Edits with the same `merge` key
+ * that follow each other (one drag of one slider) become a single step of undo.
+ */
+export class NotebookEdit extends Event {
+  static readonly type = 'notebook-edit';
+  readonly label: string;
+  readonly edit: Edit;
+  readonly merge: string | undefined;
+
+  constructor(label: string, edit: Edit, merge?: string) {
+    super(NotebookEdit.type, { bubbles: true, composed: true });
+    this.label = label;
+    this.edit = edit;
+    this.merge = merge;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'notebook-edit': NotebookEdit;
+  }
+}

@@ -1,0 +1,23 @@
+/**
+ * How a scenario is told apart everywhere: colour, dash and marker together, so that no two depend on colour alone.
+ *
+ * Colours are custom properties (`src/app/tokens.css`), from the colour-blind-safe schemes 'muted' (on paper) and
+ * 'light' (at night) of P. Tol, "Colour Schemes", SRON/EPS/TN/09-002 issue 3.2, 2021; the first is the ink itself.
+ */
+export interface ScenarioMark {
+  readonly color: string;
+  /** SVG stroke-dasharray, '' for a full line. */
+  readonly dash: string;
+  readonly marker: 'circle' | 'square' | 'triangle' | 'diamond' | 'cross' | 'star' | 'wye' | 'plus';
+}
+
+const DASHES = ['', '7 3', '2 2.5', '9 3 2 3', '12 4', '4 2', '9 2 2 2 2 2', '1 3'] as const;
+const MARKERS = ['circle', 'square', 'triangle', 'diamond', 'cross', 'star', 'wye', 'plus'] as const;
+
+export const SCENARIO_MARK_COUNT = MARKERS.length;
+
+/** The mark of the scenario at `index` in the notebook's list (not in the shown list: hiding one recolours nobody). */
+export function scenarioMark(index: number): ScenarioMark {
+  const i = index % SCENARIO_MARK_COUNT;
+  return { color: `var(--scenario-${i + 1})`, dash: DASHES[i]!, marker: MARKERS[i]! };
+}

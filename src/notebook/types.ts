@@ -1,0 +1,222 @@
+/**
+ * The document. Values are plain data in SI units; nothing here is ever changed in place: an edit makes a new notebook.
+ *
+ * The shapes are checked where text enters (`read-file.ts`), by a schema that must agree with these types.
+ */
+import type { JoistKind, SheetContact, SupportKind } from '#src/acoustics/construction.ts';
+
+export const FORMAT = 'slab-and-spring';
+export const VERSION = 1;
+
+export interface Notebook {
+  readonly format: typeof FORMAT;
+  readonly version: typeof VERSION;
+  readonly id: string;
+  readonly title: string;
+  readonly units: UnitSystem;
+  readonly parameters: readonly Parameter[];
+  readonly stacks: readonly Stack[];
+  readonly materials: readonly OwnMaterial[];
+  readonly flanking: Flanking;
+  readonly cells: readonly Cell[];
+  /** The first has no parent and no changes: it is the base. */
+  readonly scenarios: readonly Scenario[];
+  /** Ids of the scenarios that are shown, in order. */
+  readonly shown: readonly string[];
+  /** Id of the scenario that differences are taken from. */
+  readonly reference: string;
+  /** Id of the scenario that sliders and stack edits write to. */
+  readonly active: string;
+}
+
+export type UnitSystem = 'SI' | 'inch-pound';
+
+export type Parameter = QuantityParameter | ChoiceParameter;
+
+/** Kinds of quantity that a parameter may carry; each has its units in `src/quantities/`. */
+export type QuantityKind =
+  | 'length'
+  | 'density'
+  | 'surface-mass'
+  | 'frequency'
+  | 'dynamic-stiffness'
+  | 'stiffness'
+  | 'modulus'
+  | 'flow-resistivity'
+  | 'level'
+  | 'ratio';
+
+export interface QuantityParameter {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity: QuantityKind;
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+}
+
+export interface ChoiceParameter {
+  readonly key: string;
+  readonly label: string;
+  readonly choices: readonly Choice[];
+  readonly value: string;
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly label: string;
+}
+
+export type ParameterValue = number | string;
+
+/** A literal or a reference to a parameter. */
+export type Field<T extends ParameterValue> = T | { readonly parameter: string };
+
+export interface Stack {
+  readonly id: string;
+  readonly name: string;
+  readonly length_m: Field<number>;
+  readonly width_m: Field<number>;
+  /** Key of a covering, or 'none'. */
+  readonly covering: Field<string>;
+  /** Alternating leaf, interlayer, …, leaf, from the upper room down. */
+  readonly layers: readonly Layer[];
+}
+
+export type Layer = LeafLayer | MatLayer | CavityLayer;
+
+export interface LeafLayer {
+  readonly kind: 'leaf';
+  readonly id: string;
+  readonly name: string;
+  readonly contact: Field<SheetContact>;
+  readonly sheets: readonly SheetField[];
+}
+
+export interface SheetField {
+  /** Key of a sheet material, built in or the notebook's own. */
+  readonly material: Field<string>;
+  /** 0: absent. */
+  readonly thickness_m: Field<number>;
+  /** Overrides the material's density, kg/m³. */
+  readonly density_kg_m3?: Field<number>;
+}
+
+export interface MatLayer {
+  readonly kind: 'mat';
+  readonly id: string;
+  readonly name: string;
+  readonly thickness_m: Field<number>;
+  readonly dynamicStiffness_N_m3: Field<number>;
+  readonly lossFactor: Field<number>;
+}
+
+export interface CavityLayer {
+  readonly kind: 'cavity';
+  readonly id: string;
+  readonly name: string;
+  readonly joists: Field<JoistKind>;
+  readonly depth_m: Field<number>;
+  readonly joistWidth_m: Field<number>;
+  readonly joistSpacing_m: Field<number>;
+  readonly support: Field<SupportKind>;
+  readonly supportLineSpacing_m?: Field<number>;
+  readonly supportPointSpacing_m?: Field<number>;
+  readonly supportHeight_m?: Field<number>;
+  readonly supportStiffness_N_m?: Field<number>;
+  readonly hangerFrequency_Hz?: Field<number>;
+  /** Key of a fibre material, or 'none'. */
+  readonly fill: Field<string>;
+  readonly fillThickness_m: Field<number>;
+}
+
+/** A material of the notebook's own. `source` says where the numbers come from. */
+export type OwnMaterial = OwnSheetMaterial | OwnFibreMaterial;
+
+export interface OwnSheetMaterial {
+  readonly kind: 'sheet';
+  readonly key: string;
+  readonly name: string;
+  readonly source: string;
+  readonly form: 'slab' | 'board';
+  readonly density_kg_m3: number;
+  readonly youngsModulus_Pa: number;
+  readonly poissonRatio: number;
+  readonly lossFactor: number;
+}
+
+export interface OwnFibreMaterial {
+  readonly kind: 'fibre';
+  readonly key: string;
+  readonly name: string;
+  readonly source: string;
+  readonly density_kg_m3: number;
+  readonly flowResistivity_Pa_s_m2: number;
+}
+
+/** 'own' reads the two numbers; the named limits are assumed values, shown as such. */
+export interface Flanking {
+  readonly kind: 'none' | 'well isolated' | 'ordinary' | 'weak' | 'own';
+  readonly R500_dB: number;
+  readonly slope_dB_per_octave: number;
+}
+
+export interface Scenario {
+  readonly id: string;
+  readonly name: string;
+  /** Null for the base only. */
+  readonly parent: string | null;
+  /** Sparse: parameter values that differ from the parent's. */
+  readonly changes: Readonly<Record<string, ParameterValue>>;
+}
+
+interface CellBase {
+  readonly id: string;
+  readonly folded: boolean;
+}
+
+export interface CommentaryCell extends CellBase {
+  readonly kind: 'commentary';
+  /** CommonMark; a link to `value:stack/quantity` or `value:scenario/stack/quantity` is a live value. */
+  readonly text: string;
+}
+
+export interface ParametersCell extends CellBase {
+  readonly kind: 'parameters';
+  readonly title: string;
+  /** Which parameters, in order; empty: all of the notebook's. */
+  readonly parameters: readonly string[];
+}
+
+export interface StackCell extends CellBase {
+  readonly kind: 'stack';
+  readonly stack: string;
+}
+
+export type CurveQuantity = 'airborne' | 'impact' | 'difference' | 'impact-difference';
+export type CurveOverlay = 'mass-law' | 'contour' | 'resonances' | 'critical' | 'paths' | 'uncertainty';
+
+export interface CurvesCell extends CellBase {
+  readonly kind: 'curves';
+  readonly title: string;
+  readonly stack: string;
+  readonly quantity: CurveQuantity;
+  readonly overlays: readonly CurveOverlay[];
+}
+
+export interface RatingsCell extends CellBase {
+  readonly kind: 'ratings';
+  readonly title: string;
+  readonly stack: string;
+}
+
+export interface PathsCell extends CellBase {
+  readonly kind: 'paths';
+  readonly title: string;
+  readonly stack: string;
+  readonly sound: 'airborne' | 'impact';
+}
+
+export type Cell = CommentaryCell | ParametersCell | StackCell | CurvesCell | RatingsCell | PathsCell;
+export type CellKind = Cell['kind'];
