@@ -72,7 +72,10 @@ async function ensureBrowser() {
   } catch (e) {
     fail(e instanceof Error ? e.message : String(e));
   }
-  if (!found) found = (installWithApt(), findBrowser());
+  if (!found) {
+    installWithApt();
+    found = findBrowser();
+  }
   if (!found) {
     run(process.execPath, ['node_modules/playwright/cli.js', 'install', '--only-shell', 'chromium']);
     found = await playwrightBrowser();
