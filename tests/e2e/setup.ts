@@ -1,21 +1,29 @@
+import { fileURLToPath } from 'node:url';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 
 declare module 'vitest' {
   export interface ProvidedContext {
     baseURL: string;
+    builtFolder: string;
   }
 }
 
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const configFile = `${root}/vite.config.ts`;
+/** A folder of its own, so that testing never replaces what `npm start` serves. */
+const outDir = `${root}/node_modules/.cache/slab-and-spring/end-to-end`;
+
 export default async function setup(project: TestProject) {
-  await build({ configFile: 'vite.config.ts', logLevel: 'warn' });
+  await build({ root, configFile, logLevel: 'warn', build: { outDir, emptyOutDir: true } });
   const server = await preview({
-    configFile: 'vite.config.ts',
+    root,
+    configFile,
     logLevel: 'warn',
+    build: { outDir },
     preview: { host: '127.0.0.1', port: 4400 },
   });
   project.provide('baseURL', server.resolvedUrls?.local[0] ?? '');
-  return async () => {
-    await server.close();
-  };
+  project.provide('builtFolder', outDir);
+  return () => server.close();
 }
