@@ -1,6 +1,10 @@
 /**
  * What the page and its cells say to each other. Data comes in by property and is replaced, never changed; intent goes
  * out as one kind of event that carries a pure edit. Cells never compute predictions and never touch storage.
+ *
+ * A cell of kind `x` is the element `<x-cell>`, defined by `cells/x/x-cell.ts`, which the page loads when the first cell
+ * of its kind appears (`cell-registry.ts`). The page frames it: title (h2), fold, move, duplicate, delete. The cell draws
+ * what is inside and starts its own headings at h3.
  */
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
