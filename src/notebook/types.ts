@@ -84,7 +84,8 @@ export interface Stack {
   readonly layers: readonly Layer[];
 }
 
-export type Layer = LeafLayer | MatLayer | CavityLayer;
+export type Layer = LeafLayer | Interlayer;
+export type Interlayer = MatLayer | CavityLayer;
 
 export interface LeafLayer {
   readonly kind: 'leaf';
@@ -142,8 +143,12 @@ export interface OwnSheetMaterial {
   readonly form: 'slab' | 'board';
   readonly density_kg_m3: number;
   readonly youngsModulus_Pa: number;
+  /** Across the stiff direction; absent for an isotropic material. */
+  readonly youngsModulusAcross_Pa?: number;
   readonly poissonRatio: number;
   readonly lossFactor: number;
+  /** Local stiffness under a hammer, N/m; absent: that of a timber sheet for a board, rigid for a slab. */
+  readonly contactStiffness_N_m?: number;
 }
 
 export interface OwnFibreMaterial {
@@ -178,7 +183,11 @@ interface CellBase {
 
 export interface CommentaryCell extends CellBase {
   readonly kind: 'commentary';
-  /** CommonMark; a link to `value:stack/quantity` or `value:scenario/stack/quantity` is a live value. */
+  /**
+   * CommonMark; a link to `value:stack/quantity` or `value:scenario/stack/quantity` is a live value. A block quote whose
+   * first line is `Answer:` is an answer, folded away until the reader asks; words behind the colon ("Answer: why the
+   * ceiling rules") are what stands on the fold.
+   */
   readonly text: string;
 }
 

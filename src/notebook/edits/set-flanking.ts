@@ -1,0 +1,5 @@
+import type { Flanking, Notebook } from '../types.ts';
+
+export function setFlanking(notebook: Notebook, flanking: Flanking): Notebook {
+  return { ...notebook, flanking };
+}

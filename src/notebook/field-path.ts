@@ -1,0 +1,115 @@
+/**
+ * Where a field stands in a stack, from the stack's own object: `['length_m']`, `['layers', 2, 'depth_m']` or
+ * `['layers', 0, 'sheets', 1, 'thickness_m']`, the same steps as in the file.
+ */
+import { CAVITY_FIELDS, type FieldSpec, LEAF_FIELDS, MAT_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
+import { replacedAt } from './lists.ts';
+import type { Field, Layer, LeafLayer, ParameterValue, Stack } from './types.ts';
+
+export type FieldPath = readonly (string | number)[];
+
+/** What one object of a stack holds, and the fields it may hold. */
+interface Place {
+  readonly holder: Readonly<Record<string, unknown>>;
+  readonly specs: Readonly<Record<string, FieldSpec>>;
+  /** In words, for labels and messages. */
+  readonly name: string;
+}
+
+const LAYER_FIELDS = { leaf: LEAF_FIELDS, mat: MAT_FIELDS, cavity: CAVITY_FIELDS } as const;
+
+export function fieldSpec(stack: Stack, path: FieldPath): FieldSpec {
+  const { specs } = placeOf(stack, path);
+  const name = String(path.at(-1));
+  if (!Object.hasOwn(specs, name)) throw unknownField(stack, path);
+  return specs[name]!;
+}
+
+/** Undefined where an optional field is absent. */
+export function getField(stack: Stack, path: FieldPath): Field<ParameterValue> | undefined {
+  fieldSpec(stack, path);
+  return placeOf(stack, path).holder[String(path.at(-1))] as Field<ParameterValue> | undefined;
+}
+
+/** The field in words, with what it belongs to: "slab thickness", "ceiling fill". */
+export function fieldLabel(stack: Stack, path: FieldPath): string {
+  const { label } = fieldSpec(stack, path);
+  const { name } = placeOf(stack, path);
+  return label.startsWith(`${name} `) ? label : `${name} ${label}`;
+}
+
+/** Puts a field in; undefined takes an optional one out. */
+export function withField(stack: Stack, path: FieldPath, field: Field<ParameterValue> | undefined): Stack {
+  const name = String(path.at(-1));
+  if (field === undefined && !fieldSpec(stack, path).optional)
+    throw new RangeError(`${name} must have a value, got none (stack "${stack.id}", ${path.join('/')})`);
+  if (path.length === 1) return withEntry(stack, name, field);
+  const index = path[1] as number;
+  const layer = layerAt(stack, path);
+  const next = path.length === 3 ? withEntry(layer, name, field) : withSheetEntry(stack, layer, path, field);
+  return { ...stack, layers: replacedAt(stack.layers, index, next) };
+}
+
+/** The path of every field a stack holds, from the upper room down. */
+export function fieldPaths(stack: Stack): readonly FieldPath[] {
+  return [
+    ...Object.keys(STACK_FIELDS).map((name) => [name]),
+    ...stack.layers.flatMap((layer, i) => layerPaths(layer).map((path) => ['layers', i, ...path])),
+  ];
+}
+
+function layerPaths(layer: Layer): readonly FieldPath[] {
+  const own = present(layer, LAYER_FIELDS[layer.kind]);
+  if (layer.kind !== 'leaf') return own;
+  const sheets = layer.sheets.flatMap((sheet, i) => present(sheet, SHEET_FIELDS).map((path) => ['sheets', i, ...path]));
+  return [...own, ...sheets];
+}
+
+function present(holder: object, specs: Readonly<Record<string, FieldSpec>>): readonly FieldPath[] {
+  return Object.keys(specs)
+    .filter((name) => (holder as Record<string, unknown>)[name] !== undefined)
+    .map((name) => [name]);
+}
+
+function placeOf(stack: Stack, path: FieldPath): Place {
+  if (path.length === 1) return place(stack, STACK_FIELDS, 'floor');
+  const layer = layerAt(stack, path);
+  if (path.length === 3) return place(layer, LAYER_FIELDS[layer.kind], layer.name);
+  const leaf = leafAt(stack, layer, path);
+  const index = path[3] as number;
+  const name = leaf.sheets.length > 1 ? `${leaf.name} sheet ${index + 1}` : leaf.name;
+  return place(leaf.sheets[index]!, SHEET_FIELDS, name);
+}
+
+function place(holder: object, specs: Readonly<Record<string, FieldSpec>>, name: string): Place {
+  return { holder: holder as Readonly<Record<string, unknown>>, specs, name };
+}
+
+function layerAt(stack: Stack, path: FieldPath): Layer {
+  const layer = path[0] === 'layers' && typeof path[1] === 'number' ? stack.layers[path[1]] : undefined;
+  if (!layer || (path.length !== 3 && path.length !== 5)) throw unknownField(stack, path);
+  return layer;
+}
+
+function leafAt(stack: Stack, layer: Layer, path: FieldPath): LeafLayer {
+  const known = layer.kind === 'leaf' && path[2] === 'sheets' && typeof path[3] === 'number' && layer.sheets[path[3]];
+  if (layer.kind !== 'leaf' || !known) throw unknownField(stack, path);
+  return layer;
+}
+
+function withSheetEntry(stack: Stack, layer: Layer, path: FieldPath, field: Field<ParameterValue> | undefined): Layer {
+  const leaf = leafAt(stack, layer, path);
+  const index = path[3] as number;
+  const sheet = withEntry(leaf.sheets[index]!, String(path[4]), field);
+  return { ...leaf, sheets: replacedAt(leaf.sheets, index, sheet) };
+}
+
+function withEntry<T extends object>(holder: T, name: string, field: Field<ParameterValue> | undefined): T {
+  if (field !== undefined) return { ...holder, [name]: field };
+  const { [name as keyof T]: _removed, ...rest } = holder;
+  return rest as T;
+}
+
+function unknownField(stack: Stack, path: FieldPath): RangeError {
+  return new RangeError(`path must name a field of stack "${stack.id}", got "${path.join('/')}"`);
+}

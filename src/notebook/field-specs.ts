@@ -1,0 +1,110 @@
+/**
+ * What every field of a stack may hold: its name, kind of quantity or choices, limits and a usual range for sliders.
+ *
+ * The limits are wide, so that unusual floors can be built, but keep every accepted stack within what the engine
+ * computes without a gap. They are our own, no source.
+ */
+import { COVERINGS } from '#src/acoustics/materials.ts';
+import { fibreMaterials, NONE, sheetMaterials } from './material-lookup.ts';
+import type { Choice, Notebook, QuantityKind } from './types.ts';
+
+export interface NumberSpec {
+  readonly type: 'number';
+  readonly label: string;
+  readonly quantity: QuantityKind;
+  /** Accepted, SI, inclusive. */
+  readonly min: number;
+  readonly max: number;
+  /** Range and step of a slider that is made for the field. */
+  readonly usualMin: number;
+  readonly usualMax: number;
+  readonly step: number;
+  /** True where the field may be absent. */
+  readonly optional: boolean;
+}
+
+export interface ChoiceSpec {
+  readonly type: 'choice';
+  readonly label: string;
+  readonly choices: (notebook: Pick<Notebook, 'materials'>) => readonly Choice[];
+  readonly optional: false;
+}
+
+export type FieldSpec = NumberSpec | ChoiceSpec;
+
+function number(
+  label: string,
+  quantity: QuantityKind,
+  [min, max]: readonly [number, number],
+  [usualMin, usualMax, step]: readonly [number, number, number],
+): NumberSpec {
+  return { type: 'number', label, quantity, min, max, usualMin, usualMax, step, optional: false };
+}
+
+function choice(label: string, choices: ChoiceSpec['choices']): ChoiceSpec {
+  return { type: 'choice', label, choices, optional: false };
+}
+
+const optional = (spec: NumberSpec): NumberSpec => ({ ...spec, optional: true });
+const named = (list: readonly { readonly key: string; readonly name: string }[]): readonly Choice[] =>
+  list.map(({ key, name }) => ({ value: key, label: name }));
+const NOTHING: Choice = { value: NONE, label: 'none' };
+
+export const CONTACT_CHOICES: readonly Choice[] = [
+  { value: 'loose', label: 'lying loose' },
+  { value: 'bonded', label: 'glued together' },
+  { value: 'damped', label: 'with a damping layer between' },
+];
+
+export const JOIST_CHOICES: readonly Choice[] = [
+  { value: 'none', label: 'no joists' },
+  { value: 'solid-timber', label: 'solid timber joists' },
+  { value: 'i-joist', label: 'timber I-joists' },
+  { value: 'open-truss', label: 'open timber trusses' },
+  { value: 'cold-formed-steel', label: 'cold-formed steel joists' },
+];
+
+export const SUPPORT_CHOICES: readonly Choice[] = [
+  { value: 'direct', label: 'screwed direct' },
+  { value: 'resilient-channel', label: 'resilient channel' },
+  { value: 'clips', label: 'isolation clips' },
+  { value: 'hangers', label: 'spring hangers' },
+  { value: 'separate-joists', label: 'joists of its own' },
+];
+
+export const STACK_FIELDS = {
+  length_m: number('length', 'length', [0.5, 100], [2, 20, 0.1]),
+  width_m: number('width', 'length', [0.5, 100], [2, 20, 0.1]),
+  covering: choice('covering', () => [NOTHING, ...named(COVERINGS)]),
+} as const satisfies Record<string, FieldSpec>;
+
+export const LEAF_FIELDS = {
+  contact: choice('contact between sheets', () => CONTACT_CHOICES),
+} as const satisfies Record<string, FieldSpec>;
+
+export const SHEET_FIELDS = {
+  material: choice('material', (notebook) => named(sheetMaterials(notebook))),
+  thickness_m: number('thickness', 'length', [0, 1], [0, 0.1, 0.001]),
+  density_kg_m3: optional(number('density', 'density', [20, 20000], [200, 2600, 10])),
+} as const satisfies Record<string, FieldSpec>;
+
+export const MAT_FIELDS = {
+  thickness_m: number('thickness', 'length', [0.0005, 0.5], [0.002, 0.06, 0.001]),
+  dynamicStiffness_N_m3: number('dynamic stiffness', 'dynamic-stiffness', [1e5, 1e11], [2e6, 1e8, 1e6]),
+  lossFactor: number('loss factor', 'ratio', [0.001, 1], [0.01, 0.5, 0.01]),
+} as const satisfies Record<string, FieldSpec>;
+
+export const CAVITY_FIELDS = {
+  joists: choice('joists', () => JOIST_CHOICES),
+  depth_m: number('depth', 'length', [0.005, 5], [0.05, 0.6, 0.005]),
+  joistWidth_m: number('joist width', 'length', [0.001, 1], [0.03, 0.1, 0.001]),
+  joistSpacing_m: number('joist spacing', 'length', [0.05, 10], [0.3, 0.8, 0.001]),
+  support: choice('ceiling support', () => SUPPORT_CHOICES),
+  supportLineSpacing_m: optional(number('spacing of support lines', 'length', [0.05, 10], [0.3, 0.8, 0.001])),
+  supportPointSpacing_m: optional(number('spacing along a line', 'length', [0.05, 10], [0.3, 1.5, 0.001])),
+  supportHeight_m: optional(number('height of the support', 'length', [0, 2], [0.01, 0.3, 0.001])),
+  supportStiffness_N_m: optional(number('stiffness of one support', 'stiffness', [1e2, 1e10], [5e4, 2e6, 1e4])),
+  hangerFrequency_Hz: optional(number('natural frequency of the hangers', 'frequency', [1, 200], [3, 20, 0.5])),
+  fill: choice('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
+  fillThickness_m: number('fill thickness', 'length', [0, 5], [0, 0.4, 0.005]),
+} as const satisfies Record<string, FieldSpec>;

@@ -1,0 +1,132 @@
+/**
+ * From the document to what the engine is given: every reference replaced by the scenario's value, every material
+ * looked up, the flanking limit in numbers. Pure; the same notebook, scenario and stack give equal constructions.
+ */
+import type {
+  Cavity,
+  Construction,
+  ConstructionLayer,
+  Covering,
+  Leaf,
+  Mat,
+  Sheet,
+} from '#src/acoustics/construction.ts';
+import { findStack } from './find.ts';
+import { flankingLimit } from './flanking-limits.ts';
+import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
+import type { CavityLayer, Field, Layer, LeafLayer, MatLayer, Notebook, ParameterValue, SheetField } from './types.ts';
+import { fieldValue, type Values, valuesOf } from './values.ts';
+
+/** Contact stiffness of a timber sheet under the tapping machine's hammer, N/m: common practice, no source. */
+const TIMBER_CONTACT_N_m = 2e7;
+
+export { changedKeys, inheritedValues, valuesOf } from './values.ts';
+
+/** @throws RangeError for an unknown scenario, stack, parameter or material; a notebook that was read has none. */
+export function resolveStack(notebook: Notebook, scenarioId: string, stackId: string): Construction {
+  return resolveStackWith(notebook, valuesOf(notebook, scenarioId), stackId);
+}
+
+/** As `resolveStack`, for values that need not belong to a scenario (a sweep's, for instance). */
+export function resolveStackWith(notebook: Notebook, values: Values, stackId: string): Construction {
+  const stack = findStack(notebook, stackId);
+  const flanking = flankingLimit(notebook.flanking);
+  const covering = resolveCovering(fieldValue(stack.covering, values));
+  return {
+    length_m: fieldValue(stack.length_m, values),
+    width_m: fieldValue(stack.width_m, values),
+    ...(covering && { covering }),
+    layers: stack.layers.map((layer) => resolveLayer(notebook, layer, values)),
+    ...(flanking && { flanking }),
+  };
+}
+
+function resolveCovering(key: string): Covering | undefined {
+  if (key === NONE) return undefined;
+  const { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m } = coveringMaterial(key);
+  return { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m };
+}
+
+function resolveLayer(notebook: Notebook, layer: Layer, values: Values): ConstructionLayer {
+  switch (layer.kind) {
+    case 'leaf':
+      return resolveLeaf(notebook, layer, values);
+    case 'mat':
+      return resolveMat(layer, values);
+    case 'cavity':
+      return resolveCavity(notebook, layer, values);
+  }
+}
+
+function resolveLeaf(notebook: Notebook, leaf: LeafLayer, values: Values): Leaf {
+  return {
+    kind: 'leaf',
+    sheets: leaf.sheets.map((sheet) => resolveSheet(notebook, sheet, values)),
+    contact: fieldValue(leaf.contact, values),
+  };
+}
+
+function resolveSheet(notebook: Notebook, sheet: SheetField, values: Values): Sheet {
+  const material = sheetMaterial(notebook, fieldValue(sheet.material, values));
+  const { youngsModulusAcross_Pa: across_Pa } = material;
+  const contact_N_m = material.contactStiffness_N_m ?? (material.form === 'board' ? TIMBER_CONTACT_N_m : undefined);
+  return {
+    name: material.name,
+    thickness_m: fieldValue(sheet.thickness_m, values),
+    density_kg_m3: optional(sheet.density_kg_m3, values) ?? material.density_kg_m3,
+    youngsModulus_Pa: material.youngsModulus_Pa,
+    ...(across_Pa !== undefined && { youngsModulusAcross_Pa: across_Pa }),
+    poissonRatio: material.poissonRatio,
+    lossFactor: material.lossFactor,
+    form: material.form,
+    ...(contact_N_m !== undefined && { contactStiffness_N_m: contact_N_m }),
+  };
+}
+
+function resolveMat(mat: MatLayer, values: Values): Mat {
+  return {
+    kind: 'mat',
+    name: mat.name,
+    thickness_m: fieldValue(mat.thickness_m, values),
+    dynamicStiffness_N_m3: fieldValue(mat.dynamicStiffness_N_m3, values),
+    lossFactor: fieldValue(mat.lossFactor, values),
+  };
+}
+
+/** Fields of a cavity that may be absent; the engine then takes what is usual for the kind of support. */
+const OPTIONAL_CAVITY_FIELDS = [
+  'supportLineSpacing_m',
+  'supportPointSpacing_m',
+  'supportHeight_m',
+  'supportStiffness_N_m',
+  'hangerFrequency_Hz',
+] as const;
+
+function resolveCavity(notebook: Notebook, cavity: CavityLayer, values: Values): Cavity {
+  const depth_m = fieldValue(cavity.depth_m, values);
+  const overrides = OPTIONAL_CAVITY_FIELDS.flatMap((name) => {
+    const value = optional(cavity[name], values);
+    return value === undefined ? [] : [[name, value] as const];
+  });
+  return {
+    kind: 'cavity',
+    joists: fieldValue(cavity.joists, values),
+    depth_m,
+    joistWidth_m: fieldValue(cavity.joistWidth_m, values),
+    joistSpacing_m: fieldValue(cavity.joistSpacing_m, values),
+    support: fieldValue(cavity.support, values),
+    ...Object.fromEntries(overrides),
+    fill: resolveFill(notebook, fieldValue(cavity.fill, values), fieldValue(cavity.fillThickness_m, values), depth_m),
+  };
+}
+
+/** A batt thicker than the cavity is deep fills it; none, or one of thickness 0, leaves it empty. */
+function resolveFill(notebook: Notebook, key: string, thickness_m: number, depth_m: number): Cavity['fill'] {
+  if (key === NONE || thickness_m === 0) return [];
+  const { name, flowResistivity_Pa_s_m2, density_kg_m3 } = fibreMaterial(notebook, key);
+  return [{ name, thickness_m: Math.min(thickness_m, depth_m), flowResistivity_Pa_s_m2, density_kg_m3 }];
+}
+
+function optional<T extends ParameterValue>(field: Field<T> | undefined, values: Values): T | undefined {
+  return field === undefined ? undefined : fieldValue(field, values);
+}
