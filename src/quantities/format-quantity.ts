@@ -1,0 +1,117 @@
+import { INCH_M } from './conversion-factors.ts';
+import { fromSI, kindOf, type QuantityKind, shownUnit, toSI, type UnitSystem } from './kinds.ts';
+import type { QuantityOptions } from './parse-quantity.ts';
+
+/** What stands for "no value". */
+export const NO_VALUE = '–';
+
+/** An inch is shown as a fraction where the value lies this close to a sixteenth: both limits must hold. */
+const FRACTION_TOLERANCE_IN = 0.005;
+const FRACTION_TOLERANCE_RELATIVE = 0.005;
+
+/** Symbol of the unit that is shown; empty for plain numbers. */
+export function unitOf(kind: QuantityKind, system: UnitSystem): string {
+  return kindOf(kind).shown[system];
+}
+
+/** SI value → number in the unit shown. Not rounded. */
+export function displayValue(
+  value: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  options: QuantityOptions = {},
+): number {
+  return fromSI(value, shownUnit(kind, system, options.unit));
+}
+
+/** Number in the unit shown → SI value. */
+export function fromDisplayValue(
+  shown: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  options: QuantityOptions = {},
+): number {
+  return toSI(shown, shownUnit(kind, system, options.unit));
+}
+
+/**
+ * Number and unit for people: `38 mm`, `1 1/2 in`, `13 ft 9 in`, `110 lb/ft³`.
+ *
+ * Digits: as many as the kind of quantity deserves. The text is rounded: a field that was not edited must keep its value
+ * instead of reading its own text back. NaN gives a dash.
+ */
+export function formatQuantity(
+  value: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  options: QuantityOptions = {},
+): string {
+  if (Number.isNaN(value)) return NO_VALUE;
+  const { symbol } = shownUnit(kind, system, options.unit);
+  if (symbol === 'ft' && Number.isFinite(value)) return feetAndInches(value);
+  const number = formatValue(value, kind, system, options);
+  return symbol === '' ? number : `${number} ${symbol}`;
+}
+
+/** The number alone, for columns whose head carries the unit. */
+export function formatValue(
+  value: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  options: QuantityOptions = {},
+): string {
+  if (Number.isNaN(value)) return NO_VALUE;
+  const { symbol } = shownUnit(kind, system, options.unit);
+  const shown = displayValue(value, kind, system, options);
+  if (symbol === 'in') return inches(shown);
+  const { significantDigits, decimalsMax } = kindOf(kind);
+  return decimal(shown, significantDigits, decimalsMax);
+}
+
+function feetAndInches(value_m: number): string {
+  const sign = value_m < 0 ? '−' : '';
+  // Whole sixteenths first, so that 12 inches never remain.
+  const sixteenths = Math.round((16 * Math.abs(value_m)) / INCH_M);
+  const feet = Math.floor(sixteenths / 192);
+  const rest = sixteenths - 192 * feet;
+  if (feet === 0) return `${rest === 0 ? '' : sign}${sixteenthsOfInch(rest)} in`;
+  return `${sign}${feet} ft${rest === 0 ? '' : ` ${sixteenthsOfInch(rest)} in`}`;
+}
+
+function inches(value_in: number): string {
+  const size = Math.abs(value_in);
+  const sixteenths = Math.round(16 * size);
+  const error = Math.abs(sixteenths / 16 - size);
+  if (error > FRACTION_TOLERANCE_IN || error > FRACTION_TOLERANCE_RELATIVE * size) return decimal(value_in, 4, 3);
+  return `${value_in < 0 ? '−' : ''}${sixteenthsOfInch(sixteenths)}`;
+}
+
+function sixteenthsOfInch(sixteenths: number): string {
+  const whole = Math.floor(sixteenths / 16);
+  let numerator = sixteenths % 16;
+  let denominator = 16;
+  while (numerator > 0 && numerator % 2 === 0) {
+    numerator /= 2;
+    denominator /= 2;
+  }
+  if (numerator === 0) return String(whole);
+  return `${whole === 0 ? '' : `${whole} `}${numerator}/${denominator}`;
+}
+
+/** `significantDigits` of them, but whole numbers in full and no more than `decimalsMax` decimals; no trailing zeros. */
+export function decimal(value: number, significantDigits: number, decimalsMax: number): string {
+  if (!Number.isFinite(value)) return value < 0 ? '−∞' : '∞';
+  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
+  const decimals = Math.min(Math.max(significantDigits - 1 - magnitude, 0), decimalsMax);
+  // Past the digits of a double, fixed notation would print digits that mean nothing.
+  if (magnitude >= 15)
+    return value
+      .toExponential(significantDigits - 1)
+      .replace('-', '−')
+      .replace('e+', '·10^');
+  const text = value
+    .toFixed(decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+  return text === '-0' ? '0' : text.replace('-', '−');
+}
