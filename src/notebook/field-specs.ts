@@ -73,8 +73,8 @@ export const SUPPORT_CHOICES: readonly Choice[] = [
 ];
 
 export const STACK_FIELDS = {
-  length_m: number('length', 'length', [0.5, 100], [2, 20, 0.1]),
-  width_m: number('width', 'length', [0.5, 100], [2, 20, 0.1]),
+  length_m: number('length', 'span', [0.5, 100], [2, 20, 0.1]),
+  width_m: number('width', 'span', [0.5, 100], [2, 20, 0.1]),
   covering: choice('covering', () => [NOTHING, ...named(COVERINGS)]),
 } as const satisfies Record<string, FieldSpec>;
 

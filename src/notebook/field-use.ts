@@ -1,7 +1,7 @@
 /** Which fields refer to which parameter, and whether a parameter fits them. */
 import { type FieldPath, fieldLabel, fieldPaths, fieldSpec, getField } from './field-path.ts';
 import type { FieldSpec } from './field-specs.ts';
-import type { ChoiceParameter, Notebook, Parameter, QuantityParameter, Stack } from './types.ts';
+import type { ChoiceParameter, Notebook, Parameter, QuantityKind, QuantityParameter, Stack } from './types.ts';
 import { isReference } from './values.ts';
 
 export interface FieldUse {
@@ -51,10 +51,16 @@ export function fitProblem(parameter: Parameter, spec: FieldSpec, accepted: read
   if (spec.type === 'choice')
     return 'choices' in parameter ? choicesMisfit(parameter, accepted) : notAChoice(parameter);
   if ('choices' in parameter) return { expected: `a ${spec.quantity} parameter`, received: 'a choice' };
-  if (parameter.quantity !== spec.quantity)
+  if (!sameMeasure(parameter.quantity, spec.quantity))
     return { expected: `a ${spec.quantity} parameter`, received: `a ${parameter.quantity} parameter` };
   if (parameter.min >= spec.min && parameter.max <= spec.max) return undefined;
   return { expected: `a range within ${spec.min} to ${spec.max}`, received: `${parameter.min} to ${parameter.max}` };
+}
+
+/** A span is a length that is shown in metres. */
+function sameMeasure(a: QuantityKind, b: QuantityKind): boolean {
+  const measure = (kind: QuantityKind) => (kind === 'span' ? 'length' : kind);
+  return measure(a) === measure(b);
 }
 
 function choicesMisfit(parameter: ChoiceParameter, accepted: readonly string[]): Misfit | undefined {

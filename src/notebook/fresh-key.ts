@@ -4,6 +4,7 @@ const LONGEST = 48;
 export function freshKey(label: string, taken: readonly string[]): string {
   const words = label
     .normalize('NFKD')
+    .replace(/\p{Mark}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^[^a-z]+|-+$/g, '')

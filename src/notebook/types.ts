@@ -36,6 +36,7 @@ export type Parameter = QuantityParameter | ChoiceParameter;
 /** Kinds of quantity that a parameter may carry; each has its units in `src/quantities/`. */
 export type QuantityKind =
   | 'length'
+  | 'span'
   | 'density'
   | 'surface-mass'
   | 'frequency'

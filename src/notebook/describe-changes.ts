@@ -1,0 +1,42 @@
+import { formatQuantity, unitOf } from '#src/quantities/format-quantity.ts';
+import { findParameter } from './find.ts';
+import type { Notebook, Parameter, ParameterValue, UnitSystem } from './types.ts';
+import { differingKeys, inheritedValues, type Values, valuesOf } from './values.ts';
+
+export interface DescribedChange {
+  readonly key: string;
+  readonly from: ParameterValue;
+  readonly to: ParameterValue;
+  /** "slab thickness 38 → 76 mm" */
+  readonly text: string;
+}
+
+/** What differs from the parent, in words and in the notebook's units; empty for the base. */
+export function describeChanges(notebook: Notebook, scenarioId: string): readonly DescribedChange[] {
+  return describeDifferences(notebook, inheritedValues(notebook, scenarioId), valuesOf(notebook, scenarioId));
+}
+
+/** What differs between two sets of values, in words. */
+export function describeDifferences(notebook: Notebook, before: Values, after: Values): readonly DescribedChange[] {
+  return differingKeys(notebook, before, after).map((key) => {
+    const parameter = findParameter(notebook, key);
+    const from = before[key]!;
+    const to = after[key]!;
+    return { key, from, to, text: `${parameter.label} ${fromTo(parameter, from, to, notebook.units)}` };
+  });
+}
+
+/** A parameter's value for people: "38 mm", "isolation clips". */
+export function describeValue(parameter: Parameter, value: ParameterValue, units: UnitSystem): string {
+  if ('choices' in parameter) return parameter.choices.find((c) => c.value === value)?.label ?? String(value);
+  return formatQuantity(Number(value), parameter.quantity, units);
+}
+
+/** The unit stands once, behind the second number, where both have the same. */
+function fromTo(parameter: Parameter, from: ParameterValue, to: ParameterValue, units: UnitSystem): string {
+  const first = describeValue(parameter, from, units);
+  const second = describeValue(parameter, to, units);
+  const unit = 'choices' in parameter ? '' : ` ${unitOf(parameter.quantity, units)}`;
+  const shared = unit.trim() !== '' && first.endsWith(unit) && second.endsWith(unit);
+  return `${shared ? first.slice(0, -unit.length) : first} → ${second}`;
+}
