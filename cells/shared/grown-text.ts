@@ -1,0 +1,60 @@
+/** A text field that looks like the text it holds: titles and names, edited where they stand. */
+import { css, html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+
+export const grownTextStyles = css`
+  textarea.grown {
+    display: block;
+    width: 100%;
+    min-height: 0;
+    margin: 0 calc(-1 * var(--space-2));
+    padding: 0.1em var(--space-2);
+    border-color: transparent;
+    background: none;
+    font: inherit;
+    line-height: inherit;
+    field-sizing: content;
+    resize: none;
+    overflow: hidden;
+  }
+  textarea.grown:hover {
+    border-color: var(--hairline);
+  }
+  textarea.grown:focus {
+    border-color: var(--hairline-strong);
+    background: var(--paper-raised);
+  }
+`;
+
+export interface GrownText {
+  readonly name: string;
+  readonly value: string;
+  readonly maxLength?: number;
+  onChange(value: string): void;
+}
+
+/** Enter and leaving take the text, Escape takes it back; a text left empty is taken back too. */
+export function grownText({ name, value, maxLength = 200, onChange }: GrownText): TemplateResult {
+  const take = (field: HTMLTextAreaElement) => {
+    const text = field.value.replace(/\s+/g, ' ').trim();
+    if (text && text !== value) onChange(text);
+    else field.value = value;
+  };
+  return html`<textarea
+    class="grown"
+    rows="1"
+    spellcheck="false"
+    aria-label=${name}
+    maxlength=${maxLength}
+    .value=${live(value)}
+    @change=${(event: Event) => take(event.target as HTMLTextAreaElement)}
+    @keydown=${(event: KeyboardEvent) => {
+      const field = event.target as HTMLTextAreaElement;
+      if (event.key === 'Escape') field.value = value;
+      if (event.key === 'Enter' || event.key === 'Escape') {
+        event.preventDefault();
+        field.blur();
+      }
+    }}
+  ></textarea>`;
+}

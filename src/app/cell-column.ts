@@ -1,0 +1,269 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { CELL_KINDS, type CellKindInfo } from '#cells/cell-registry.ts';
+import { NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { icon } from '#cells/shared/icons.ts';
+import { addCell } from '#src/notebook/edits/add-cell.ts';
+import { moveCell } from '#src/notebook/edits/move-cell.ts';
+import { freshId } from '#src/notebook/fresh-id.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import './cell-frame.ts';
+import { DRAGGED_CELL } from './cell-frame.ts';
+import { cellTitle } from './cell-title.ts';
+
+/** The cells under each other; between them places where a new one can be put in. */
+@customElement('cell-column')
+export class CellColumn extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+      .place {
+        display: flex;
+        align-items: center;
+        min-height: 3.5rem;
+        max-width: var(--figure-width);
+      }
+      .place > button {
+        opacity: 0;
+        transition: opacity 120ms;
+        font-size: var(--size-small);
+      }
+      .place::after {
+        content: "";
+        flex: 1;
+        height: 1px;
+        background: transparent;
+      }
+      .place:is(:hover, :focus-within)::after {
+        background: var(--hairline);
+      }
+      .place:is(:hover, :focus-within, .last) > button {
+        opacity: 1;
+      }
+      .place.drop::after {
+        height: 3px;
+        background: var(--focus);
+      }
+      .choose {
+        max-width: var(--figure-width);
+        margin-bottom: var(--space-5);
+        padding: var(--space-3);
+        border: 1px solid var(--hairline);
+        border-radius: var(--radius);
+        background: var(--paper-raised);
+      }
+      .choose > div {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr));
+        gap: var(--space-2);
+      }
+      .choose button.kind {
+        display: block;
+        height: auto;
+        padding: var(--space-2) var(--space-3);
+        text-align: left;
+        white-space: normal;
+      }
+      .kind b {
+        display: block;
+        font-weight: 600;
+      }
+      .choose p {
+        display: flex;
+        justify-content: space-between;
+        align-items: center;
+      }
+      .empty {
+        max-width: var(--reading-width);
+        font-family: var(--text);
+        font-size: var(--size-body);
+        line-height: var(--leading);
+      }
+      @media (hover: none) {
+        .place > button {
+          opacity: 1;
+        }
+      }
+      @media (prefers-reduced-motion: reduce) {
+        .place > button {
+          transition: none;
+        }
+      }
+      @media print {
+        .place {
+          min-height: var(--space-5);
+        }
+        cell-frame {
+          break-inside: avoid-page;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) results!: ResultsView;
+  @property({ type: Boolean }) readOnly = false;
+
+  /** Where a new cell is about to be put in. */
+  @state() private choosingAt: number | undefined;
+  @state() private dropAt: number | undefined;
+  #focusAfter: string | undefined;
+
+  override render() {
+    const { cells } = this.notebook;
+    return html`<div
+      @dragover=${this.#onDragOver}
+      @drop=${this.#onDrop}
+      @cell-drag-end=${this.#onDragEnd}
+      @keydown=${this.#onKey}
+    >
+      ${cells.length === 0 ? this.#empty() : nothing} ${this.#place(0)}
+      ${repeat(
+        cells,
+        (cell) => cell.id,
+        (cell, i) => html`<cell-frame
+            data-cell=${cell.id}
+            .notebook=${this.notebook}
+            .cell=${cell}
+            .results=${this.results}
+            .readOnly=${this.readOnly}
+          ></cell-frame>
+          ${this.#place(i + 1)}`,
+      )}
+    </div>`;
+  }
+
+  protected override updated(): void {
+    if (!this.#focusAfter) return;
+    const frame = this.renderRoot.querySelector(`cell-frame[data-cell="${this.#focusAfter}"]`);
+    if (!frame) return;
+    this.#focusAfter = undefined;
+    frame.scrollIntoView({ block: 'nearest' });
+  }
+
+  #empty() {
+    return html`<p class="empty">
+      This notebook has no cells yet. Parameters give sliders, a stack shows the floor-ceiling in section, curves show
+      what comes through it. Add one below.
+    </p>`;
+  }
+
+  #place(index: number) {
+    if (this.readOnly) return html`<div class="place"></div>`;
+    const open = this.choosingAt === index;
+    const last = index === this.notebook.cells.length;
+    const before = this.notebook.cells[index];
+    const where = before ? `before ${cellTitle(this.notebook, before)}` : 'at the end';
+    return html`<div class="place ${last ? 'last' : ''} ${this.dropAt === index ? 'drop' : ''}" data-place=${index}>
+        <button
+          class="quiet screen-only"
+          aria-expanded=${open}
+          aria-label="Add a cell ${where}"
+          @click=${() => {
+            this.choosingAt = open ? undefined : index;
+          }}
+        >
+          ${icon('add')} Add a cell
+        </button>
+      </div>
+      ${open ? this.#choose(index) : nothing}`;
+  }
+
+  #choose(index: number) {
+    return html`<div class="choose screen-only" role="group" aria-label="Kind of the new cell">
+      <p>
+        What shall it show?
+        <button
+          class="quiet icon"
+          aria-label="Add nothing"
+          @click=${() => {
+            this.choosingAt = undefined;
+          }}
+        >
+          ${icon('close')}
+        </button>
+      </p>
+      <div>
+        ${CELL_KINDS.map(
+          (info) => html`<button
+            class="kind"
+            ?disabled=${info.start(this.notebook, '') === undefined}
+            @click=${() => this.#add(info, index)}
+          >
+            <b>${info.label}</b><span class="note">${info.about}</span>
+          </button>`,
+        )}
+      </div>
+    </div>`;
+  }
+
+  #add(info: CellKindInfo, index: number): void {
+    const id = freshId(
+      Math.random,
+      this.notebook.cells.map((c) => c.id),
+    );
+    const cell = info.start(this.notebook, id);
+    this.choosingAt = undefined;
+    if (!cell) return;
+    this.#focusAfter = id;
+    this.dispatchEvent(new NotebookEdit(`add ${info.label.toLowerCase()}`, (n) => addCell(n, cell, index)));
+  }
+
+  #onKey = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' && this.choosingAt !== undefined) {
+      const place = this.choosingAt;
+      this.choosingAt = undefined;
+      this.renderRoot.querySelector<HTMLElement>(`[data-place="${place}"] button`)?.focus();
+      return;
+    }
+    const step = ({ ArrowUp: -1, ArrowDown: 1 } as const)[event.key as 'ArrowUp'];
+    if (!event.altKey || !step || this.readOnly) return;
+    const path = event.composedPath();
+    if (path.some((n) => n instanceof Element && n.matches('textarea, input:not([type="range"]), select'))) return;
+    const frame = path.find((n) => n instanceof Element && n.localName === 'cell-frame');
+    if (!frame) return;
+    event.preventDefault();
+    (frame as HTMLElementTagNameMap['cell-frame']).moveByKey(step);
+  };
+
+  #onDragOver = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes(DRAGGED_CELL)) return;
+    event.preventDefault();
+    this.dropAt = this.#placeAt(event.clientY);
+  };
+
+  #onDragEnd = (): void => {
+    this.dropAt = undefined;
+  };
+
+  #onDrop = (event: DragEvent): void => {
+    const id = event.dataTransfer?.getData(DRAGGED_CELL);
+    const from = this.notebook.cells.findIndex((c) => c.id === id);
+    const place = this.#placeAt(event.clientY);
+    this.dropAt = undefined;
+    if (!id || from < 0) return;
+    event.preventDefault();
+    const to = place > from ? place - 1 : place;
+    if (to === from) return;
+    const title = cellTitle(this.notebook, this.notebook.cells[from]!);
+    this.dispatchEvent(new NotebookEdit(`move “${title}”`, (n) => moveCell(n, id, to)));
+  };
+
+  /** The place nearest to a height on the page: before every cell whose middle lies below it. */
+  #placeAt(y: number): number {
+    const frames = [...this.renderRoot.querySelectorAll('cell-frame')];
+    const below = frames.findIndex((frame) => {
+      const { top, height } = frame.getBoundingClientRect();
+      return y < top + height / 2;
+    });
+    return below < 0 ? frames.length : below;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'cell-column': CellColumn;
+  }
+}

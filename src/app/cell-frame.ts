@@ -1,0 +1,279 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type CellElement, makeCellElement } from '#cells/cell-registry.ts';
+import { type Edit, NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { icon } from '#cells/shared/icons.ts';
+import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
+import { foldCell } from '#src/notebook/edits/fold-cell.ts';
+import { moveCell } from '#src/notebook/edits/move-cell.ts';
+import { removeCell } from '#src/notebook/edits/remove-cell.ts';
+import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import { freshId } from '#src/notebook/fresh-id.ts';
+import type { Cell, Notebook } from '#src/notebook/types.ts';
+import { cellTitle, hasOwnTitle } from './cell-title.ts';
+
+export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
+
+/** Title and actions around one cell; loads the cell's element when it first comes. */
+@customElement('cell-frame')
+export class CellFrame extends LitElement {
+  static override styles = [
+    controlStyles,
+    grownTextStyles,
+    css`
+      :host {
+        max-width: var(--figure-width);
+      }
+      :host([kind="commentary"]) {
+        max-width: var(--reading-width);
+      }
+      header {
+        display: flex;
+        align-items: flex-start;
+        gap: var(--space-2);
+        margin-bottom: var(--space-3);
+      }
+      header.bare {
+        position: absolute;
+        inset: calc(-1 * var(--space-5)) 0 auto auto;
+        z-index: 1;
+        margin: 0;
+        background: var(--paper);
+      }
+      section {
+        position: relative;
+      }
+      .title {
+        flex: 1;
+        min-width: 0;
+      }
+      .actions {
+        display: flex;
+        flex: none;
+        opacity: 0;
+        transition: opacity 120ms;
+      }
+      :host(:hover) .actions,
+      :host(:focus-within) .actions {
+        opacity: 1;
+      }
+      .grip {
+        cursor: grab;
+        touch-action: none;
+      }
+      @media (hover: none) {
+        .actions {
+          opacity: 1;
+        }
+      }
+      @media (max-width: 40rem) {
+        header {
+          flex-wrap: wrap;
+          justify-content: flex-end;
+        }
+        .title {
+          flex: 1 1 100%;
+        }
+      }
+      .print-title {
+        display: none;
+      }
+      .failed {
+        padding: var(--space-3);
+        border: 1px dashed var(--error-ink);
+        border-radius: var(--radius);
+      }
+      @media (prefers-reduced-motion: reduce) {
+        .actions {
+          transition: none;
+        }
+      }
+      @media print {
+        .actions,
+        textarea {
+          display: none !important;
+        }
+        .print-title {
+          display: block;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) cell!: Cell;
+  @property({ attribute: false }) results!: ResultsView;
+  @property({ type: Boolean }) readOnly = false;
+  @property({ reflect: true }) kind = '';
+
+  @state() private element: CellElement | undefined;
+  @state() private problem: string | undefined;
+
+  #loading = false;
+
+  protected override willUpdate(): void {
+    this.kind = this.cell.kind;
+    if (this.cell.folded) return;
+    if (!this.element) {
+      if (!this.problem) void this.#load();
+      return;
+    }
+    this.element.notebook = this.notebook;
+    this.element.cell = this.cell;
+    this.element.results = this.results;
+  }
+
+  override render() {
+    const { cell, notebook } = this;
+    const title = cellTitle(notebook, cell);
+    const bare = cell.kind === 'commentary' && !cell.folded;
+    const editable = !this.readOnly && !cell.folded && hasOwnTitle(cell);
+    return html`<section aria-label=${title}>
+      <header class=${bare ? 'bare' : ''}>
+        ${
+          bare
+            ? nothing
+            : html`<div class="title">
+                <h2 class=${editable ? 'print-title' : ''}>${title}</h2>
+                ${
+                  editable
+                    ? html`<h2 class="screen-only">
+                        ${grownText({ name: 'Title of the cell', value: title, onChange: (t) => this.#rename(t) })}
+                      </h2>`
+                    : nothing
+                }
+              </div>`
+        }
+        ${this.readOnly ? nothing : this.#actions(title)}
+      </header>
+      ${cell.folded ? nothing : this.#body()}
+    </section>`;
+  }
+
+  #body() {
+    if (this.problem)
+      return html`<div class="failed" role="alert">
+        <p>This cell could not be loaded: ${this.problem}.</p>
+        <button @click=${this.#loadAgain}>Try again</button>
+      </div>`;
+    return this.element ?? html`<p class="note" aria-busy="true">Loading …</p>`;
+  }
+
+  #actions(title: string) {
+    const { cell } = this;
+    return html`<div class="actions screen-only" role="group" aria-label="Actions for ${title}">
+      <button
+        class="quiet icon"
+        aria-expanded=${!cell.folded}
+        aria-label="${cell.folded ? 'Unfold' : 'Fold'} ${title}"
+        title=${cell.folded ? 'Unfold' : 'Fold'}
+        @click=${() =>
+          this.#edit(`${cell.folded ? 'unfold' : 'fold'} “${title}”`, (n) => foldCell(n, cell.id, !cell.folded))}
+      >
+        ${icon(cell.folded ? 'fold-closed' : 'fold-open')}
+      </button>
+      <button
+        class="quiet icon"
+        aria-label="Move ${title} up"
+        title="Move up (Alt + ↑)"
+        ?disabled=${this.#index === 0}
+        @click=${() => this.#move(-1)}
+      >
+        ${icon('up')}
+      </button>
+      <button
+        class="quiet icon"
+        aria-label="Move ${title} down"
+        title="Move down (Alt + ↓)"
+        ?disabled=${this.#index === this.notebook.cells.length - 1}
+        @click=${() => this.#move(1)}
+      >
+        ${icon('down')}
+      </button>
+      <button class="quiet icon" aria-label="Duplicate ${title}" title="Duplicate" @click=${this.#duplicate}>
+        ${icon('copy')}
+      </button>
+      <button class="quiet icon" aria-label="Delete ${title}" title="Delete" @click=${this.#remove}>
+        ${icon('remove')}
+      </button>
+      <span
+        class="grip"
+        title="Drag to move"
+        draggable="true"
+        aria-hidden="true"
+        @dragstart=${this.#onDragStart}
+        @dragend=${() => this.dispatchEvent(new Event('cell-drag-end', { bubbles: true, composed: true }))}
+        >${icon('grip')}</span
+      >
+    </div>`;
+  }
+
+  get #index(): number {
+    return this.notebook.cells.findIndex((c) => c.id === this.cell.id);
+  }
+
+  async #load(): Promise<void> {
+    if (this.#loading) return;
+    this.#loading = true;
+    try {
+      this.element = await makeCellElement(this.cell.kind, this.ownerDocument);
+    } catch (error) {
+      this.problem = error instanceof Error ? error.message : String(error);
+    }
+    this.#loading = false;
+  }
+
+  #loadAgain = (): void => {
+    this.problem = undefined;
+  };
+
+  #rename(title: string): void {
+    const { cell } = this;
+    if (hasOwnTitle(cell)) this.#edit('title of the cell', (n) => updateCell(n, cell.id, cell.kind, { title }));
+  }
+
+  #move(step: -1 | 1): void {
+    const { id } = this.cell;
+    const to = this.#index + step;
+    if (to < 0 || to >= this.notebook.cells.length) return;
+    this.#edit(`move “${cellTitle(this.notebook, this.cell)}”`, (n) => moveCell(n, id, to));
+  }
+
+  #duplicate = (): void => {
+    const { id } = this.cell;
+    const newId = freshId(
+      Math.random,
+      this.notebook.cells.map((c) => c.id),
+    );
+    this.#edit(`duplicate “${cellTitle(this.notebook, this.cell)}”`, (n) => duplicateCell(n, id, newId));
+  };
+
+  #remove = (): void => {
+    const { id } = this.cell;
+    this.#edit(`delete “${cellTitle(this.notebook, this.cell)}”`, (n) => removeCell(n, id));
+  };
+
+  #onDragStart = (event: DragEvent): void => {
+    if (!event.dataTransfer) return;
+    event.dataTransfer.setData(DRAGGED_CELL, this.cell.id);
+    event.dataTransfer.effectAllowed = 'move';
+    event.dataTransfer.setDragImage(this, 0, 0);
+  };
+
+  /** For the column: Alt with an arrow moves the cell that holds the focus. */
+  moveByKey(step: -1 | 1): void {
+    this.#move(step);
+  }
+
+  #edit(label: string, edit: Edit): void {
+    this.dispatchEvent(new NotebookEdit(label, edit));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'cell-frame': CellFrame;
+  }
+}

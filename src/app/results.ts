@@ -1,0 +1,172 @@
+/**
+ * From the notebook to predictions: one request per resolved stack, answered from a cache where the same content was
+ * computed before. What the page reads is a snapshot, renewed at most once a frame.
+ */
+
+import type { Result, ResultsView } from '#cells/contract.ts';
+import type { Construction } from '#src/acoustics/construction.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import type { PredictOutcome } from '#workers/predict.api.ts';
+import { wantedPredictions } from './demand.ts';
+import { RecentCache } from './recent-cache.ts';
+
+/**
+ * Sends one construction to a worker. A newer call of the same slot may take the place of one not sent yet, whose
+ * promise then rejects with what `isSuperseded` recognises.
+ */
+export interface PredictionSender {
+  send(slot: string, construction: Construction): Promise<PredictOutcome>;
+  /** Takes back the slot's call if it has not been sent. */
+  drop(slot: string): void;
+  isSuperseded(why: unknown): boolean;
+}
+
+export interface ResultsOptions {
+  readonly sender: PredictionSender;
+  readonly onView: (view: ResultsView) => void;
+  /** `requestAnimationFrame`, or another way to wait for the next picture. */
+  readonly nextFrame: (draw: () => void) => void;
+  readonly cacheSize?: number;
+}
+
+/** A construction under its content: equal text, equal prediction. */
+interface Wish {
+  readonly key: string;
+  readonly construction: Construction;
+}
+
+/** What one stack in one scenario shows, and what it waits for; nothing where it could not be resolved. */
+interface Slot {
+  readonly wish: Wish | undefined;
+  result: Result;
+}
+
+export class ResultsService {
+  readonly #sender: PredictionSender;
+  readonly #onView: (view: ResultsView) => void;
+  readonly #nextFrame: (draw: () => void) => void;
+  readonly #cache: RecentCache<PredictOutcome>;
+  #slots = new Map<string, Slot>();
+  /** Which slot's request carries a key that is being computed or waits to be: equal content is asked for once. */
+  readonly #carriers = new Map<string, string>();
+  #frameAsked = false;
+
+  constructor({ sender, onView, nextFrame, cacheSize = 1000 }: ResultsOptions) {
+    this.#sender = sender;
+    this.#onView = onView;
+    this.#nextFrame = nextFrame;
+    this.#cache = new RecentCache(cacheSize);
+  }
+
+  /** Takes the notebook as it is now; predictions that are missing are asked for, in order of urgency. */
+  update(notebook: Notebook): void {
+    const last = this.#slots;
+    this.#slots = new Map();
+    for (const { scenario, stack } of wantedPredictions(notebook)) {
+      const id = slotId(scenario, stack);
+      this.#slots.set(id, this.#slotFor(notebook, scenario, stack, last.get(id)));
+    }
+    this.#dropUnwanted();
+    this.#requestMissing();
+    this.#askForFrame();
+  }
+
+  /** Asks once more for what failed without an answer from the engine: a worker that died, for instance. */
+  retry(): void {
+    for (const slot of this.#slots.values())
+      if (slot.wish && slot.result.state === 'failed' && !this.#cache.get(slot.wish.key))
+        slot.result = { state: 'computing', ...kept(slot.result) };
+    this.#requestMissing();
+    this.#askForFrame();
+  }
+
+  #slotFor(notebook: Notebook, scenario: string, stack: string, last: Slot | undefined): Slot {
+    const result: Result = last?.result ?? { state: 'computing' };
+    try {
+      const construction = resolveStack(notebook, scenario, stack);
+      const key = JSON.stringify(construction);
+      if (last?.wish?.key === key) return last;
+      const outcome = this.#cache.get(key);
+      const next: Result = outcome ? settled(outcome, result) : { state: 'computing', ...kept(result) };
+      return { wish: { key, construction }, result: next };
+    } catch (error) {
+      return { wish: undefined, result: failed(messageOf(error), result) };
+    }
+  }
+
+  #dropUnwanted(): void {
+    const wanted = new Set([...this.#slots.values()].map((s) => s.wish?.key));
+    const carriers = [...this.#carriers];
+    const stillNeeded = new Set(carriers.filter(([key]) => wanted.has(key)).map(([, slot]) => slot));
+    for (const [, slot] of carriers) if (!stillNeeded.has(slot)) this.#sender.drop(slot);
+  }
+
+  #requestMissing(): void {
+    for (const [id, { wish, result }] of this.#slots)
+      if (wish && result.state === 'computing' && !this.#carriers.has(wish.key)) void this.#request(id, wish);
+  }
+
+  async #request(slot: string, { key, construction }: Wish): Promise<void> {
+    this.#carriers.set(key, slot);
+    try {
+      const outcome = await this.#sender.send(slot, construction);
+      this.#cache.set(key, outcome);
+      this.#settle(key, outcome);
+    } catch (why) {
+      if (!this.#sender.isSuperseded(why)) this.#settle(key, { ok: false, message: messageOf(why) });
+    }
+    this.#carriers.delete(key);
+    // The slot that carried this key may have moved on while another one of equal content still waits.
+    this.#requestMissing();
+  }
+
+  #settle(key: string, outcome: PredictOutcome): void {
+    for (const slot of this.#slots.values())
+      if (slot.wish?.key === key && slot.result.state === 'computing') {
+        slot.result = settled(outcome, slot.result);
+        this.#askForFrame();
+      }
+  }
+
+  #askForFrame(): void {
+    if (this.#frameAsked) return;
+    this.#frameAsked = true;
+    this.#nextFrame(() => {
+      this.#frameAsked = false;
+      this.#onView(snapshot(this.#slots));
+    });
+  }
+}
+
+function snapshot(slots: ReadonlyMap<string, Slot>): ResultsView {
+  const results = new Map([...slots].map(([id, { result }]) => [id, result]));
+  return {
+    of: (scenarioId, stackId) =>
+      results.get(slotId(scenarioId, stackId)) ?? { state: 'failed', message: 'This floor is not computed here.' },
+  };
+}
+
+/** Before anything was asked for. */
+export const NO_RESULTS: ResultsView = { of: () => ({ state: 'computing' }) };
+
+function slotId(scenario: string, stack: string): string {
+  return `${scenario}/${stack}`;
+}
+
+function settled(outcome: PredictOutcome, last: Result): Result {
+  return outcome.ok ? { state: 'ready', prediction: outcome.prediction } : failed(outcome.message, last);
+}
+
+function failed(message: string, last: Result): Result {
+  return { state: 'failed', message, ...kept(last) };
+}
+
+function kept({ prediction }: Result): { prediction?: Prediction } {
+  return prediction ? { prediction } : {};
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

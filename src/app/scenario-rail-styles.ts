@@ -1,0 +1,168 @@
+import { css } from 'lit';
+
+/** On wide pages a column beside the cells; on narrow ones a strip that scrolls sideways. */
+export const scenarioRailStyles = css`
+  h2 {
+    margin-bottom: var(--space-2);
+    font-family: var(--sans);
+    font-size: var(--size-small);
+    font-weight: 600;
+    color: var(--ink-soft);
+    letter-spacing: 0.02em;
+  }
+  ol,
+  ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  ol > li {
+    position: relative;
+    padding: var(--space-2) var(--space-2) var(--space-2) var(--space-3);
+    border-top: 1px solid var(--hairline);
+  }
+  ol > li:last-child {
+    border-bottom: 1px solid var(--hairline);
+  }
+  ol > li.active {
+    background: var(--paper-raised);
+  }
+  ol > li.active::before {
+    content: "";
+    position: absolute;
+    inset: -1px auto -1px 0;
+    width: 3px;
+    background: var(--ink);
+  }
+  ol > li.drop {
+    box-shadow: 0 2px 0 var(--focus);
+  }
+  .top {
+    display: flex;
+    align-items: center;
+    gap: var(--space-2);
+  }
+  .pick {
+    flex: 1;
+    min-width: 0;
+    cursor: pointer;
+  }
+  .pick input {
+    flex: none;
+  }
+  .name {
+    overflow-wrap: anywhere;
+    font-weight: 600;
+  }
+  .not-shown :is(.name, .scenario-sample) {
+    opacity: 0.75;
+    font-weight: 400;
+  }
+  button[aria-pressed="true"].quiet {
+    border-color: transparent;
+    background: none;
+    color: var(--ink-soft);
+  }
+  .words {
+    margin: var(--space-1) 0 0 1.5rem;
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    overflow-wrap: anywhere;
+  }
+  .reference {
+    display: inline-block;
+    margin-right: var(--space-1);
+    padding: 0 0.4em;
+    border: 1px solid var(--hairline-strong);
+    border-radius: 1em;
+    color: var(--ink);
+    font-size: 0.75rem;
+    line-height: 1.35;
+  }
+  .changes {
+    color: var(--ink);
+  }
+  .actions {
+    display: flex;
+    gap: var(--space-1);
+    margin-left: 1rem;
+  }
+  .actions button {
+    min-height: 1.625rem;
+    font-size: var(--size-small);
+  }
+  .more {
+    display: grid;
+    gap: var(--space-3);
+    margin: var(--space-2) 0 var(--space-1);
+    padding: var(--space-3) 0 var(--space-2);
+    border-top: 1px dotted var(--hairline-strong);
+  }
+  .more button {
+    white-space: normal;
+    font-size: var(--size-small);
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-2);
+  }
+  .change-list > li {
+    padding: var(--space-1) 0;
+    border-top: 1px dotted var(--hairline);
+    font-size: var(--size-small);
+  }
+  .change-list .row {
+    gap: 0;
+  }
+
+  @media (max-width: 74.99rem) {
+    ol {
+      display: grid;
+      grid-auto-flow: column;
+      grid-auto-columns: minmax(14rem, 17rem);
+      overflow-x: auto;
+      scroll-snap-type: x proximity;
+      border-block: 1px solid var(--hairline);
+    }
+    ol > li {
+      scroll-snap-align: start;
+      border: 0;
+      border-right: 1px solid var(--hairline);
+    }
+    ol > li:last-child {
+      border-bottom: 0;
+    }
+    ol > li.active::before {
+      inset: 0 0 auto 0;
+      width: auto;
+      height: 3px;
+    }
+    ol > li.drop {
+      box-shadow: 2px 0 0 var(--focus);
+    }
+  }
+  @media (forced-colors: active) {
+    ol > li.active::before {
+      background: Highlight;
+    }
+  }
+  @media print {
+    ol {
+      display: block;
+      overflow: visible;
+    }
+    .actions,
+    .more,
+    .pick input,
+    .top > button,
+    .not-shown {
+      display: none !important;
+    }
+    ol > li,
+    ol > li.active::before {
+      border: 0;
+      background: none;
+    }
+  }
+`;

@@ -1,0 +1,320 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { type Edit, NotebookEdit } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { icon } from '#cells/shared/icons.ts';
+import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
+import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
+import { mergeAllChanges, mergeChange } from '#src/notebook/edits/merge-change.ts';
+import { moveScenario } from '#src/notebook/edits/move-scenario.ts';
+import { removeScenario } from '#src/notebook/edits/remove-scenario.ts';
+import { renameScenario } from '#src/notebook/edits/rename-scenario.ts';
+import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
+import { setActive } from '#src/notebook/edits/set-active.ts';
+import { setReference } from '#src/notebook/edits/set-reference.ts';
+import { showScenario } from '#src/notebook/edits/show-scenario.ts';
+import { findScenario } from '#src/notebook/find.ts';
+import { freshId } from '#src/notebook/fresh-id.ts';
+import type { Notebook, Scenario } from '#src/notebook/types.ts';
+import { scenarioRailStyles } from './scenario-rail-styles.ts';
+import { type ChangeInWords, changesInWords, freshName } from './scenario-words.ts';
+
+const DRAGGED = 'application/x-slab-and-spring-scenario';
+
+/**
+ * The scenarios as a column of cards: which one is worked in, which are shown, which one differences are taken from,
+ * and what each changes. Every wish goes out as a `NotebookEdit`.
+ */
+@customElement('scenario-rail')
+export class ScenarioRail extends LitElement {
+  static override styles = [controlStyles, grownTextStyles, scenarioRailStyles];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ type: Boolean }) readOnly = false;
+
+  /** The scenario whose further actions are open. */
+  @state() private opened: string | undefined;
+  @state() private dropIndex: number | undefined;
+  #focusAfter: string | undefined;
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('notebook') && this.#focusAfter) {
+      const id = this.#focusAfter;
+      this.#focusAfter = undefined;
+      this.renderRoot.querySelector<HTMLElement>(`[data-scenario="${id}"] input[type="radio"]`)?.focus();
+    }
+  }
+
+  override render() {
+    const { scenarios } = this.notebook;
+    return html`<nav aria-labelledby="heading">
+      <h2 id="heading">Scenarios</h2>
+      <ol
+        role="radiogroup"
+        aria-label="Scenario to work in"
+        @dragover=${this.#onDragOver}
+        @dragleave=${this.#onDragLeave}
+        @drop=${this.#onDrop}
+      >
+        ${repeat(
+          scenarios,
+          (s) => s.id,
+          (s, index) => this.#card(s, index),
+        )}
+      </ol>
+    </nav>`;
+  }
+
+  #card(scenario: Scenario, index: number) {
+    const { notebook } = this;
+    const active = notebook.active === scenario.id;
+    const shown = notebook.shown.includes(scenario.id);
+    const opened = this.opened === scenario.id;
+    return html`<li
+      data-scenario=${scenario.id}
+      class=${`${active ? 'active' : ''} ${shown ? '' : 'not-shown'} ${this.dropIndex === index ? 'drop' : ''}`}
+      draggable=${this.readOnly || opened || index === 0 ? 'false' : 'true'}
+      @dragstart=${(event: DragEvent) => this.#onDragStart(event, scenario)}
+      @dragend=${this.#onDragLeave}
+    >
+      <div class="top">
+        <label class="pick">
+          <input
+            type="radio"
+            name="active"
+            .checked=${active}
+            @change=${() => this.#edit(`work in “${scenario.name}”`, (n) => setActive(n, scenario.id))}
+            @keydown=${(event: KeyboardEvent) => this.#onKey(event, scenario, index)}
+            ?disabled=${this.readOnly}
+          />
+          ${scenarioSample(index)}
+          <span class="name">${scenario.name}</span>
+        </label>
+        <button
+          class="quiet icon"
+          aria-pressed=${shown}
+          aria-label="Show ${scenario.name}"
+          title=${shown ? 'Shown beside the others: hide it' : 'Hidden: show it beside the others'}
+          ?disabled=${this.readOnly || (shown && notebook.shown.length === 1)}
+          @click=${() =>
+            this.#edit(`${shown ? 'hide' : 'show'} “${scenario.name}”`, (n) => showScenario(n, scenario.id, !shown))}
+        >
+          ${icon(shown ? 'shown' : 'hidden')}
+        </button>
+      </div>
+      ${this.#words(scenario)}
+      ${
+        this.readOnly
+          ? nothing
+          : html`<div class="actions">
+              <button class="quiet" aria-label="Fork ${scenario.name}" @click=${() => this.#fork(scenario)}>
+                ${icon('fork')} Fork
+              </button>
+              <button
+                class="quiet"
+                aria-expanded=${opened}
+                aria-label="More for ${scenario.name}"
+                @click=${() => {
+                  this.opened = opened ? undefined : scenario.id;
+                }}
+              >
+                ${icon('more')} More
+              </button>
+            </div>`
+      }
+      ${opened ? this.#more(scenario, index) : nothing}
+    </li>`;
+  }
+
+  /** Where it comes from and what it changes. */
+  #words(scenario: Scenario) {
+    const { notebook } = this;
+    const reference = notebook.reference === scenario.id ? html`<span class="reference">reference</span>` : nothing;
+    if (scenario.parent === null) return html`<p class="words">${reference} the start of all others</p>`;
+    const changes = changesInWords(notebook, scenario.id);
+    const parent = findScenario(notebook, scenario.parent).name;
+    return html`<p class="words">
+      ${reference}
+      ${
+        changes.length === 0
+          ? html`the same as ${parent}`
+          : html`from ${parent}: <span class="changes">${changes.map((c) => c.words).join('; ')}</span>`
+      }
+    </p>`;
+  }
+
+  #more(scenario: Scenario, index: number) {
+    const { notebook } = this;
+    const { id, name } = scenario;
+    const isBase = scenario.parent === null;
+    const changes = changesInWords(notebook, id);
+    return html`<div class="more" role="group" aria-label="More for ${name}">
+      <div class="field">
+        <label for="rename">Name</label>
+        <div id="rename">
+          ${grownText({
+            name: `Name of the scenario ${name}`,
+            value: name,
+            maxLength: 80,
+            onChange: (text) => this.#edit(`rename “${name}”`, (n) => renameScenario(n, id, text)),
+          })}
+        </div>
+      </div>
+      ${changes.length === 0 || isBase ? nothing : this.#changeList(scenario, changes)}
+      <div class="row">
+        <button
+          ?disabled=${notebook.reference === id}
+          @click=${() => this.#edit(`reference “${name}”`, (n) => setReference(n, id))}
+        >
+          Make it the reference
+        </button>
+        <button @click=${() => this.#duplicate(scenario)}>Duplicate, independent</button>
+        <button
+          ?disabled=${index < 2}
+          aria-label="Move ${name} up"
+          @click=${() => this.#move(scenario, index - 1)}
+        >
+          ${icon('up')} Up
+        </button>
+        <button
+          ?disabled=${isBase || index === notebook.scenarios.length - 1}
+          aria-label="Move ${name} down"
+          @click=${() => this.#move(scenario, index + 1)}
+        >
+          ${icon('down')} Down
+        </button>
+        <button class="danger" ?disabled=${isBase} aria-label="Remove ${name}" @click=${() => this.#remove(scenario)}>
+          ${icon('remove')} Remove
+        </button>
+      </div>
+    </div>`;
+  }
+
+  #changeList({ id, name, parent }: Scenario, changes: readonly ChangeInWords[]) {
+    const parentName = findScenario(this.notebook, parent!).name;
+    return html`<ul class="change-list" aria-label="What ${name} changes">
+        ${changes.map(
+          ({ key, label, words }) => html`<li>
+            <span>${words}</span>
+            <span class="row">
+              <button
+                class="quiet"
+                aria-label="Hand ${label} to ${parentName}"
+                @click=${() => this.#edit(`hand ${label} to “${parentName}”`, (n) => mergeChange(n, id, key))}
+              >
+                Hand to ${parentName}
+              </button>
+              <button
+                class="quiet"
+                aria-label="Take back ${label}"
+                @click=${() => this.#edit(`take back ${label}`, (n) => resetParameter(n, key, id))}
+              >
+                Take back
+              </button>
+            </span>
+          </li>`,
+        )}
+      </ul>
+      ${
+        changes.length < 2
+          ? nothing
+          : html`<button
+              class="quiet"
+              @click=${() => this.#edit(`hand all of “${name}” to “${parentName}”`, (n) => mergeAllChanges(n, id))}
+            >
+              Hand all to ${parentName}
+            </button>`
+      }`;
+  }
+
+  #edit(label: string, edit: Edit): void {
+    this.dispatchEvent(new NotebookEdit(label, edit));
+  }
+
+  #fork(scenario: Scenario): void {
+    const created = this.#fresh(scenario.name);
+    this.#focusAfter = created.id;
+    this.#edit(`fork “${scenario.name}”`, (n) => forkScenario(n, scenario.id, created));
+  }
+
+  #duplicate(scenario: Scenario): void {
+    const created = this.#fresh(scenario.name);
+    this.opened = undefined;
+    this.#focusAfter = created.id;
+    this.#edit(`duplicate “${scenario.name}”`, (n) => duplicateScenario(n, scenario.id, created));
+  }
+
+  #fresh(from: string) {
+    const { scenarios } = this.notebook;
+    return {
+      id: freshId(
+        Math.random,
+        scenarios.map((s) => s.id),
+      ),
+      name: freshName(
+        from,
+        scenarios.map((s) => s.name),
+      ),
+    };
+  }
+
+  #remove({ id, name, parent }: Scenario): void {
+    this.opened = undefined;
+    this.#focusAfter = parent!;
+    this.#edit(`remove “${name}”`, (n) => removeScenario(n, id));
+  }
+
+  /** The base stays first; a place out of reach changes nothing. */
+  #move({ id, name }: Scenario, to: number): void {
+    if (to < 1 || to >= this.notebook.scenarios.length) return;
+    this.#focusAfter = id;
+    this.#edit(`move “${name}”`, (n) => moveScenario(n, id, to));
+  }
+
+  #onKey(event: KeyboardEvent, scenario: Scenario, index: number): void {
+    const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    if (!event.altKey || !step) return;
+    event.preventDefault();
+    if (index > 0) this.#move(scenario, index + step);
+  }
+
+  #onDragStart(event: DragEvent, scenario: Scenario): void {
+    event.dataTransfer?.setData(DRAGGED, scenario.id);
+    if (event.dataTransfer) event.dataTransfer.effectAllowed = 'move';
+  }
+
+  #onDragOver = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes(DRAGGED)) return;
+    event.preventDefault();
+    this.dropIndex = this.#indexAt(event);
+  };
+
+  #onDragLeave = (): void => {
+    this.dropIndex = undefined;
+  };
+
+  #onDrop = (event: DragEvent): void => {
+    const id = event.dataTransfer?.getData(DRAGGED);
+    const scenario = this.notebook.scenarios.find((s) => s.id === id);
+    const to = this.#indexAt(event);
+    this.dropIndex = undefined;
+    if (!scenario || to === undefined) return;
+    event.preventDefault();
+    this.#move(scenario, to);
+  };
+
+  #indexAt(event: DragEvent): number | undefined {
+    const card = event.composedPath().find((n) => n instanceof HTMLElement && n.matches('li[data-scenario]'));
+    if (!(card instanceof HTMLElement)) return undefined;
+    return this.notebook.scenarios.findIndex((s) => s.id === card.dataset.scenario);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'scenario-rail': ScenarioRail;
+  }
+}
