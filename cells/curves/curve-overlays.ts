@@ -1,0 +1,113 @@
+/** What can be laid over the curves, for one scenario. */
+import type { NamedFrequency, PathLevels, Prediction } from '#src/acoustics/prediction.ts';
+import type { ContourFit } from '#src/acoustics/ratings/contour-fit.ts';
+import { iic } from '#src/acoustics/ratings/iic.ts';
+import { lnw } from '#src/acoustics/ratings/lnw.ts';
+import { rw } from '#src/acoustics/ratings/rw.ts';
+import { stc } from '#src/acoustics/ratings/stc.ts';
+import { type BandOverlay, type FrequencyOverlay, type LineOverlay, levelText } from '#src/charts/band-data.ts';
+import { PATH_MARKS, PATH_NAMES } from '#src/charts/path-marks.ts';
+import type { CurveOverlay, CurveQuantity, CurvesCell, UnitSystem } from '#src/notebook/types.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
+
+export interface OverlayInfo {
+  readonly overlay: CurveOverlay;
+  readonly label: string;
+  readonly fits: (quantity: CurveQuantity) => boolean;
+}
+
+const levels = (q: CurveQuantity) => q === 'airborne' || q === 'impact';
+
+export const OVERLAYS: readonly OverlayInfo[] = [
+  { overlay: 'contour', label: 'Rating contour', fits: levels },
+  { overlay: 'mass-law', label: 'Mass law', fits: (q) => q === 'airborne' },
+  { overlay: 'resonances', label: 'Resonances', fits: () => true },
+  { overlay: 'critical', label: 'Critical frequencies', fits: () => true },
+  { overlay: 'paths', label: 'Paths', fits: levels },
+  { overlay: 'uncertainty', label: 'Uncertainty', fits: levels },
+];
+
+export interface OverlayFocus {
+  readonly prediction: Prediction;
+  readonly color: string;
+}
+
+/** The overlays that the cell asks for and that fit its quantity. */
+export function curveOverlays(cell: CurvesCell, focus: OverlayFocus, units: UnitSystem): readonly BandOverlay[] {
+  return OVERLAYS.filter(({ overlay, fits }) => cell.overlays.includes(overlay) && fits(cell.quantity)).flatMap(
+    ({ overlay }) => MAKERS[overlay](focus, cell.quantity, units),
+  );
+}
+
+type Maker = (focus: OverlayFocus, quantity: CurveQuantity, units: UnitSystem) => readonly BandOverlay[];
+
+const MAKERS: Readonly<Record<CurveOverlay, Maker>> = {
+  contour: contourOverlay,
+  'mass-law': () => [],
+  resonances: ({ prediction }) => prediction.resonances_Hz.map((r) => frequencyMark(r, 'f0', '4 3')),
+  critical: ({ prediction }) => prediction.criticalFrequencies_Hz.map((c) => frequencyMark(c, 'fc', '1.5 3')),
+  paths: ({ prediction }, quantity) =>
+    quantity === 'impact' ? pathLines(prediction.impactPaths_dB, 'Ln') : pathLines(prediction.paths_dB, 'R'),
+  uncertainty: () => [],
+};
+
+function frequencyMark({ frequency_Hz, name }: NamedFrequency, symbol: string, dash: string): FrequencyOverlay {
+  const label = `${symbol} ${formatQuantity(frequency_Hz, 'frequency', 'SI')}`;
+  return { kind: 'frequency', label, description: `${label}: ${name}`, frequency_Hz, dash };
+}
+
+function pathLines(paths: PathLevels, symbol: string): readonly LineOverlay[] {
+  return PATH_NAMES.flatMap((path) => {
+    const values_dB = paths[path];
+    if (!values_dB) return [];
+    const { label, description, dash } = PATH_MARKS[path];
+    return [{ kind: 'line', label, description: `${symbol} if only ${label}: ${description}`, values_dB, dash }];
+  });
+}
+
+/** The contour of the ratings that go with the notebook's units: STC and IIC with inches, Rw and Ln,w with metres. */
+function contourOverlay(
+  { prediction }: OverlayFocus,
+  quantity: CurveQuantity,
+  units: UnitSystem,
+): readonly BandOverlay[] {
+  const { bands_Hz } = prediction;
+  const impact = quantity === 'impact';
+  const { name, fit } = ratingFit(prediction, impact, units);
+  if (!fit.contour_dB.some(Number.isFinite)) return [];
+  const at = (values: readonly number[], otherwise: number) =>
+    bands_Hz.map((band) => values[fit.bands_Hz.indexOf(band)] ?? otherwise);
+  return [
+    {
+      kind: 'contour',
+      label: `${name} contour`,
+      description: `${name}: contour, and how far the curve ${impact ? 'exceeds' : 'misses'} it: ${missed(fit)}`,
+      values_dB: at(fit.contour_dB, NaN),
+      deficiencies_dB: at(fit.deficiencies_dB, 0),
+      missing: impact ? 'above' : 'below',
+    },
+  ];
+}
+
+function ratingFit({ bands_Hz, R_dB, Ln_dB }: Prediction, impact: boolean, units: UnitSystem) {
+  const inchPound = units === 'inch-pound';
+  if (impact) {
+    const spectrum = { bands_Hz, values_dB: Ln_dB };
+    const { IIC, fit } = iic(spectrum);
+    if (inchPound) return { name: `IIC ${IIC}`, fit };
+    const weighted = lnw(spectrum);
+    return { name: `Ln,w ${weighted.Lnw}`, fit: weighted.fit };
+  }
+  const spectrum = { bands_Hz, values_dB: R_dB };
+  if (inchPound) {
+    const { STC, fit } = stc(spectrum);
+    return { name: `STC ${STC}`, fit };
+  }
+  const { Rw, fit } = rw(spectrum);
+  return { name: `Rw ${Rw}`, fit };
+}
+
+function missed({ sum_dB, largest_dB, largestBand_Hz }: ContourFit): string {
+  if (!(largest_dB > 0)) return 'nowhere';
+  return `${levelText(sum_dB)} dB in all, most at ${largestBand_Hz} Hz with ${levelText(largest_dB)} dB`;
+}

@@ -1,0 +1,181 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { pictureTools } from '#cells/shared/picture-tools.ts';
+import { savePicture } from '#cells/shared/save-picture.ts';
+import { segmentStyles, segments } from '#cells/shared/segments.ts';
+import { stackPicker } from '#cells/shared/stack-picker.ts';
+import '#src/charts/band-chart.ts';
+import type { BandChart } from '#src/charts/band-chart.ts';
+import { bandCsv, bandTable } from '#src/charts/band-table.ts';
+import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import type { CurveOverlay, CurvesCell, Notebook } from '#src/notebook/types.ts';
+import { OVERLAYS } from './curve-overlays.ts';
+import { CURVE_QUANTITIES } from './curve-quantities.ts';
+import { type CurvesView, curvesView } from './curves-view.ts';
+
+/** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
+@customElement('curves-cell')
+export class CurvesCellElement extends LitElement {
+  static override styles = [
+    controlStyles,
+    segmentStyles,
+    css`
+      .choices,
+      .overlays {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: var(--space-2) var(--space-5);
+        margin-bottom: var(--space-4);
+      }
+      .overlays {
+        gap: var(--space-1) var(--space-4);
+        margin: var(--space-3) 0 0;
+        padding: 0;
+        border: 0;
+        font-size: var(--size-small);
+        color: var(--ink-soft);
+      }
+      .overlays legend {
+        float: left;
+        padding: 0;
+        line-height: 1.5rem;
+      }
+      .empty {
+        padding: var(--space-6) var(--space-4);
+        border: 1px dashed var(--hairline-strong);
+        border-radius: var(--radius);
+        color: var(--ink-soft);
+        text-align: center;
+      }
+      .tools {
+        margin: var(--space-2) 0 0 calc(-1 * var(--space-2));
+        font-size: var(--size-small);
+      }
+      .bands {
+        width: auto;
+        margin-top: var(--space-3);
+        font-size: var(--size-small);
+      }
+      .bands th:first-child {
+        position: sticky;
+        left: 0;
+        background: var(--paper);
+      }
+      .bands thead th {
+        max-width: 9rem;
+        white-space: normal;
+        overflow-wrap: anywhere;
+      }
+      .remark {
+        margin-top: var(--space-2);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) cell!: CurvesCell;
+  @property({ attribute: false }) results!: ResultsView;
+
+  @state() private table = false;
+  @state() private problem: string | undefined;
+  @query('band-chart') private chart!: BandChart | null;
+
+  #view!: CurvesView;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('notebook') || changed.has('cell') || changed.has('results'))
+      this.#view = curvesView(this.notebook, this.cell, this.results);
+  }
+
+  override render() {
+    const { cell, notebook } = this;
+    const view = this.#view;
+    return html`
+      <div class="choices screen-only">
+        ${segments({
+          legend: 'What the curves show',
+          name: 'quantity',
+          segments: CURVE_QUANTITIES.map(({ quantity, label }) => ({ value: quantity, label })),
+          value: cell.quantity,
+          onChoose: (quantity) => this.#update('quantity of the curves', { quantity }),
+        })}
+        ${stackPicker(notebook, cell.stack, (stack) => this.#update('stack of the curves', { stack }))}
+      </div>
+      ${
+        view.empty === undefined
+          ? html`<band-chart .data=${view.data} .label=${view.label} .busy=${view.busy}></band-chart>`
+          : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
+      }
+      ${view.remarks.map((remark) => html`<p class="note remark">${remark}</p>`)}
+      ${view.failures.map(({ name, message }) => html`<p class="error" role="status">${name}: ${message}</p>`)}
+      ${this.#renderOverlays()}
+      ${
+        view.empty === undefined
+          ? pictureTools({
+              table: this.table,
+              onTable: () => {
+                this.table = !this.table;
+              },
+              onSave: (format) => this.#save(format),
+            })
+          : nothing
+      }
+      ${this.problem ? html`<p class="error" role="alert">${this.problem}</p>` : nothing}
+      ${this.table && view.empty === undefined ? bandTable(view.data, `${cell.title}: ${view.data.valueLabel}`) : nothing}
+    `;
+  }
+
+  #renderOverlays() {
+    const { cell } = this;
+    return html`
+      <fieldset class="overlays screen-only">
+        <legend>Lay over</legend>
+        ${OVERLAYS.filter(({ fits }) => fits(cell.quantity)).map(
+          ({ overlay, label }) => html`
+            <label
+              ><input
+                type="checkbox"
+                .checked=${cell.overlays.includes(overlay)}
+                @change=${() => this.#toggle(overlay)}
+              />${label}</label
+            >
+          `,
+        )}
+      </fieldset>
+    `;
+  }
+
+  #toggle(overlay: CurveOverlay): void {
+    const { overlays } = this.cell;
+    const next = overlays.includes(overlay) ? overlays.filter((o) => o !== overlay) : [...overlays, overlay];
+    this.#update('what lies over the curves', { overlays: next });
+  }
+
+  #update(label: string, patch: Parameters<typeof updateCell<'curves'>>[3]): void {
+    const { id } = this.cell;
+    this.dispatchEvent(new NotebookEdit(label, (notebook) => updateCell(notebook, id, 'curves', patch)));
+  }
+
+  async #save(format: 'svg' | 'png' | 'csv'): Promise<void> {
+    const { notebook, cell, chart } = this;
+    this.problem = undefined;
+    try {
+      await savePicture(format, {
+        names: [notebook.title, cell.title],
+        csv: () => bandCsv(this.#view.data),
+        picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, this.#view.remarks),
+      });
+    } catch (error) {
+      this.problem = `The picture could not be saved: ${error instanceof Error ? error.message : String(error)}`;
+    }
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'curves-cell': CurvesCellElement;
+  }
+}

@@ -1,0 +1,129 @@
+/** What a curves cell shows, as data: which curves stand, what is missing and why. */
+import type { Result, ResultsView } from '#cells/contract.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import { type BandChartData, type BandSeries, levelText } from '#src/charts/band-data.ts';
+import { scenarioMark } from '#src/charts/scenario-marks.ts';
+import type { CurvesCell, Notebook, Scenario } from '#src/notebook/types.ts';
+import { curveOverlays } from './curve-overlays.ts';
+import { type CurveQuantityInfo, curveQuantityInfo } from './curve-quantities.ts';
+
+export interface CurvesView {
+  readonly data: BandChartData;
+  /** One sentence for who does not see the picture. */
+  readonly label: string;
+  readonly busy: boolean;
+  /** Why there is nothing to draw; undefined when there is. */
+  readonly empty?: string;
+  /** Scenarios whose prediction failed, with the reason. */
+  readonly failures: readonly { readonly name: string; readonly message: string }[];
+  /** Under a difference: what it is taken from. Under overlays: whose they are. */
+  readonly remarks: readonly string[];
+}
+
+export function curvesView(notebook: Notebook, cell: CurvesCell, results: ResultsView): CurvesView {
+  const info = curveQuantityInfo(cell.quantity);
+  const shown = shownScenarios(notebook).map((scenario) => ({ scenario, result: results.of(scenario.id, cell.stack) }));
+  const reference = info.relative ? results.of(notebook.reference, cell.stack) : undefined;
+  const series = shown.flatMap(({ scenario, result }) => scenarioSeries(notebook, scenario, result, info, reference));
+  const bands_Hz = firstPrediction(shown, reference)?.bands_Hz ?? [];
+  const focus = focusOf(notebook, shown);
+  const overlays = focus ? curveOverlays(cell, focus, notebook.units) : [];
+  const data: BandChartData = { bands_Hz, valueLabel: info.valueLabel, series, overlays, zeroLine: info.relative };
+  const empty = emptyReason(notebook, info, shown, series);
+  return {
+    data,
+    label: sentence(data, info, notebook),
+    busy: [...shown.map((s) => s.result), ...(reference ? [reference] : [])].some((r) => r.state === 'computing'),
+    ...(empty !== undefined && { empty }),
+    failures: shown.flatMap(({ scenario, result }) =>
+      result.state === 'failed' ? [{ name: scenario.name, message: result.message }] : [],
+    ),
+    remarks: remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
+  };
+}
+
+interface ShownScenario {
+  readonly scenario: Scenario;
+  readonly result: Result;
+}
+
+function shownScenarios(notebook: Notebook): readonly Scenario[] {
+  return notebook.shown.flatMap((id) => notebook.scenarios.find((s) => s.id === id) ?? []);
+}
+
+function scenarioSeries(
+  notebook: Notebook,
+  { id, name }: Scenario,
+  { state, prediction }: Result,
+  info: CurveQuantityInfo,
+  reference: Result | undefined,
+): readonly BandSeries[] {
+  if (!prediction || (info.relative && (id === notebook.reference || !reference?.prediction))) return [];
+  const levels = info.levels_dB(prediction);
+  const values_dB =
+    info.gain_dB && reference?.prediction ? gains(levels, info.levels_dB(reference.prediction), info.gain_dB) : levels;
+  const index = notebook.scenarios.findIndex((s) => s.id === id);
+  const note = state === 'failed' ? 'last good curve' : id === notebook.reference ? 'reference' : undefined;
+  return [{ id, label: name, values_dB, mark: scenarioMark(index), ...(note !== undefined && { note }) }];
+}
+
+function gains(
+  values: readonly number[],
+  reference: readonly number[],
+  gain_dB: (value: number, reference: number) => number,
+): number[] {
+  return values.map((value, i) => gain_dB(value, reference[i] ?? NaN));
+}
+
+function firstPrediction(shown: readonly ShownScenario[], reference: Result | undefined): Prediction | undefined {
+  return shown.find((s) => s.result.prediction)?.result.prediction ?? reference?.prediction;
+}
+
+/** Overlays belong to one scenario, else they would drown the curves: the active one, or the first that is shown. */
+function focusOf(notebook: Notebook, shown: readonly ShownScenario[]) {
+  const { scenario, result } = shown.find((s) => s.scenario.id === notebook.active) ?? shown[0] ?? {};
+  if (!scenario || !result?.prediction) return undefined;
+  const { color } = scenarioMark(notebook.scenarios.indexOf(scenario));
+  return { scenario, prediction: result.prediction, color };
+}
+
+function emptyReason(
+  notebook: Notebook,
+  { relative }: CurveQuantityInfo,
+  shown: readonly ShownScenario[],
+  series: readonly BandSeries[],
+): string | undefined {
+  if (series.length > 0) return undefined;
+  if (shown.length === 0) return 'No scenario is shown. Show one, and its curve appears here.';
+  if (relative && shown.every((s) => s.scenario.id === notebook.reference))
+    return 'Only the reference scenario is shown. Fork it and change something, and the difference appears here.';
+  if (shown.some((s) => s.result.state === 'computing')) return 'Computing the first curves …';
+  return 'There is no curve to draw.';
+}
+
+function remarks(notebook: Notebook, { relative }: CurveQuantityInfo, focus: Scenario | undefined): string[] {
+  const reference = notebook.scenarios.find((s) => s.id === notebook.reference);
+  return [
+    ...(relative && reference ? [`Taken from “${reference.name}”: above the line is better, below it is worse.`] : []),
+    ...(focus && notebook.shown.length > 1 ? [`What is laid over the curves belongs to “${focus.name}”.`] : []),
+  ];
+}
+
+function sentence(
+  { bands_Hz, series, valueLabel }: BandChartData,
+  info: CurveQuantityInfo,
+  notebook: Notebook,
+): string {
+  const quantity = valueLabel.replace(/, dB$/, '');
+  const from = info.relative
+    ? ` against ${notebook.scenarios.find((s) => s.id === notebook.reference)?.name ?? 'the reference'}`
+    : '';
+  const curves = series.map(({ label, values_dB }) => {
+    const finite = values_dB.filter(Number.isFinite);
+    if (finite.length === 0) return `${label} without a value`;
+    const [low, high] = [Math.min(...finite), Math.max(...finite)];
+    return `${label} from ${levelText(low)} to ${levelText(high)} dB`;
+  });
+  const range = bands_Hz.length ? `, ${bands_Hz[0]} to ${bands_Hz.at(-1)} Hz` : '';
+  return `Curves of the ${quantity}${from} in one-third-octave bands${range}: ${curves.join('; ') || 'none'}.`;
+}

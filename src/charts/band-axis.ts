@@ -1,0 +1,34 @@
+/**
+ * The one-third-octave axis: bands stand at equal distances, and any frequency has its place between them.
+ *
+ * Positions are 10 lg f, whose whole numbers are the exact base-10 mid-band frequencies (IEC 61260-1:2014, 5.2 to 5.4),
+ * so that a resonance at 46 Hz falls where it belongs.
+ */
+export function bandPosition(frequency_Hz: number): number {
+  return 10 * Math.log10(frequency_Hz);
+}
+
+/** Position of a nominal band: 63 Hz stands at 18 exactly, not at 17.99. */
+export function nominalPosition(band_Hz: number): number {
+  return Math.round(bandPosition(band_Hz));
+}
+
+/** "63", "31.5", and from 10 kHz up "10 000". */
+export function bandLabel(band_Hz: number): string {
+  return band_Hz >= 10_000
+    ? `${Math.floor(band_Hz / 1000)} ${String(band_Hz % 1000).padStart(3, '0')}`
+    : String(band_Hz);
+}
+
+const WIDTH_OF_FULL_LABEL_px = 33;
+const WIDTH_OF_OCTAVE_LABEL_px = 11;
+
+/**
+ * Which bands get a written label: all where there is room, else those at octave centres (16, 31.5, 63, 125 … 4000), and
+ * where even those are tight every other octave.
+ */
+export function labelledBands(bands_Hz: readonly number[], pixelsPerBand: number): readonly number[] {
+  if (pixelsPerBand >= WIDTH_OF_FULL_LABEL_px) return bands_Hz;
+  const step = pixelsPerBand >= WIDTH_OF_OCTAVE_LABEL_px ? 3 : 6;
+  return bands_Hz.filter((band) => nominalPosition(band) % step === 0);
+}

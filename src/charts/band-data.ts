@@ -1,0 +1,76 @@
+/** What a chart over bands is given. Data is replaced as a whole, never changed in place. */
+import type { ScenarioMark } from './scenario-marks.ts';
+
+export interface BandChartData {
+  /** Nominal one-third-octave bands, Hz, ascending. */
+  readonly bands_Hz: readonly number[];
+  /** Of the value axis, with unit: "transmission loss R, dB". */
+  readonly valueLabel: string;
+  readonly series: readonly BandSeries[];
+  readonly overlays: readonly BandOverlay[];
+  /** A line at 0 dB that the values are read against (differences). */
+  readonly zeroLine: boolean;
+}
+
+export interface BandSeries {
+  readonly id: string;
+  readonly label: string;
+  /** One per band; NaN is a gap. */
+  readonly values_dB: readonly number[];
+  readonly mark: ScenarioMark;
+  /** Said beside the name: why a curve is missing, old or flat. */
+  readonly note?: string;
+}
+
+export type BandOverlay = LineOverlay | ContourOverlay | FrequencyOverlay | RangeOverlay;
+
+/** A thin curve with its name at its end: mass law, one path. */
+export interface LineOverlay {
+  readonly kind: 'line';
+  /** Short, stands at the end of the line. */
+  readonly label: string;
+  /** In the key, with its numbers. */
+  readonly description: string;
+  readonly values_dB: readonly number[];
+  readonly dash: string;
+}
+
+/** A shifted rating contour and where the curve misses it. */
+export interface ContourOverlay {
+  readonly kind: 'contour';
+  readonly label: string;
+  readonly description: string;
+  /** One per band of the chart; NaN outside the contour. */
+  readonly values_dB: readonly number[];
+  /** How far the curve misses the contour, dB, ≥ 0; one per band of the chart. */
+  readonly deficiencies_dB: readonly number[];
+  /** Which way the misses lie: under the contour (airborne) or over it (impact). */
+  readonly missing: 'below' | 'above';
+}
+
+export interface FrequencyOverlay {
+  readonly kind: 'frequency';
+  readonly label: string;
+  readonly description: string;
+  readonly frequency_Hz: number;
+  readonly dash: string;
+}
+
+/** A band of values around a curve. */
+export interface RangeOverlay {
+  readonly kind: 'range';
+  readonly label: string;
+  readonly description: string;
+  readonly low_dB: readonly number[];
+  readonly high_dB: readonly number[];
+  readonly color: string;
+}
+
+/** A number as the reader sees it: one decimal, a true minus, a dash for no value. */
+export function levelText(value_dB: number | undefined, signed = false): string {
+  if (value_dB === undefined || !Number.isFinite(value_dB)) return '–';
+  const text = Math.abs(value_dB).toFixed(1);
+  if (Number(text) === 0) return text;
+  if (value_dB < 0) return `\u2212${text}`;
+  return signed ? `+${text}` : text;
+}

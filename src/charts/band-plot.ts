@@ -1,0 +1,241 @@
+/** The still layer of a band chart: curves and overlays, drawn whole from data. */
+import {
+  areaY,
+  axisX,
+  axisY,
+  lineY,
+  type MarkerFunction,
+  type Markish,
+  plot,
+  ruleX,
+  ruleY,
+  text,
+} from '@observablehq/plot';
+import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
+import type {
+  BandChartData,
+  BandOverlay,
+  BandSeries,
+  ContourOverlay,
+  FrequencyOverlay,
+  LineOverlay,
+} from './band-data.ts';
+import type { BandFrame } from './band-frame.ts';
+import { markerPath } from './marker-paths.ts';
+import { labelRows, spreadLabels } from './place-labels.ts';
+import type { ScenarioMark } from './scenario-marks.ts';
+
+const INK = 'var(--ink)';
+const SOFT = 'var(--ink-soft)';
+const HAIRLINE = 'var(--hairline)';
+
+export function drawBandPlot(data: BandChartData, frame: BandFrame, label: string, document: Document): SVGSVGElement {
+  const { bands_Hz, overlays, series } = data;
+  const { low, high } = frame.range;
+  const position = bands_Hz.map(nominalPosition);
+  const labelled = labelledBands(bands_Hz, frame.pixelsPerBand);
+  const drawing = plot({
+    document,
+    className: 'band-plot',
+    width: frame.width,
+    height: frame.height,
+    marginLeft: frame.left,
+    marginRight: frame.width - frame.right,
+    marginTop: frame.top,
+    marginBottom: frame.height - frame.bottom,
+    style: { fontFamily: 'inherit', fontSize: '12px', overflow: 'visible' },
+    ariaLabel: label,
+    x: { type: 'linear', domain: [...frame.xDomain] },
+    y: { type: 'linear', domain: [low, high] },
+    marks: [
+      ruleY(ticks(frame), { stroke: HAIRLINE }),
+      ruleX(position, { y1: low, y2: low, stroke: HAIRLINE }),
+      axisY(ticks(frame), { tickSize: 0, tickPadding: 6, label: null, color: SOFT, tickFormat: tickText }),
+      axisX(position, { tickSize: 4, label: null, color: 'var(--hairline-strong)', text: null }),
+      axisX(labelled.map(nominalPosition), {
+        tickSize: 0,
+        tickPadding: 9,
+        label: null,
+        color: SOFT,
+        text: labelled.map(bandLabel),
+      }),
+      ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
+      ...overlays.flatMap((overlay) => overlayMarks(overlay, position, data)),
+      ...frequencyMarks(overlays.filter(isFrequency), frame),
+      ...lineEnds(overlays.filter(isLine), frame),
+      ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
+    ],
+  }) as SVGSVGElement;
+  return quiet(drawing);
+}
+
+function ticks({ range: { low, high } }: BandFrame): number[] {
+  const step = high - low <= 30 ? 5 : high - low <= 100 ? 10 : 20;
+  const first = Math.ceil(low / step) * step;
+  return Array.from({ length: Math.floor((high - first) / step) + 1 }, (_, i) => first + i * step);
+}
+
+function tickText(value: number): string {
+  return value < 0 ? `\u2212${-value}` : String(value);
+}
+
+/** One path with markers. With little room or many curves a marker stands at every third band, each curve's elsewhere. */
+function seriesMarks(
+  { values_dB, mark }: BandSeries,
+  index: number,
+  { position, frame, crowd }: { position: number[]; frame: BandFrame; crowd: number },
+): Markish[] {
+  const every = frame.pixelsPerBand >= 24 && crowd <= 4 ? 1 : 3;
+  const marked = position.flatMap((_, i) => (every === 1 || (i - index) % every === 0 ? [i] : []));
+  const line = { stroke: mark.color, strokeWidth: 1.75, strokeLinejoin: 'round' as const };
+  const dash = mark.dash ? { strokeDasharray: mark.dash } : {};
+  const marker = markerElement(mark);
+  if (every === 1) return [lineY({ length: position.length }, { x: position, y: values_dB, ...line, ...dash, marker })];
+  const at = { x: marked.map((i) => position[i]!), y: marked.map((i) => values_dB[i]!) };
+  return [
+    lineY({ length: position.length }, { x: position, y: values_dB, ...line, ...dash }),
+    lineY({ length: marked.length }, { ...at, stroke: mark.color, strokeWidth: 0, marker }),
+  ];
+}
+
+function markerElement({ marker }: ScenarioMark): MarkerFunction {
+  return (color, { document }) => {
+    const { d, stroke } = markerPath(marker);
+    const element = svgElement(document, 'marker', {
+      viewBox: '-6 -6 12 12',
+      markerWidth: 12,
+      markerHeight: 12,
+      markerUnits: 'userSpaceOnUse',
+    });
+    const paint = stroke
+      ? { fill: 'none', stroke: color, 'stroke-width': stroke }
+      : { fill: color, stroke: 'var(--paper)', 'stroke-width': 1 };
+    element.append(svgElement(document, 'path', { d, ...paint }));
+    return element;
+  };
+}
+
+function svgElement<K extends 'marker' | 'path'>(
+  document: Document,
+  name: K,
+  attributes: Readonly<Record<string, string | number>>,
+): SVGElementTagNameMap[K] {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  return element;
+}
+
+const isFrequency = (o: BandOverlay): o is FrequencyOverlay => o.kind === 'frequency';
+const isLine = (o: BandOverlay): o is LineOverlay => o.kind === 'line';
+
+function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: BandChartData): Markish[] {
+  const rows = { length: bands_Hz.length };
+  switch (overlay.kind) {
+    case 'line':
+      return [
+        lineY(rows, {
+          x: position,
+          y: overlay.values_dB,
+          stroke: SOFT,
+          strokeWidth: 1,
+          strokeDasharray: overlay.dash,
+          clip: true,
+        }),
+      ];
+    case 'range':
+      return [
+        areaY(rows, {
+          x: position,
+          y1: overlay.low_dB,
+          y2: overlay.high_dB,
+          fill: overlay.color,
+          fillOpacity: 0.14,
+          clip: true,
+        }),
+      ];
+    case 'contour':
+      return contourMarks(overlay, position);
+    case 'frequency':
+      return [];
+  }
+}
+
+/** The contour as a double hairline, and a bar from it to the curve wherever the curve misses it. */
+function contourMarks({ values_dB, deficiencies_dB, missing }: ContourOverlay, position: number[]): Markish[] {
+  const sign = missing === 'below' ? -1 : 1;
+  const missed = position.flatMap((_, i) => (deficiencies_dB[i]! > 0 ? [i] : []));
+  return [
+    ruleX(missed, {
+      x: (i: number) => position[i],
+      y1: (i: number) => values_dB[i],
+      y2: (i: number) => values_dB[i]! + sign * deficiencies_dB[i]!,
+      stroke: 'var(--accent)',
+      strokeWidth: 5,
+      strokeOpacity: 0.45,
+      clip: true,
+    }),
+    lineY(
+      { length: position.length },
+      { x: position, y: values_dB, stroke: 'var(--accent)', strokeWidth: 1.25, clip: true },
+    ),
+  ];
+}
+
+/** Average width of a character of the label type, px: rows are settled before anything is measured. */
+const CHARACTER = 6.3;
+const ROW = 15;
+
+export function frequencyLabelRows(overlays: readonly BandOverlay[], frame: Pick<BandFrame, 'xOfFrequency'>): number[] {
+  const spans = overlays.filter(isFrequency).map(({ label, frequency_Hz }) => {
+    const width = label.length * CHARACTER;
+    return { left: frame.xOfFrequency(frequency_Hz) - width / 2, width };
+  });
+  return labelRows(spans, 8);
+}
+
+function frequencyMarks(overlays: readonly FrequencyOverlay[], frame: BandFrame): Markish[] {
+  const rows = frequencyLabelRows(overlays, frame);
+  const scale = (frame.xDomain[1] - frame.xDomain[0]) / (frame.right - frame.left);
+  return overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
+    const x = 10 * Math.log10(frequency_Hz);
+    if (!(x >= frame.xDomain[0] && x <= frame.xDomain[1])) return [];
+    const up = (rows[i]! + 0.5) * ROW;
+    const half = (label.length * CHARACTER * scale) / 2;
+    // A label near the edge stays inside the picture.
+    const at = Math.min(Math.max(x, frame.xDomain[0] + half), frame.xDomain[1] - half);
+    return [
+      ruleX([x], { stroke: SOFT, strokeWidth: 1, strokeDasharray: dash, insetTop: -up + 6 }),
+      text([label], { x: [at], frameAnchor: 'top', dy: -up, fill: INK, stroke: 'var(--paper)', strokeWidth: 4 }),
+    ];
+  });
+}
+
+/** Names at the right ends of thin lines, moved apart where they would touch. */
+function lineEnds(overlays: readonly LineOverlay[], frame: BandFrame): Markish[] {
+  if (overlays.length === 0) return [];
+  const { low, high } = frame.range;
+  const perPixel = (high - low) / (frame.bottom - frame.top);
+  const ends = overlays.map(({ values_dB }) => {
+    const last = values_dB.findLast((v) => Number.isFinite(v) && v >= low && v <= high);
+    return Math.min(high, Math.max(low, last ?? high));
+  });
+  const places = spreadLabels(ends, { gap: 14 * perPixel, low, high });
+  return [
+    text(overlays, {
+      x: () => frame.xDomain[1],
+      y: (_, i) => places[i],
+      text: 'label',
+      textAnchor: 'start',
+      dx: 4,
+      fill: SOFT,
+    }),
+  ];
+}
+
+/** Plot labels every group for assistive technology and gives no role: the picture is one image with one sentence. */
+function quiet(drawing: SVGSVGElement): SVGSVGElement {
+  drawing.setAttribute('role', 'img');
+  for (const group of drawing.querySelectorAll('[aria-label]')) group.removeAttribute('aria-label');
+  for (const group of drawing.querySelectorAll('[aria-hidden]')) group.removeAttribute('aria-hidden');
+  return drawing;
+}

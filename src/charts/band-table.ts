@@ -1,0 +1,73 @@
+/** The same numbers as the curves, as a table: a row per band, a column per curve. */
+import { html, type TemplateResult } from 'lit';
+import { bandLabel } from './band-axis.ts';
+import { type BandChartData, type BandOverlay, levelText } from './band-data.ts';
+import { csvText } from './csv.ts';
+
+interface Column {
+  readonly label: string;
+  readonly values_dB: readonly number[];
+}
+
+/** The curves, then what is laid over them as far as it has a value in every band. */
+export function bandColumns({ series, overlays }: BandChartData): readonly Column[] {
+  return [...series, ...overlays.flatMap(overlayColumns)];
+}
+
+function overlayColumns(overlay: BandOverlay): readonly Column[] {
+  switch (overlay.kind) {
+    case 'line':
+    case 'contour':
+      return [overlay];
+    case 'range':
+      return [
+        { label: `${overlay.label}, low`, values_dB: overlay.low_dB },
+        { label: `${overlay.label}, high`, values_dB: overlay.high_dB },
+      ];
+    case 'frequency':
+      return [];
+  }
+}
+
+/** Looks come from the host's table styles. */
+export function bandTable(data: BandChartData, caption: string): TemplateResult {
+  const columns = bandColumns(data);
+  return html`
+    <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+      <table class="bands">
+        <caption class="visually-hidden">
+          ${caption}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col" class="number">Hz</th>
+            ${columns.map(({ label }) => html`<th scope="col" class="number">${label}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${data.bands_Hz.map(
+            (band, i) => html`
+              <tr>
+                <th scope="row" class="number">${bandLabel(band)}</th>
+                ${columns.map(
+                  ({ values_dB }) => html`<td class="number">${levelText(values_dB[i], data.zeroLine)}</td>`,
+                )}
+              </tr>
+            `,
+          )}
+        </tbody>
+      </table>
+    </div>
+  `;
+}
+
+/** In decibels with two decimals. */
+export function bandCsv(data: BandChartData): string {
+  const columns = bandColumns(data);
+  const head = ['band_Hz', ...columns.map(({ label }) => `${label} (dB)`)];
+  const rows = data.bands_Hz.map((band, i) => [
+    band,
+    ...columns.map(({ values_dB }) => Math.round(100 * (values_dB[i] ?? NaN)) / 100),
+  ]);
+  return csvText(head, rows);
+}
