@@ -7,6 +7,7 @@
  * what is inside and starts its own headings at h3.
  */
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 
 /** The last good prediction stays available while a newer one is on its way or has failed. */
@@ -25,6 +26,8 @@ export interface CellProperties<C extends Cell = Cell> {
   notebook: Notebook;
   cell: C;
   results: ResultsView;
+  /** Goes to a field of the stack that the cell shows, opening what hides it. */
+  reveal?(path: FieldPath): void;
 }
 
 export type Edit = (notebook: Notebook) => Notebook;
@@ -47,8 +50,25 @@ export class NotebookEdit extends Event {
   }
 }
 
+/**
+ * The wish to see where a field of a stack stands. The page scrolls to the first cell that shows the stack and, if the
+ * cell's element has a method `reveal(path)`, calls it.
+ */
+export class FieldReveal extends Event {
+  static readonly type = 'field-reveal';
+  readonly stack: string;
+  readonly path: FieldPath;
+
+  constructor(stack: string, path: FieldPath) {
+    super(FieldReveal.type, { bubbles: true, composed: true });
+    this.stack = stack;
+    this.path = path;
+  }
+}
+
 declare global {
   interface HTMLElementEventMap {
+    'field-reveal': FieldReveal;
     'notebook-edit': NotebookEdit;
   }
 }

@@ -6,6 +6,7 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import { type DescribedChange, describeChanges } from '#src/notebook/describe-changes.ts';
 import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { mergeAllChanges, mergeChange } from '#src/notebook/edits/merge-change.ts';
@@ -16,11 +17,11 @@ import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setActive } from '#src/notebook/edits/set-active.ts';
 import { setReference } from '#src/notebook/edits/set-reference.ts';
 import { showScenario } from '#src/notebook/edits/show-scenario.ts';
-import { findScenario } from '#src/notebook/find.ts';
+import { findParameter, findScenario } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Notebook, Scenario } from '#src/notebook/types.ts';
+import { freshName } from './fresh-name.ts';
 import { scenarioRailStyles } from './scenario-rail-styles.ts';
-import { type ChangeInWords, changesInWords, freshName } from './scenario-words.ts';
 
 const DRAGGED = 'application/x-slab-and-spring-scenario';
 
@@ -134,14 +135,14 @@ export class ScenarioRail extends LitElement {
     const { notebook } = this;
     const reference = notebook.reference === scenario.id ? html`<span class="reference">reference</span>` : nothing;
     if (scenario.parent === null) return html`<p class="words">${reference} the start of all others</p>`;
-    const changes = changesInWords(notebook, scenario.id);
+    const changes = describeChanges(notebook, scenario.id);
     const parent = findScenario(notebook, scenario.parent).name;
     return html`<p class="words">
       ${reference}
       ${
         changes.length === 0
           ? html`the same as ${parent}`
-          : html`from ${parent}: <span class="changes">${changes.map((c) => c.words).join('; ')}</span>`
+          : html`from ${parent}: <span class="changes">${changes.map((c) => c.text).join('; ')}</span>`
       }
     </p>`;
   }
@@ -150,7 +151,7 @@ export class ScenarioRail extends LitElement {
     const { notebook } = this;
     const { id, name } = scenario;
     const isBase = scenario.parent === null;
-    const changes = changesInWords(notebook, id);
+    const changes = describeChanges(notebook, id);
     return html`<div class="more" role="group" aria-label="More for ${name}">
       <div class="field">
         <label for="rename">Name</label>
@@ -193,24 +194,24 @@ export class ScenarioRail extends LitElement {
     </div>`;
   }
 
-  #changeList({ id, name, parent }: Scenario, changes: readonly ChangeInWords[]) {
+  #changeList({ id, name, parent }: Scenario, changes: readonly DescribedChange[]) {
     const parentName = findScenario(this.notebook, parent!).name;
     return html`<ul class="change-list" aria-label="What ${name} changes">
         ${changes.map(
-          ({ key, label, words }) => html`<li>
-            <span>${words}</span>
+          ({ key, text }) => html`<li>
+            <span>${text}</span>
             <span class="row">
               <button
                 class="quiet"
-                aria-label="Hand ${label} to ${parentName}"
-                @click=${() => this.#edit(`hand ${label} to “${parentName}”`, (n) => mergeChange(n, id, key))}
+                aria-label="Hand ${this.#label(key)} to ${parentName}"
+                @click=${() => this.#edit(`hand ${this.#label(key)} to “${parentName}”`, (n) => mergeChange(n, id, key))}
               >
                 Hand to ${parentName}
               </button>
               <button
                 class="quiet"
-                aria-label="Take back ${label}"
-                @click=${() => this.#edit(`take back ${label}`, (n) => resetParameter(n, key, id))}
+                aria-label="Take back ${this.#label(key)}"
+                @click=${() => this.#edit(`take back ${this.#label(key)}`, (n) => resetParameter(n, key, id))}
               >
                 Take back
               </button>
@@ -228,6 +229,10 @@ export class ScenarioRail extends LitElement {
               Hand all to ${parentName}
             </button>`
       }`;
+  }
+
+  #label(key: string): string {
+    return findParameter(this.notebook, key).label;
   }
 
   #edit(label: string, edit: Edit): void {

@@ -1,0 +1,292 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { describeValue } from '#src/notebook/describe-changes.ts';
+import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
+import { setParameter } from '#src/notebook/edits/set-parameter.ts';
+import { fieldsUsing } from '#src/notebook/field-use.ts';
+import { findScenario } from '#src/notebook/find.ts';
+import type {
+  ChoiceParameter,
+  Notebook,
+  Parameter,
+  ParametersCell as ParametersCellModel,
+  ParameterValue,
+  QuantityParameter,
+} from '#src/notebook/types.ts';
+import { inheritedValues, type Values, valuesOf } from '#src/notebook/values.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import { type CellProperties, FieldReveal, NotebookEdit, type ResultsView } from '../contract.ts';
+import { controlStyles } from '../shared/controls.ts';
+import { icon } from '../shared/icons.ts';
+import { scenarioSample } from '../shared/scenario-sample.ts';
+import { segmented, segmentedStyles } from '../shared/segmented.ts';
+import './parameters-editor.ts';
+import { parametersStyles } from './parameters-styles.ts';
+import { readEntry } from './read-entry.ts';
+import { sliderScale } from './slider-scale.ts';
+
+/** More choices than this are a list instead of a strip. */
+const CHOICES_IN_A_STRIP = 4;
+
+/** What stands in a field that could not be read. */
+interface Draft {
+  readonly text: string;
+  readonly message: string;
+}
+
+/** Sliders, typed entry and choices for the active scenario; beside them the values of all shown ones. */
+@customElement('parameters-cell')
+export class ParametersCell extends LitElement implements CellProperties<ParametersCellModel> {
+  static override styles = [controlStyles, segmentedStyles, parametersStyles];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) cell!: ParametersCellModel;
+  @property({ attribute: false }) results!: ResultsView;
+
+  @state() private drafts: ReadonlyMap<string, Draft> = new Map();
+  @state() private arranging = false;
+  /** Counts drags, so that each one is a step of undo. */
+  #drag = 0;
+
+  override render() {
+    const { notebook } = this;
+    const parameters = this.#parameters();
+    const shown = notebook.shown.map((id) => ({
+      scenario: findScenario(notebook, id),
+      values: valuesOf(notebook, id),
+    }));
+    const columns = shown.length > 1 ? shown : [];
+    return html`<div class="host">
+      ${
+        parameters.length === 0
+          ? html`<p class="note">
+              ${
+                notebook.parameters.length === 0
+                  ? 'This notebook has no parameters yet. Turn a field of a stack into a parameter, and its slider stands here.'
+                  : 'No parameter is chosen for this cell.'
+              }
+            </p>`
+          : html`<div class="rows" style="--columns: ${columns.length}">
+              ${this.#heads(columns.map((c) => c.scenario.id))}
+              ${repeat(
+                parameters,
+                (p) => p.key,
+                (p) => this.#row(p, columns),
+              )}
+            </div>`
+      }
+      <p class="screen-only">
+        <button
+          class="quiet"
+          aria-expanded=${this.arranging}
+          @click=${() => {
+            this.arranging = !this.arranging;
+          }}
+        >
+          ${icon('edit')} Arrange parameters
+        </button>
+      </p>
+      ${
+        this.arranging
+          ? html`<parameters-editor
+              class="screen-only"
+              .notebook=${notebook}
+              .cell=${this.cell}
+            ></parameters-editor>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #parameters(): readonly Parameter[] {
+    const { parameters } = this.notebook;
+    if (this.cell.parameters.length === 0) return parameters;
+    return this.cell.parameters.flatMap((key) => parameters.find((p) => p.key === key) ?? []);
+  }
+
+  #heads(columns: readonly string[]) {
+    const { notebook } = this;
+    const indexOf = (id: string) => notebook.scenarios.findIndex((s) => s.id === id);
+    return html`<div class="heads" aria-hidden="true">
+      <span class="working"
+        >Working in ${scenarioSample(indexOf(notebook.active))}
+        <b>${findScenario(notebook, notebook.active).name}</b></span
+      >
+      ${columns.map(
+        (id) => html`<span class="scenario"
+          >${scenarioSample(indexOf(id))} <span>${findScenario(notebook, id).name}</span></span
+        >`,
+      )}
+    </div>`;
+  }
+
+  #row(
+    parameter: Parameter,
+    columns: readonly { readonly scenario: Notebook['scenarios'][number]; readonly values: Values }[],
+  ) {
+    const { notebook } = this;
+    return html`<div class="row" role="group" aria-label=${parameter.label}>
+      ${this.#control(parameter)}
+      ${
+        columns.length === 0
+          ? nothing
+          : html`<ul class="values" aria-label="${parameter.label} in the shown scenarios">
+              ${columns.map(({ scenario, values }) => {
+                const own = scenario.parent !== null && Object.hasOwn(scenario.changes, parameter.key);
+                return html`<li class=${own ? 'own' : ''}>
+                  ${scenarioSample(notebook.scenarios.indexOf(scenario))}
+                  <span class="visually-hidden">${scenario.name}${own ? ', changed' : ''}: </span
+                  >${describeValue(parameter, values[parameter.key]!, notebook.units)}
+                </li>`;
+              })}
+            </ul>`
+      }
+    </div>`;
+  }
+
+  #control(parameter: Parameter) {
+    const { notebook } = this;
+    const values = valuesOf(notebook, notebook.active);
+    const value = values[parameter.key]!;
+    return html`<div class="control">
+      <div class="label">
+        <span id="label-${parameter.key}">${parameter.label}</span>
+        ${this.#uses(parameter)}
+      </div>
+      ${'choices' in parameter ? this.#choice(parameter, String(value)) : this.#quantity(parameter, Number(value))}
+      ${this.#changed(parameter)}
+    </div>`;
+  }
+
+  #uses({ key, label }: Parameter) {
+    const uses = fieldsUsing(this.notebook, key);
+    if (uses.length === 0) return html`<span class="note">not used yet</span>`;
+    const [first] = uses;
+    return html`<button
+      class="quiet use"
+      aria-label="Show where ${label} is used: ${uses.map((u) => `${u.stack.name}, ${u.label}`).join('; ')}"
+      @click=${() => this.dispatchEvent(new FieldReveal(first!.stack.id, first!.path))}
+    >
+      ${first!.label}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}
+    </button>`;
+  }
+
+  #quantity(parameter: QuantityParameter, value: number) {
+    const { key, label, quantity } = parameter;
+    const { units } = this.notebook;
+    const draft = this.drafts.get(key);
+    const text = formatQuantity(value, quantity, units);
+    const scale = sliderScale(parameter, units);
+    return html`<div class="entry">
+        <input
+          type="range"
+          aria-label=${label}
+          aria-valuetext=${text}
+          min=${scale.min}
+          max=${scale.max}
+          step="1"
+          .value=${live(String(scale.toPosition(value)))}
+          @input=${(event: Event) =>
+            this.#set(
+              parameter,
+              scale.toValue((event.target as HTMLInputElement).valueAsNumber),
+              `${key}#${this.#drag}`,
+            )}
+          @change=${() => {
+            this.#drag += 1;
+          }}
+        />
+        <input
+          type="text"
+          autocomplete="off"
+          spellcheck="false"
+          aria-label="${label}, typed"
+          aria-invalid=${draft ? 'true' : 'false'}
+          aria-describedby=${draft ? `error-${key}` : nothing}
+          .value=${live(draft?.text ?? text)}
+          @change=${(event: Event) => this.#onTyped(parameter, text, (event.target as HTMLInputElement).value)}
+          @keydown=${(event: KeyboardEvent) => this.#onTypedKey(event, key, text)}
+        />
+      </div>
+      ${draft ? html`<p class="error" id="error-${key}" role="alert">${draft.message}</p>` : nothing}`;
+  }
+
+  #choice(parameter: ChoiceParameter, value: string) {
+    const { key, label, choices } = parameter;
+    if (choices.length <= CHOICES_IN_A_STRIP)
+      return segmented({ label, name: key, choices, value, onChange: (v) => this.#set(parameter, v) });
+    return html`<select
+      aria-label=${label}
+      .value=${live(value)}
+      @change=${(event: Event) => this.#set(parameter, (event.target as HTMLSelectElement).value)}
+    >
+      ${choices.map(
+        (choice) => html`<option value=${choice.value} ?selected=${choice.value === value}>${choice.label}</option>`,
+      )}
+    </select>`;
+  }
+
+  #changed(parameter: Parameter) {
+    const { notebook } = this;
+    const active = findScenario(notebook, notebook.active);
+    if (active.parent === null || !Object.hasOwn(active.changes, parameter.key)) return nothing;
+    const before = inheritedValues(notebook, active.id)[parameter.key]!;
+    return html`<p class="changed note">
+      <span>
+        ${findScenario(notebook, active.parent).name} has ${describeValue(parameter, before, notebook.units)}
+      </span>
+      <button
+        class="quiet"
+        aria-label="Reset ${parameter.label}"
+        @click=${() => {
+          this.#dropDraft(parameter.key);
+          this.dispatchEvent(
+            new NotebookEdit(`reset ${parameter.label}`, (n) => resetParameter(n, parameter.key, active.id)),
+          );
+        }}
+      >
+        ${icon('reset')} Reset
+      </button>
+    </p>`;
+  }
+
+  #set({ key, label }: Parameter, value: ParameterValue, merge?: string): void {
+    this.#dropDraft(key);
+    const scenario = this.notebook.active;
+    this.dispatchEvent(
+      new NotebookEdit(label, (n) => setParameter(n, key, value, scenario), merge && `${merge}@${scenario}`),
+    );
+  }
+
+  /** A text that was not edited keeps the value it stands for, which may have more digits. */
+  #onTyped(parameter: QuantityParameter, shownText: string, text: string): void {
+    if (text.trim() === shownText) {
+      this.#dropDraft(parameter.key);
+      return;
+    }
+    const entry = readEntry(parameter, text, this.notebook.units);
+    if (entry.ok) this.#set(parameter, entry.value);
+    else this.drafts = new Map(this.drafts).set(parameter.key, { text, message: entry.message });
+  }
+
+  #onTypedKey(event: KeyboardEvent, key: string, shownText: string): void {
+    if (event.key !== 'Escape') return;
+    (event.target as HTMLInputElement).value = shownText;
+    this.#dropDraft(key);
+  }
+
+  #dropDraft(key: string): void {
+    if (!this.drafts.has(key)) return;
+    const drafts = new Map(this.drafts);
+    drafts.delete(key);
+    this.drafts = drafts;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'parameters-cell': ParametersCell;
+  }
+}

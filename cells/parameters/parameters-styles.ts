@@ -1,0 +1,164 @@
+import { css } from 'lit';
+
+/** One row per parameter: the control of the active scenario first, then a narrow column per shown scenario. */
+export const parametersStyles = css`
+  .rows {
+    display: grid;
+    grid-template-columns: minmax(16rem, 1fr) repeat(var(--columns), minmax(4.5rem, 7.5rem));
+    column-gap: var(--space-4);
+  }
+  .heads,
+  .row {
+    display: grid;
+    grid-column: 1 / -1;
+    grid-template-columns: subgrid;
+    align-items: end;
+    padding: var(--space-3) 0;
+    border-bottom: 1px solid var(--hairline);
+  }
+  .heads {
+    padding: 0 0 var(--space-2);
+    border-bottom-color: var(--hairline-strong);
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    line-height: 1.25;
+  }
+  .row {
+    align-items: start;
+  }
+  .row:last-of-type {
+    border-bottom: 0;
+  }
+  .heads .scenario {
+    display: grid;
+    justify-items: end;
+    gap: var(--space-1);
+    text-align: right;
+    overflow-wrap: anywhere;
+  }
+  .heads .working {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-1) var(--space-2);
+  }
+  .heads .working b {
+    color: var(--ink);
+    font-weight: 600;
+  }
+
+  .control {
+    display: grid;
+    gap: var(--space-1);
+  }
+  .label {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 0 var(--space-3);
+  }
+  .label > :first-child {
+    font-weight: 600;
+  }
+  .use {
+    min-height: 1.5rem;
+    padding: 0;
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    text-decoration: underline dotted;
+    text-underline-offset: 0.2em;
+    white-space: normal;
+    text-align: left;
+  }
+  .entry {
+    display: flex;
+    align-items: center;
+    gap: var(--space-3);
+  }
+  .entry input[type="text"] {
+    flex: none;
+    width: 7.5rem;
+    text-align: right;
+  }
+  .changed {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 var(--space-2);
+    margin: 0;
+  }
+  .changed button {
+    min-height: 1.5rem;
+    font-size: var(--size-small);
+  }
+
+  .values {
+    display: contents;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .values li {
+    padding-top: 0.1rem;
+    text-align: right;
+    overflow-wrap: anywhere;
+    color: var(--ink-soft);
+  }
+  .values .scenario-sample {
+    display: none;
+  }
+  .values .own {
+    color: var(--ink);
+    font-weight: 600;
+  }
+  .values .own::before {
+    content: "≠ ";
+    font-weight: 400;
+    color: var(--accent);
+  }
+
+  @container (max-width: 40rem) {
+    .rows,
+    .row {
+      display: block;
+    }
+    .heads .scenario {
+      display: none;
+    }
+    .values {
+      display: flex;
+      flex-wrap: wrap;
+      gap: var(--space-1) var(--space-4);
+      margin-top: var(--space-2);
+      font-size: var(--size-small);
+    }
+    .values li {
+      display: inline-flex;
+      align-items: center;
+      gap: var(--space-2);
+      text-align: left;
+    }
+    .values .scenario-sample {
+      display: inline-block;
+    }
+    .values .own::before {
+      content: "≠";
+    }
+  }
+  .host {
+    container-type: inline-size;
+  }
+  @media print {
+    .entry input[type="range"],
+    .use,
+    .changed button {
+      display: none;
+    }
+    .entry input[type="text"] {
+      border: 0;
+      text-align: left;
+      padding: 0;
+    }
+  }
+`;
