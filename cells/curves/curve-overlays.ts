@@ -44,12 +44,17 @@ type Maker = (focus: OverlayFocus, quantity: CurveQuantity, units: UnitSystem) =
 const MAKERS: Readonly<Record<CurveOverlay, Maker>> = {
   contour: contourOverlay,
   'mass-law': () => [],
-  resonances: ({ prediction }) => prediction.resonances_Hz.map((r) => frequencyMark(r, 'f0', '4 3')),
-  critical: ({ prediction }) => prediction.criticalFrequencies_Hz.map((c) => frequencyMark(c, 'fc', '1.5 3')),
+  resonances: ({ prediction }) => ascending(prediction.resonances_Hz).map((r) => frequencyMark(r, 'f0', '4 3')),
+  critical: ({ prediction }) =>
+    ascending(prediction.criticalFrequencies_Hz).map((c) => frequencyMark(c, 'fc', '1.5 3')),
   paths: ({ prediction }, quantity) =>
     quantity === 'impact' ? pathLines(prediction.impactPaths_dB, 'Ln') : pathLines(prediction.paths_dB, 'R'),
   uncertainty: () => [],
 };
+
+function ascending(frequencies: readonly NamedFrequency[]): readonly NamedFrequency[] {
+  return frequencies.toSorted((a, b) => a.frequency_Hz - b.frequency_Hz);
+}
 
 function frequencyMark({ frequency_Hz, name }: NamedFrequency, symbol: string, dash: string): FrequencyOverlay {
   const label = `${symbol} ${formatQuantity(frequency_Hz, 'frequency', 'SI')}`;

@@ -4,13 +4,13 @@ import { NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { pictureTools } from '#cells/shared/picture-tools.ts';
 import { savePicture } from '#cells/shared/save-picture.ts';
-import { segmentStyles, segments } from '#cells/shared/segments.ts';
+import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
 import '#src/charts/band-chart.ts';
 import type { BandChart } from '#src/charts/band-chart.ts';
 import { bandCsv, bandTable } from '#src/charts/band-table.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
-import type { CurveOverlay, CurvesCell, Notebook } from '#src/notebook/types.ts';
+import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/notebook/types.ts';
 import { OVERLAYS } from './curve-overlays.ts';
 import { CURVE_QUANTITIES } from './curve-quantities.ts';
 import { type CurvesView, curvesView } from './curves-view.ts';
@@ -20,7 +20,7 @@ import { type CurvesView, curvesView } from './curves-view.ts';
 export class CurvesCellElement extends LitElement {
   static override styles = [
     controlStyles,
-    segmentStyles,
+    segmentedStyles,
     css`
       .choices,
       .overlays {
@@ -65,9 +65,9 @@ export class CurvesCellElement extends LitElement {
         background: var(--paper);
       }
       .bands thead th {
-        max-width: 9rem;
+        min-width: 5.5rem;
+        max-width: 11rem;
         white-space: normal;
-        overflow-wrap: anywhere;
       }
       .remark {
         margin-top: var(--space-2);
@@ -95,12 +95,12 @@ export class CurvesCellElement extends LitElement {
     const view = this.#view;
     return html`
       <div class="choices screen-only">
-        ${segments({
-          legend: 'What the curves show',
+        ${segmented({
+          label: 'What the curves show',
           name: 'quantity',
-          segments: CURVE_QUANTITIES.map(({ quantity, label }) => ({ value: quantity, label })),
+          choices: CURVE_QUANTITIES.map(({ quantity, label }) => ({ value: quantity, label })),
           value: cell.quantity,
-          onChoose: (quantity) => this.#update('quantity of the curves', { quantity }),
+          onChange: (value) => this.#update('quantity of the curves', { quantity: value as CurveQuantity }),
         })}
         ${stackPicker(notebook, cell.stack, (stack) => this.#update('stack of the curves', { stack }))}
       </div>

@@ -199,13 +199,21 @@ function frequencyMarks(overlays: readonly FrequencyOverlay[], frame: BandFrame)
   return overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
     const x = 10 * Math.log10(frequency_Hz);
     if (!(x >= frame.xDomain[0] && x <= frame.xDomain[1])) return [];
-    const up = (rows[i]! + 0.5) * ROW;
+    const up = rows[i]! * ROW + 3;
     const half = (label.length * CHARACTER * scale) / 2;
     // A label near the edge stays inside the picture.
     const at = Math.min(Math.max(x, frame.xDomain[0] + half), frame.xDomain[1] - half);
     return [
-      ruleX([x], { stroke: SOFT, strokeWidth: 1, strokeDasharray: dash, insetTop: -up + 6 }),
-      text([label], { x: [at], frameAnchor: 'top', dy: -up, fill: INK, stroke: 'var(--paper)', strokeWidth: 4 }),
+      ruleX([x], { stroke: SOFT, strokeWidth: 1, strokeDasharray: dash, insetTop: -up }),
+      text([label], {
+        x: [at],
+        frameAnchor: 'top',
+        lineAnchor: 'bottom',
+        dy: -up,
+        fill: INK,
+        stroke: 'var(--paper)',
+        strokeWidth: 4,
+      }),
     ];
   });
 }
