@@ -105,7 +105,7 @@ export const parametersStyles = css`
     overflow-wrap: anywhere;
     color: var(--ink-soft);
   }
-  .values .scenario-sample {
+  .values .line-sample {
     display: none;
   }
   .values .own {
@@ -139,7 +139,7 @@ export const parametersStyles = css`
       gap: var(--space-2);
       text-align: left;
     }
-    .values .scenario-sample {
+    .values .line-sample {
       display: inline-block;
     }
     .values .own::before {

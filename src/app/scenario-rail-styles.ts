@@ -54,7 +54,7 @@ export const scenarioRailStyles = css`
     overflow-wrap: anywhere;
     font-weight: 600;
   }
-  .not-shown :is(.name, .scenario-sample) {
+  .not-shown :is(.name, .line-sample) {
     opacity: 0.75;
     font-weight: 400;
   }
