@@ -1,6 +1,104 @@
+import { Airborne } from './airborne.ts';
+import { azimuths } from './azimuths.ts';
 import type { Construction } from './construction.ts';
-import type { Prediction, PredictOptions } from './prediction.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
+import { type FloorModel, floorModel } from './floor-model.ts';
+import { frequencyNodes } from './frequency-nodes.ts';
+import { leakArea_m2, leakTransmission } from './leaks.ts';
+import { bandMechanism, type PathEnergy } from './mechanisms.ts';
+import { MODEL_CONSTANTS } from './model-constants.ts';
+import type { PathName, Prediction, PredictOptions } from './prediction.ts';
+import { QUADRATURE } from './quadrature.ts';
+import { rateBands } from './ratings/rate-bands.ts';
+import { criticalFrequencies, resonances } from './resonances.ts';
+import { exactBand, nominalBandsFrom } from './third-octave-bands.ts';
 
-export function predict(_construction: Construction, _options: PredictOptions = {}): Prediction {
-  throw new Error('not written yet');
+/**
+ * Predicts a floor-ceiling: transmission loss and impact level per one-third octave with the part of every path, the
+ * ratings, and what rules each band. METHOD.md explains the model.
+ *
+ * @throws TypeError, RangeError for constructions that cannot be computed, saying what, where and what was expected.
+ */
+export function predict(construction: Construction, options: PredictOptions = {}): Prediction {
+  const model = floorModel(construction, options.constants ?? MODEL_CONSTANTS);
+  const quadrature = options.quadrature ?? QUADRATURE;
+  const bands_Hz = nominalBandsFrom(options.lowestBand_Hz ?? 50);
+  const critical = criticalFrequencies(model);
+  const resonant = resonances(model);
+  const named = [...resonant, ...critical];
+  const airborne = new Airborne(model, quadrature);
+  const breaks_Hz = critical.map((c) => c.frequency_Hz);
+  const nodes = new CrowdedNodes();
+  const turns = azimuths(model.orthotropic);
+
+  const R_dB: number[] = [];
+  const paths_dB: Partial<Record<PathName, number[]>> = {};
+  const mechanisms = bands_Hz.map((band_Hz) => {
+    frequencyNodes(nodes, exactBand(band_Hz), breaks_Hz, quadrature.frequencies);
+    let direct = 0;
+    let supports = 0;
+    let leaks = 0;
+    for (let j = 0; j < nodes.count; j++) {
+      const f_Hz = nodes.x[j]!;
+      const weight = nodes.weight[j]!;
+      for (const turn of turns) {
+        const shares = airborne.at(f_Hz, turn.cos2);
+        direct += weight * turn.weight * (shares.forced + shares.resonant);
+        supports += weight * turn.weight * shares.supports;
+      }
+      leaks += weight * leakShare(model, f_Hz);
+    }
+    const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
+    if (hasSupports(model)) paths.push({ path: 'supports', tau: supports });
+    if (construction.flanking) paths.push({ path: 'flanking', tau: flankingShare(construction.flanking, band_Hz) });
+    if (construction.leaks?.length) paths.push({ path: 'leaks', tau: leaks });
+    for (const { path, tau } of paths) {
+      let levels = paths_dB[path];
+      if (!levels) paths_dB[path] = levels = [];
+      levels.push(-10 * Math.log10(tau));
+    }
+    R_dB.push(
+      -10 *
+        Math.log10(
+          Math.min(
+            paths.reduce((sum, p) => sum + p.tau, 0),
+            1,
+          ),
+        ),
+    );
+    return bandMechanism(model, named, band_Hz, paths);
+  });
+
+  const Ln_dB = bands_Hz.map(() => NaN);
+  return {
+    bands_Hz,
+    R_dB,
+    paths_dB,
+    Ln_dB,
+    impactPaths_dB: {},
+    ratings: rateBands({ bands_Hz, R_dB, Ln_dB }),
+    surfaceMass_kg_m2: surfaceMass_kg_m2(model),
+    height_m: height_m(model),
+    resonances_Hz: resonant,
+    criticalFrequencies_Hz: critical,
+    mechanisms,
+  };
+}
+
+function flankingShare(limit: { R500_dB: number; slope_dB_per_octave: number }, band_Hz: number): number {
+  return 10 ** (-(limit.R500_dB + limit.slope_dB_per_octave * Math.log2(band_Hz / 500)) / 10);
+}
+
+function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {
+  let sum = 0;
+  for (const leak of construction.leaks ?? []) {
+    const area = leakArea_m2(leak);
+    if (area > 0) sum += (leakTransmission(leak, f_Hz, air) * area) / edges.area_m2;
+  }
+  return sum;
+}
+
+function hasSupports({ interlayers }: FloorModel): boolean {
+  return interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
 }

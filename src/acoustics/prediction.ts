@@ -1,3 +1,6 @@
+import type { ModelConstants } from './model-constants.ts';
+import type { Quadrature } from './quadrature.ts';
+
 /** What the engine returns: plain data, safe to clone into another thread and to write as JSON. */
 export interface Prediction {
   /** Nominal one-third-octave mid-band frequencies, Hz. All band arrays below have this length. */
@@ -72,4 +75,8 @@ export interface Ratings {
 export interface PredictOptions {
   /** Lowest band, nominal Hz: 50 unless extended to 20. */
   readonly lowestBand_Hz?: 20 | 25 | 31.5 | 40 | 50;
+  /** The model's global constants, to vary them; absent: the fitted ones. */
+  readonly constants?: ModelConstants;
+  /** How finely to integrate; absent: within 0.1 dB of a dense reference. */
+  readonly quadrature?: Quadrature;
 }

@@ -1,0 +1,98 @@
+import { angleNodes } from './angle-nodes.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FloorModel } from './floor-model.ts';
+import { ForcedRadiation } from './forced-radiation.ts';
+import type { Quadrature } from './quadrature.ts';
+import { resonantRadiation } from './resonant-radiation.ts';
+import { type ReverberantPower, reverberantPower } from './reverberant-field.ts';
+import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
+import { TransmissionLine } from './transmission-line.ts';
+
+/** Transmission coefficients of one frequency, each as if the others were not there. */
+export interface AirborneShares {
+  /** Waves through leaves, air, fill and mats, with the supports' average force. */
+  forced: number;
+  /** The first leaf's reverberant field, through the same. */
+  resonant: number;
+  /** Through the supports, incoherently. */
+  supports: number;
+}
+
+/** Diffuse-field transmission of a floor, frequency by frequency; buffers are kept between calls. */
+export class Airborne {
+  readonly shares: AirborneShares = { forced: 0, resonant: 0, supports: 0 };
+  readonly line: TransmissionLine;
+  readonly #model: FloorModel;
+  readonly #quadrature: Quadrature;
+  readonly #forced = new ForcedRadiation();
+  readonly #angles = new CrowdedNodes();
+  readonly #slow = new CrowdedNodes();
+  readonly #velocity2: Float64Array;
+  readonly #force2: Float64Array;
+  readonly #transfer: Float64Array;
+  readonly #leafVelocity2: Float64Array;
+  readonly #power: ReverberantPower = { direct: 0, supports: 0 };
+
+  constructor(model: FloorModel, quadrature: Quadrature) {
+    const n = model.plates.length;
+    this.line = new TransmissionLine(model);
+    this.#model = model;
+    this.#quadrature = quadrature;
+    this.#velocity2 = new Float64Array(n);
+    this.#force2 = new Float64Array(n);
+    this.#transfer = new Float64Array(n);
+    this.#leafVelocity2 = new Float64Array(n);
+  }
+
+  /**
+   * Fills `shares` for `f_Hz` and one azimuth.
+   *
+   * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's σ cos θ.
+   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0). Resonant, below fc of the first leaf:
+   * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
+   */
+  at(f_Hz: number, azimuthCos2: number): AirborneShares {
+    const { air, plates, interlayers, edges, constants } = this.#model;
+    const { line, shares } = this;
+    const last = plates.length - 1;
+    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+    const omega = 2 * Math.PI * f_Hz;
+    const forced = this.#forced.prepare(omega / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
+    line.prepare(f_Hz, { supports: true, extraLoss: 0, azimuthCos2 });
+    const nodes = angleNodes(this.#angles, this.#model, line.states, f_Hz, forced.limit, this.#quadrature.angles);
+    const velocity2 = this.#velocity2.fill(0);
+    const force2 = this.#force2.fill(0);
+    let radiated = 0;
+    for (let j = 0; j < nodes.count; j++) {
+      const u = nodes.x[j]!;
+      const weight = nodes.weight[j]!;
+      line.at(Math.sqrt(1 - u * u), u, false);
+      for (let i = 0; i <= last; i++) velocity2[i]! += weight * line.velocity2[i]!;
+      for (let i = 0; i < last; i++) force2[i]! += weight * line.force2[i]!;
+      radiated += weight * line.velocity2[last]! * forced.at(u);
+    }
+    shares.forced = 8 * z0 * z0 * radiated;
+    shares.supports = 0;
+    for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
+    for (let i = 0; i < last; i++) {
+      const layer = interlayers[i]!;
+      if (layer.kind === 'mat' || !layer.chain?.lower) continue;
+      const power = supportRadiation(this.#model, plates[i + 1]!, line.states[i + 1]!, layer.chain.lower, f_Hz);
+      shares.supports += constants.incoherentWeight * 8 * z0 * force2[i]! * power * this.#transfer[i + 1]!;
+    }
+
+    shares.resonant = 0;
+    const state = line.states[0]!;
+    const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
+    if (f_Hz < fc_Hz) {
+      const mass = plates[0]!.surfaceMass_kg_m2;
+      const sigma = resonantRadiation(f_Hz, fc_Hz, edges, air.soundSpeed_m_s);
+      const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
+      const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
+      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
+      shares.resonant = 2 * z0 * v2 * this.#power.direct;
+      shares.supports += 2 * z0 * v2 * this.#power.supports;
+    }
+    return shares;
+  }
+}

@@ -1,0 +1,37 @@
+import type { CrowdedNodes } from './crowded-nodes.ts';
+import type { FloorModel } from './floor-model.ts';
+import type { PlateState } from './leaf-plate.ts';
+
+/**
+ * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
+ * crowded to the peak's width. Near coincidence Z ∝ 1 − r²(1−u²)² with r = f/fc, so that the half-width solves
+ * 4 r u w + 2 r w² = η + 2ρ0c0/(ωm'u), the second term the radiation damping.
+ */
+export function angleNodes(
+  nodes: CrowdedNodes,
+  model: FloorModel,
+  states: readonly PlateState[],
+  f_Hz: number,
+  daviesLimit: number,
+  pointsPerPiece: number,
+): CrowdedNodes {
+  const { plates, air } = model;
+  const omega = 2 * Math.PI * f_Hz;
+  nodes.begin().breakAt(1, Infinity);
+  if (daviesLimit < 1) nodes.breakAt(daviesLimit, Infinity);
+  let grazing = Infinity;
+  for (let i = 0; i < plates.length; i++) {
+    const mass = plates[i]!.surfaceMass_kg_m2;
+    const { bending_Nm, lossFactor } = states[i]!;
+    const r = (omega * Math.sqrt(bending_Nm / mass)) / air.soundSpeed_m_s ** 2;
+    const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
+    if (r > 1) {
+      const u = Math.sqrt(1 - 1 / r);
+      const damping = lossFactor + radiation / Math.max(u, 0.1);
+      nodes.breakAt(u, Math.sqrt(u * u + damping / (2 * r)) - u);
+    } else if (r > 0.25) {
+      grazing = Math.min(grazing, Math.sqrt((1 - r * r + lossFactor) / (2 * r)));
+    }
+  }
+  return nodes.breakAt(0, grazing).fill(pointsPerPiece);
+}

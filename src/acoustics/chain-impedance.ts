@@ -1,0 +1,91 @@
+import { type Complex, fasteningMobility, infinitePlateMobility } from './fastening-impedance.ts';
+import type { ModelConstants } from './model-constants.ts';
+import type { SupportChain } from './supports.ts';
+
+/**
+ * Impedance matrix of a support chain between the mean velocities of two leaves, N·s/m³ per m² of floor:
+ * F_up = z11 v_up − z12 v_low, F_low = z12 v_up − z22 v_low.
+ */
+export interface ChainImpedance {
+  z11Re: number;
+  z11Im: number;
+  z12Re: number;
+  z12Im: number;
+  z22Re: number;
+  z22Im: number;
+}
+
+/** Stiffness and mass per area of the leaves the chain is fastened to. */
+export interface ChainEnds {
+  readonly upperBending_Nm: number;
+  readonly upperMass_kg_m2: number;
+  readonly lowerBending_Nm: number;
+  readonly lowerMass_kg_m2: number;
+}
+
+const SPRING_KNEE_HZ = 200;
+
+/**
+ * Writes the chain's impedances at `f_Hz` into `out`.
+ *
+ * The chain is upper fastenings (mobility 1/K), inertia of the joists, spring, lower fastenings:
+ * [1 0; c1 1][1 Zm; 0 1][1 0; cs 1] = [A B; C D], z11 = A/C, z12 = 1/C, z22 = D/C. The joists' inertia jωm_j fades as
+ * 1/(1+(f/f_j)²) (empirical). Springs: s = s_0 (1 + (f/200 Hz)^x)(1 + jη).
+ * @param leaves 'framed' uses the leaf between its fastenings, 'infinite' the unbounded plate (for the reverberant field).
+ */
+export function chainImpedance(
+  chain: SupportChain,
+  ends: ChainEnds,
+  f_Hz: number,
+  leaves: 'framed' | 'infinite',
+  constants: ModelConstants,
+  out: ChainImpedance,
+): ChainImpedance {
+  const omega = 2 * Math.PI * f_Hz;
+  const eta = constants.bayLossFactor;
+  if (leaves === 'framed')
+    fasteningMobility(chain.upper, ends.upperBending_Nm, ends.upperMass_kg_m2, eta, omega, mobility);
+  else infinitePlateMobility(chain.upper, ends.upperBending_Nm, ends.upperMass_kg_m2, omega, mobility);
+  const c1Re = mobility.re;
+  const c1Im = mobility.im;
+  const zm = (omega * chain.joistMass_kg_m2) / (1 + (f_Hz / constants.joistInertiaLimit_Hz) ** 2);
+  // D = 1 + c1 · j zm
+  const dRe = 1 - c1Im * zm;
+  const dIm = c1Re * zm;
+  if (!chain.lower) {
+    // A free end: z11 = j zm / D
+    const size = dRe * dRe + dIm * dIm;
+    out.z11Re = (zm * dIm) / size;
+    out.z11Im = (zm * dRe) / size;
+    out.z12Re = out.z12Im = out.z22Re = out.z22Im = 0;
+    return out;
+  }
+  if (leaves === 'framed')
+    fasteningMobility(chain.lower, ends.lowerBending_Nm, ends.lowerMass_kg_m2, eta, omega, mobility);
+  else infinitePlateMobility(chain.lower, ends.lowerBending_Nm, ends.lowerMass_kg_m2, omega, mobility);
+  let csRe = mobility.re;
+  let csIm = mobility.im;
+  if (chain.spring) {
+    const { stiffness_N_m3, exponent } = chain.spring;
+    const stiffness = stiffness_N_m3 * (exponent === undefined ? 1 : 1 + (f_Hz / SPRING_KNEE_HZ) ** exponent);
+    const loss = constants.supportLossFactor;
+    const size = (stiffness * (1 + loss * loss)) / omega;
+    csRe += loss / size;
+    csIm += 1 / size;
+  }
+  // A = 1 + j zm cs; C = c1 + D cs
+  const aRe = 1 - zm * csIm;
+  const aIm = zm * csRe;
+  const cRe = c1Re + dRe * csRe - dIm * csIm;
+  const cIm = c1Im + dRe * csIm + dIm * csRe;
+  const size = cRe * cRe + cIm * cIm;
+  out.z12Re = cRe / size;
+  out.z12Im = -cIm / size;
+  out.z11Re = aRe * out.z12Re - aIm * out.z12Im;
+  out.z11Im = aRe * out.z12Im + aIm * out.z12Re;
+  out.z22Re = dRe * out.z12Re - dIm * out.z12Im;
+  out.z22Im = dRe * out.z12Im + dIm * out.z12Re;
+  return out;
+}
+
+const mobility: Complex = { re: 0, im: 0 };

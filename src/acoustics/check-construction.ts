@@ -1,0 +1,131 @@
+import type { Cavity, Construction, Covering, Leaf, Mat, Sheet } from './construction.ts';
+
+/**
+ * Refuses what the model cannot compute. Layers are counted from 1, the uppermost first.
+ *
+ * @throws TypeError for the wrong kind, RangeError for the wrong value, as `thickness_m must be >= 0, got -0.012 (layer 2,
+ * "board")`. Thickness 0 means "absent" and passes. The upper limits are far beyond any building; they keep the
+ * arithmetic finite.
+ */
+export function checkConstruction(construction: Construction): void {
+  within('length_m', construction.length_m, SIDE, 'floor');
+  within('width_m', construction.width_m, SIDE, 'floor');
+  if (construction.covering) checkCovering(construction.covering);
+  if (!Array.isArray(construction.layers)) {
+    throw new TypeError(`layers must be an array, got ${describe(construction.layers)} (floor)`);
+  }
+  if (construction.layers.length > MOST_LAYERS) {
+    throw new RangeError(`layers must be at most ${MOST_LAYERS}, got ${construction.layers.length} (floor)`);
+  }
+  construction.layers.forEach((layer, i) => {
+    const wanted = i % 2 === 0 ? 'leaf' : 'mat or cavity';
+    const isLeaf = layer.kind === 'leaf';
+    if (isLeaf !== (i % 2 === 0)) {
+      throw new RangeError(`layers must alternate: a ${wanted} was expected, got "${layer.kind}" (layer ${i + 1})`);
+    }
+    if (layer.kind === 'leaf') checkLeaf(layer, i + 1);
+    else if (layer.kind === 'mat') checkMat(layer, i + 1);
+    else if (layer.kind === 'cavity') checkCavity(layer, i + 1);
+    else throw new TypeError(`kind must be leaf, mat or cavity, got ${describe(layer)} (layer ${i + 1})`);
+  });
+  if (construction.layers.length % 2 === 0) {
+    throw new RangeError(`layers must begin and end with a leaf, got ${construction.layers.length} layers (floor)`);
+  }
+  if (construction.flanking) {
+    within('R500_dB', construction.flanking.R500_dB, [-200, 300], 'flanking');
+    within('slope_dB_per_octave', construction.flanking.slope_dB_per_octave, [-30, 30], 'flanking');
+  }
+  construction.leaks?.forEach((leak) => {
+    const place = `leak "${leak.name}"`;
+    within('width_m', leak.width_m, [0, 10], place);
+    if (leak.length_m !== undefined) within('length_m', leak.length_m, [0, 1000], place);
+    within('depth_m', leak.depth_m, [0, 10], place);
+  });
+}
+
+type Interval = readonly [least: number, most: number];
+
+const MOST_LAYERS = 21;
+const SIDE: Interval = [0.3, 100];
+const THICKNESS: Interval = [0, 5];
+const DENSITY: Interval = [1, 25000];
+const MODULUS: Interval = [1e5, 1e13];
+const LOSS: Interval = [1e-4, 2];
+const STIFFNESS_PER_AREA: Interval = [1e3, 1e12];
+const POINT_STIFFNESS: Interval = [1, 1e12];
+
+function checkLeaf(leaf: Leaf, layer: number): void {
+  if (!['loose', 'bonded', 'damped'].includes(leaf.contact)) {
+    throw new RangeError(`contact must be loose, bonded or damped, got ${describe(leaf.contact)} (layer ${layer})`);
+  }
+  if (!Array.isArray(leaf.sheets)) {
+    throw new TypeError(`sheets must be an array, got ${describe(leaf.sheets)} (layer ${layer})`);
+  }
+  for (const sheet of leaf.sheets) checkSheet(sheet, `layer ${layer}, "${sheet.name}"`);
+}
+
+function checkSheet(sheet: Sheet, place: string): void {
+  within('thickness_m', sheet.thickness_m, THICKNESS, place);
+  within('density_kg_m3', sheet.density_kg_m3, DENSITY, place);
+  within('youngsModulus_Pa', sheet.youngsModulus_Pa, MODULUS, place);
+  if (sheet.youngsModulusAcross_Pa !== undefined) {
+    within('youngsModulusAcross_Pa', sheet.youngsModulusAcross_Pa, MODULUS, place);
+  }
+  within('poissonRatio', sheet.poissonRatio, [0, 0.49], place);
+  within('lossFactor', sheet.lossFactor, LOSS, place);
+  if (sheet.contactStiffness_N_m !== undefined) {
+    within('contactStiffness_N_m', sheet.contactStiffness_N_m, POINT_STIFFNESS, place);
+  }
+}
+
+function checkCovering(covering: Covering): void {
+  const place = `covering "${covering.name}"`;
+  within('surfaceMass_kg_m2', covering.surfaceMass_kg_m2, [0, 500], place);
+  within('contactStiffness_N_m', covering.contactStiffness_N_m, POINT_STIFFNESS, place);
+  within('thickness_m', covering.thickness_m, THICKNESS, place);
+}
+
+function checkMat(mat: Mat, layer: number): void {
+  const place = `layer ${layer}, "${mat.name}"`;
+  within('thickness_m', mat.thickness_m, THICKNESS, place);
+  within('dynamicStiffness_N_m3', mat.dynamicStiffness_N_m3, STIFFNESS_PER_AREA, place);
+  within('lossFactor', mat.lossFactor, LOSS, place);
+}
+
+function checkCavity(cavity: Cavity, layer: number): void {
+  const place = `layer ${layer}, cavity`;
+  within('depth_m', cavity.depth_m, THICKNESS, place);
+  if (cavity.joists !== 'none') {
+    within('joistWidth_m', cavity.joistWidth_m, [0.0003, 2], place);
+    within('joistSpacing_m', cavity.joistSpacing_m, [0.03, 20], place);
+  }
+  const spacing: Interval = [0.03, 20];
+  optional('supportLineSpacing_m', cavity.supportLineSpacing_m, spacing, place);
+  optional('supportPointSpacing_m', cavity.supportPointSpacing_m, spacing, place);
+  optional('supportHeight_m', cavity.supportHeight_m, THICKNESS, place);
+  optional('supportStiffness_N_m', cavity.supportStiffness_N_m, POINT_STIFFNESS, place);
+  optional('hangerFrequency_Hz', cavity.hangerFrequency_Hz, [0.5, 1000], place);
+  if (!Array.isArray(cavity.fill))
+    throw new TypeError(`fill must be an array, got ${describe(cavity.fill)} (${place})`);
+  for (const fibre of cavity.fill) {
+    const inside = `layer ${layer}, "${fibre.name}"`;
+    within('thickness_m', fibre.thickness_m, THICKNESS, inside);
+    within('flowResistivity_Pa_s_m2', fibre.flowResistivity_Pa_s_m2, [50, 1e7], inside);
+    within('density_kg_m3', fibre.density_kg_m3, [0, 1000], inside);
+  }
+}
+
+function optional(name: string, value: number | undefined, limits: Interval, place: string): void {
+  if (value !== undefined) within(name, value, limits, place);
+}
+
+function within(name: string, value: number, [least, most]: Interval, place: string): void {
+  if (typeof value !== 'number') throw new TypeError(`${name} must be a number, got ${describe(value)} (${place})`);
+  if (value >= least && value <= most) return;
+  const wanted = value > most ? `<= ${most}` : least === 0 || value > 0 ? `>= ${least}` : '> 0';
+  throw new RangeError(`${name} must be ${Number.isNaN(value) ? 'finite' : wanted}, got ${value} (${place})`);
+}
+
+function describe(value: unknown): string {
+  return typeof value === 'string' ? JSON.stringify(value) : value === null ? 'null' : typeof value;
+}

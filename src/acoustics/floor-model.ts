@@ -1,0 +1,92 @@
+import { type Air, ROOM_AIR } from './air.ts';
+import { checkConstruction } from './check-construction.ts';
+import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
+import { type LeafPlate, leafPlate } from './leaf-plate.ts';
+import type { ModelConstants } from './model-constants.ts';
+import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
+import type { PlateEdges } from './resonant-radiation.ts';
+import { type SupportChain, supportChain } from './supports.ts';
+
+/** A construction made ready for the kernels: what does not depend on frequency. */
+export interface FloorModel {
+  readonly air: Air;
+  readonly constants: ModelConstants;
+  readonly construction: Construction;
+  readonly plates: readonly LeafPlate[];
+  /** One fewer than plates. */
+  readonly interlayers: readonly InterlayerModel[];
+  readonly edges: PlateEdges;
+  readonly orthotropic: boolean;
+}
+
+export type InterlayerModel = MatModel | CavityModel;
+
+export interface MatModel {
+  readonly kind: 'mat';
+  readonly mat: Mat;
+}
+
+export interface CavityModel {
+  readonly kind: 'cavity';
+  readonly cavity: Cavity;
+  /** With the height of the support, m. */
+  readonly depth_m: number;
+  /** Fluid layers from the lower leaf up, thicknesses adding to the depth; air has no flow resistivity. */
+  readonly fluids: readonly FluidLayer[];
+  readonly chain?: SupportChain;
+}
+
+export interface FluidLayer {
+  readonly thickness_m: number;
+  readonly flowResistivity_Pa_s_m2?: number;
+}
+
+/** @throws RangeError, TypeError as `checkConstruction` and `normaliseConstruction`. */
+export function floorModel(construction: Construction, constants: ModelConstants, air: Air = ROOM_AIR): FloorModel {
+  checkConstruction(construction);
+  const { leaves, interlayers } = normaliseConstruction(construction);
+  const plates = leaves.map((leaf, i) => leafPlate(leaf, interlayers[i]?.kind === 'mat', air));
+  const { length_m, width_m } = construction;
+  return {
+    air,
+    constants,
+    construction,
+    plates,
+    interlayers: interlayers.map((layer, i) => interlayerModel(layer, plates, i, constants)),
+    edges: {
+      area_m2: length_m * width_m,
+      perimeter_m: 2 * (length_m + width_m),
+      length_m,
+      width_m,
+      edgeFactor: constants.edgeFactor,
+    },
+    orthotropic: plates.some((p) => Math.abs(p.alongRatio - 1) > 1e-9),
+  };
+}
+
+function interlayerModel(
+  layer: Interlayer,
+  plates: readonly LeafPlate[],
+  index: number,
+  constants: ModelConstants,
+): InterlayerModel {
+  if (layer.kind === 'mat') return { kind: 'mat', mat: layer };
+  const carried = plates.slice(index + 1).reduce((sum, p) => sum + p.surfaceMass_kg_m2, 0);
+  const chain = supportChain(layer, carried, constants);
+  const depth_m = cavityDepth_m(layer);
+  return { kind: 'cavity', cavity: layer, depth_m, fluids: fluidsOf(layer, depth_m), ...(chain ? { chain } : {}) };
+}
+
+/** Fill lies on the lower leaf; more of it than fits is cut off at the top. */
+function fluidsOf(cavity: Cavity, depth_m: number): FluidLayer[] {
+  const fluids: FluidLayer[] = [];
+  let left = depth_m;
+  for (const fibre of cavity.fill) {
+    const thickness_m = Math.min(fibre.thickness_m, left);
+    if (thickness_m <= 0) break;
+    fluids.push({ thickness_m, flowResistivity_Pa_s_m2: fibre.flowResistivity_Pa_s_m2 });
+    left -= thickness_m;
+  }
+  if (left > 1e-9) fluids.push({ thickness_m: left });
+  return fluids;
+}

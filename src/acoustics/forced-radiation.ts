@@ -1,0 +1,33 @@
+/**
+ * Radiation efficiency of a finite panel that an incident wave forces along, as a function of u = cos θ.
+ *
+ * Source: J. L. Davy, "The forced radiation efficiency of finite size flat panels that are excited by incident sound",
+ * JASA 126, 2009 (page numbers unverified): a = 2S/U, σ = 1/√(G² + q²). Valid for floors of rooms, not for single
+ * narrow bays. Checked against the infinite panel (σ → 1/cos θ) and Sewell's limp panel in the tests.
+ */
+export class ForcedRadiation {
+  /** cos θ below which the panel's finite size rules. */
+  limit = 1;
+  #q2 = 0;
+  #grazing = 1;
+  #slope = 0;
+
+  /** Prepares for wave number `k0_rad_m` and a panel of `area_m2` and `perimeter_m`. */
+  prepare(k0_rad_m: number, area_m2: number, perimeter_m: number): this {
+    const ka = Math.max((k0_rad_m * 2 * area_m2) / perimeter_m, KA_GUARD);
+    const q = (2 * Math.PI) / (k0_rad_m * k0_rad_m * area_m2);
+    this.#q2 = q * q;
+    this.limit = Math.min(1.3 * Math.sqrt(Math.PI / (2 * ka)), 1);
+    this.#grazing = 1 / ((2 / 3) * Math.sqrt((2 * ka) / Math.PI) - 0.124);
+    this.#slope = this.#grazing / this.limit - 1;
+    return this;
+  }
+
+  at(u: number): number {
+    const g = u >= this.limit ? u : this.#grazing - this.#slope * u;
+    return 1 / Math.sqrt(g * g + this.#q2);
+  }
+}
+
+/** Below it the grazing term changes sign; the panel is then far smaller than a wavelength and q rules. */
+const KA_GUARD = 0.08;

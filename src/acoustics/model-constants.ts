@@ -1,0 +1,50 @@
+/**
+ * The constants of the model that no handbook gives: one set for every construction, fitted on the reference
+ * constructions of `tests/published/` with the priors of `accuracy-fit.ts` in `src/commands/`. Passed as an argument
+ * so that the fit, and a curious reader, may vary it. METHOD.md lists what each does.
+ */
+export interface ModelConstants {
+  /** Loss factor of the bays between fastenings, in the impedance of lines and points of fastening. */
+  readonly bayLossFactor: number;
+  /** Stiffness of one crossing of a resilient channel with a joist at low audio frequency, N/m. */
+  readonly channelStiffness_N_m: number;
+  /** Rise of that stiffness with frequency: s = s_0 (1 + (f/200 Hz)^x). */
+  readonly channelExponent: number;
+  /** Stiffness of one isolation clip at low audio frequency, N/m. */
+  readonly clipStiffness_N_m: number;
+  readonly clipExponent: number;
+  /** Stiffness of a light steel stud (0.5 mm) across its flanges, N/m per metre of stud. */
+  readonly studStiffness_N_m2: number;
+  readonly studExponent: number;
+  /** Weight of the incoherent sound of the supports: near field of the fastenings and reverberant field they feed. */
+  readonly incoherentWeight: number;
+  /** Loss factor added to a deck fastened to joists while it is struck. */
+  readonly deckImpactLossFactor: number;
+  /** Frequency above which the mass of the joists no longer moves with the leaf, Hz. Empirical. */
+  readonly joistInertiaLimit_Hz: number;
+  /** Loss factor of the air in a cavity (viscous and thermal losses at its walls). */
+  readonly cavityLossFactor: number;
+  /** Strength of edge radiation below the critical frequency: 1 simply supported, 2 clamped. */
+  readonly edgeFactor: number;
+  /** Loss factor of channels, clips and hangers. */
+  readonly supportLossFactor: number;
+  /** Total loss factor of a topping lying on a deck: friction at the interface and at the edges. */
+  readonly toppingLossFactor: number;
+}
+
+export const MODEL_CONSTANTS: ModelConstants = {
+  bayLossFactor: 0.3,
+  channelStiffness_N_m: 4e5,
+  channelExponent: 0.8,
+  clipStiffness_N_m: 7e5,
+  clipExponent: 0.3,
+  studStiffness_N_m2: 4e5,
+  studExponent: 1.3,
+  incoherentWeight: 0.5,
+  deckImpactLossFactor: 0.2,
+  joistInertiaLimit_Hz: 140,
+  cavityLossFactor: 0.05,
+  edgeFactor: 1,
+  supportLossFactor: 0.1,
+  toppingLossFactor: 0.11,
+};

@@ -1,0 +1,149 @@
+import type { CavityModel, FloorModel } from './floor-model.ts';
+import type { NamedFrequency } from './prediction.ts';
+
+/** Ratio of adiabatic to isothermal stiffness of air: fibre keeps it at constant temperature. */
+const ADIABATIC_RATIO = 1.4;
+
+/** Critical frequency of each leaf, from the upper room down. */
+export function criticalFrequencies(model: FloorModel): NamedFrequency[] {
+  return model.plates.map((plate, i) => ({
+    frequency_Hz: plate.criticalFrequency_Hz,
+    name: `${leafName(model, i)}: bending waves as fast as sound`,
+    kind: 'critical',
+  }));
+}
+
+/** Resonances of the leaves on their springs, of the cavities' depth, and of boards between their fastenings. */
+export function resonances(model: FloorModel): NamedFrequency[] {
+  return [...bounceResonances(model), ...cavityModes(model), ...bayResonances(model)].sort(
+    (a, b) => a.frequency_Hz - b.frequency_Hz,
+  );
+}
+
+/** Static stiffness per area between two leaves, N/m³: air and fill, and the springs beside them. */
+export function interlayerStiffness_N_m3(model: FloorModel, index: number): number {
+  const layer = model.interlayers[index]!;
+  if (layer.kind === 'mat') return layer.mat.dynamicStiffness_N_m3;
+  const { air, plates } = model;
+  const modulus = air.density_kg_m3 * air.soundSpeed_m_s ** 2;
+  const softness = layer.fluids.reduce(
+    (sum, f) => sum + (f.thickness_m / modulus) * (f.flowResistivity_Pa_s_m2 === undefined ? 1 : ADIABATIC_RATIO),
+    0,
+  );
+  const { chain } = layer;
+  if (!chain?.lower) return 1 / softness;
+  // Clamped strip at rest: 720 B/b⁴ on either side of the spring.
+  const upper = chain.upper.line_m ** 4 / (720 * plates[index]!.staticBending_Nm);
+  const lower = chain.lower.line_m ** 4 / (720 * plates[index + 1]!.staticBending_Nm);
+  const spring = chain.spring ? 1 / chain.spring.stiffness_N_m3 : 0;
+  return 1 / softness + 1 / (upper + spring + lower);
+}
+
+/**
+ * Natural frequencies of the leaves as masses on the interlayers as springs, floating freely: (1/2π) √(s'(1/m1 + 1/m2))
+ * for two. The eigenvalues of the chain are found by Sturm's sequence and bisection.
+ */
+function bounceResonances(model: FloorModel): NamedFrequency[] {
+  const masses = model.plates.map((p) => p.surfaceMass_kg_m2);
+  const springs = model.interlayers.map((_, i) => interlayerStiffness_N_m3(model, i));
+  // In the springs' extensions the matrix is tridiagonal: diagonal s_i(1/m_i + 1/m_{i+1}), beside it √(s_i s_{i+1})/m_{i+1}.
+  const diagonal = springs.map((s, i) => s * (1 / masses[i]! + 1 / masses[i + 1]!));
+  const beside = springs.slice(1).map((s, i) => Math.sqrt(s * springs[i]!) / masses[i + 1]!);
+  return diagonal.map((_, rank) => {
+    const squared = eigenvalue(diagonal, beside, rank);
+    const index = nearestSpring(diagonal, squared);
+    const mat = model.interlayers[index]!.kind === 'mat';
+    return {
+      frequency_Hz: Math.sqrt(squared) / (2 * Math.PI),
+      name: mat
+        ? `${leafName(model, index)} floats on the mat`
+        : `${leafName(model, index)} and ${leafName(model, index + 1)} bounce on ${springName(model.interlayers[index] as CavityModel)}`,
+      kind: mat ? 'floating' : 'mass-spring-mass',
+    };
+  });
+}
+
+/** Which interlayer's own resonance lies nearest to the mode: it is stretched most. */
+function nearestSpring(diagonal: readonly number[], squared: number): number {
+  let best = 0;
+  for (let i = 1; i < diagonal.length; i++) {
+    if (Math.abs(Math.log(diagonal[i]! / squared)) < Math.abs(Math.log(diagonal[best]! / squared))) best = i;
+  }
+  return best;
+}
+
+/** Eigenvalue number `rank`, smallest first, of a symmetric tridiagonal matrix. */
+function eigenvalue(diagonal: readonly number[], beside: readonly number[], rank: number): number {
+  let low = 0;
+  let high = Math.max(...diagonal.map((d, i) => d + Math.abs(beside[i] ?? 0) + Math.abs(beside[i - 1] ?? 0)));
+  for (let step = 0; step < 200 && high - low > 1e-12 * high; step++) {
+    const middle = (low + high) / 2;
+    if (countBelow(diagonal, beside, middle) > rank) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
+}
+
+function countBelow(diagonal: readonly number[], beside: readonly number[], shift: number): number {
+  let count = 0;
+  let pivot = 1;
+  diagonal.forEach((d, i) => {
+    pivot = d - shift - (i > 0 ? beside[i - 1]! ** 2 / pivot : 0);
+    if (pivot === 0) pivot = -1e-300;
+    if (pivot < 0) count++;
+  });
+  return count;
+}
+
+/** First resonance across the depth of each cavity, c/2d. */
+function cavityModes(model: FloorModel): NamedFrequency[] {
+  return model.interlayers.flatMap((layer) =>
+    layer.kind === 'cavity'
+      ? [
+          {
+            frequency_Hz: model.air.soundSpeed_m_s / (2 * layer.depth_m),
+            name: 'half a wavelength fits between the leaves',
+            kind: 'cavity' as const,
+          },
+        ]
+      : [],
+  );
+}
+
+/** First resonance of a strip clamped at two lines, κ = 4.730: f = (κ²/2πb²) √(B/m'). Blevins 1979, table 8-1. */
+const CLAMPED_STRIP = 4.73004 ** 2 / (2 * Math.PI);
+
+function bayResonances(model: FloorModel): NamedFrequency[] {
+  return model.interlayers.flatMap((layer, i) => {
+    if (layer.kind !== 'cavity' || !layer.chain) return [];
+    const ends = [{ leaf: i, spacing_m: layer.chain.upper.line_m }];
+    if (layer.chain.lower) ends.push({ leaf: i + 1, spacing_m: layer.chain.lower.line_m });
+    return ends.map(({ leaf, spacing_m }) => {
+      const plate = model.plates[leaf]!;
+      return {
+        frequency_Hz: (CLAMPED_STRIP / spacing_m ** 2) * Math.sqrt(plate.staticBending_Nm / plate.surfaceMass_kg_m2),
+        name: `${leafName(model, leaf)} swings between its fastenings`,
+        kind: 'bay' as const,
+      };
+    });
+  });
+}
+
+function springName({ chain, cavity }: CavityModel): string {
+  if (!chain?.lower) return 'the air';
+  const springs = {
+    direct: 'the joists',
+    'resilient-channel': 'the channel',
+    clips: 'the clips',
+    hangers: 'the hangers',
+    'separate-joists': 'the joists',
+  };
+  return `the air and ${springs[cavity.support]}`;
+}
+
+function leafName({ plates }: FloorModel, index: number): string {
+  if (plates.length === 1) return 'the leaf';
+  if (index === 0) return 'the upper leaf';
+  if (index === plates.length - 1) return 'the lower leaf';
+  return plates.length === 3 ? 'the middle leaf' : `leaf ${index + 1}`;
+}

@@ -1,0 +1,49 @@
+/** What the reverberant (resonant) field of a finite plate needs to know of it. */
+export interface PlateEdges {
+  readonly area_m2: number;
+  readonly perimeter_m: number;
+  readonly length_m: number;
+  readonly width_m: number;
+  /** 1 simply supported, 2 clamped. */
+  readonly edgeFactor: number;
+}
+
+/** σ never exceeds this: the maximum at the critical frequency in EN 12354-1:2000, Annex B. */
+const MAXIMUM = 2;
+
+/**
+ * Radiation efficiency of the reverberant field of a plate with critical frequency `fc_Hz`.
+ *
+ * Source: Leppington, Broadbent & Heron, Proc. R. Soc. A 382, 1982; EN 12354-1:2000, Annex B (δ1, δ2, the limit below
+ * the first mode f11). The limit is faded in around f11 instead of switched, so that σ stays continuous.
+ * Valid for f > 0; above fc it is 1/√(1 − fc/f).
+ */
+export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges, soundSpeed_m_s: number): number {
+  if (f_Hz > fc_Hz) return Math.min(1 / Math.sqrt(1 - fc_Hz / f_Hz), MAXIMUM);
+  const lambda2 = Math.min(f_Hz / fc_Hz, 1 - 1e-12);
+  const lambda = Math.sqrt(lambda2);
+  const rest = 1 - lambda2;
+  const delta1 =
+    (rest * Math.log((1 + lambda) / (1 - lambda)) + 2 * lambda) / (4 * Math.PI * Math.PI * rest * Math.sqrt(rest));
+  const edges = plate.edgeFactor * (plate.perimeter_m / plate.area_m2) * (soundSpeed_m_s / fc_Hz) * delta1;
+  const corners =
+    lambda2 < 0.5
+      ? (8 * soundSpeed_m_s ** 2 * (1 - 2 * lambda2)) /
+        (fc_Hz ** 2 * Math.PI ** 4 * plate.area_m2 * lambda * Math.sqrt(rest))
+      : 0;
+  const f11_Hz = (soundSpeed_m_s ** 2 / (4 * fc_Hz)) * (plate.length_m ** -2 + plate.width_m ** -2);
+  const piston = 4 * plate.area_m2 * (f_Hz / soundSpeed_m_s) ** 2 * (1 + (f_Hz / f11_Hz) ** 8);
+  return Math.min(edges + corners, piston, MAXIMUM);
+}
+
+/**
+ * Radiation efficiency of one free bending wave slower than sound, μ = k/k0 > 1, by the plate's edges: the term δ1 above
+ * as a function of wave number. Not capped.
+ */
+export function edgeRadiation(mu: number, k0_rad_m: number, plate: PlateEdges): number {
+  const root2 = mu * mu - 1;
+  return (
+    (plate.edgeFactor * plate.perimeter_m * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
+    (2 * Math.PI * mu * k0_rad_m * plate.area_m2 * Math.sqrt(root2))
+  );
+}

@@ -1,0 +1,91 @@
+import type { CrowdedNodes } from './crowded-nodes.ts';
+import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
+import type { FloorModel } from './floor-model.ts';
+import type { ForcedRadiation } from './forced-radiation.ts';
+import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
+import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
+import type { TransmissionLine } from './transmission-line.ts';
+
+/**
+ * Radiation efficiency of a wave of wave number `mu`·k0 > k0 on the last leaf: its edges, never more than a panel forced
+ * along at grazing incidence.
+ */
+export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, forced: ForcedRadiation): number {
+  return Math.min(edgeRadiation(mu, k0, model.edges), forced.at(0));
+}
+
+/** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
+const REACH = 12;
+
+/** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
+export interface ReverberantPower {
+  /** Through air, fill and mats. */
+  direct: number;
+  /** Through the supports of every cavity, incoherently. */
+  supports: number;
+}
+
+/**
+ * Where the reverberant field of the uppermost leaf goes on to: the waves of the transfer matrices around the leaf's
+ * bending wave number, averaged over its resonance, and the chain of supports between unbounded leaves.
+ *
+ * `line` is prepared at `f_Hz` and moved by this call; `leafVelocity2` (one per leaf) is scratch. `belowTransfer[i]` is the
+ * mean square velocity of the last leaf per that of leaf i. For a single leaf the power is ρ0c0σ_res.
+ */
+export function reverberantPower(
+  model: FloorModel,
+  line: TransmissionLine,
+  forced: ForcedRadiation,
+  f_Hz: number,
+  belowTransfer: Float64Array,
+  scratch: { readonly nodes: CrowdedNodes; readonly leafVelocity2: Float64Array; readonly points: number },
+  out: ReverberantPower,
+): void {
+  const { air, plates, constants } = model;
+  const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+  const last = plates.length - 1;
+  const first = plates[0]!;
+  const state = line.states[0]!;
+  out.supports = 0;
+  if (last === 0) {
+    const fc_Hz = criticalFrequency_Hz(model, first, state);
+    out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.edges, air.soundSpeed_m_s);
+    return;
+  }
+  const { nodes, leafVelocity2, points } = scratch;
+  const omega = 2 * Math.PI * f_Hz;
+  const k0 = omega / air.soundSpeed_m_s;
+  const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, first.surfaceMass_kg_m2, omega);
+  const width = (muBend * state.lossFactor) / 4;
+  leafVelocity2.fill(0);
+  let radiated = 0;
+  nodes
+    .begin()
+    .breakAt(Math.max(muBend - REACH * width, muBend / 2), Infinity)
+    .breakAt(muBend, width);
+  nodes
+    .breakAt(muBend + REACH * width, Infinity)
+    .breakAt(1, Infinity)
+    .fill(points);
+  for (let j = 0; j < nodes.count; j++) {
+    const mu = nodes.x[j]!;
+    if (Math.abs(mu - muBend) > REACH * width) continue;
+    const evanescent = mu > 1;
+    const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
+    line.at(mu, u, evanescent);
+    const weight = nodes.weight[j]! * mu;
+    for (let i = 0; i <= last; i++) leafVelocity2[i]! += weight * line.velocity2[i]!;
+    const sigma = evanescent ? slowWaveRadiation(mu, k0, model, forced) : forced.at(u);
+    radiated += weight * line.velocity2[last]! * sigma;
+  }
+  const own = leafVelocity2[0]!;
+  out.direct = (z0 * radiated) / own;
+  for (let i = 0; i < last; i++) {
+    const layer = model.interlayers[i]!;
+    if (layer.kind === 'mat' || !layer.chain?.lower) continue;
+    const power = supportRadiation(model, plates[i + 1]!, line.states[i + 1]!, layer.chain.lower, f_Hz);
+    const above = leafVelocity2[i]! / own;
+    out.supports +=
+      constants.incoherentWeight * above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
+  }
+}

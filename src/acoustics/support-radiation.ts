@@ -1,0 +1,52 @@
+import { bendingWaveSpeed_m_s, type Lattice, pointLike } from './fastening-impedance.ts';
+import type { FloorModel } from './floor-model.ts';
+import type { LeafPlate, PlateState } from './leaf-plate.ts';
+import { resonantRadiation } from './resonant-radiation.ts';
+
+/**
+ * Sound power per m² that a leaf radiates for a mean square force of 1 (N/m²)² through its fastenings, incoherently, W/m².
+ *
+ * Two parts. (a) Near field of each fastening, below the leaf's critical frequency: lines F'²ρ0/(2ωm'²)/b, points
+ * nF_p²ρ0/(2πc0m'²) (Cremer, Heckl & Petersson, Structure-Borne Sound), with the high-pass 1/(1+(f_g/f)⁴), f_g = c/(πb) or
+ * c√n/2.5, below which neighbours act together. (b) Reverberant field that the forces feed: W = F'²/(4m'c_B)/b or
+ * nF_p²/(8√(Bm')), v² = W/(ωηm'), radiating ρ0c0σ_res v².
+ */
+export function supportRadiation(
+  model: FloorModel,
+  plate: LeafPlate,
+  state: PlateState,
+  lattice: Lattice,
+  f_Hz: number,
+): number {
+  const { air } = model;
+  const { bending_Nm, lossFactor } = state;
+  const mass = plate.surfaceMass_kg_m2;
+  const omega = 2 * Math.PI * f_Hz;
+  const b = lattice.line_m;
+  const share = pointLike(lattice.point_m, bending_Nm, mass, omega);
+  const fc_Hz = criticalFrequency_Hz(model, plate, state);
+  // Mean square force per line and per point: (F b)²/b per m², n (F/n)² per m².
+  const perPoint = b * Math.min(lattice.point_m, 1e3);
+
+  const belowCoincidence = 1 / (1 + (f_Hz / fc_Hz) ** 8);
+  const lineKnee = (air.soundSpeed_m_s / (Math.PI * b) / f_Hz) ** 4;
+  const pointKnee = (air.soundSpeed_m_s / (2.5 * Math.sqrt(perPoint)) / f_Hz) ** 4;
+  const nearLine = (b * air.density_kg_m3) / (2 * omega * mass * mass) / (1 + lineKnee);
+  const nearPoint = (perPoint * air.density_kg_m3) / (2 * Math.PI * air.soundSpeed_m_s * mass * mass) / (1 + pointKnee);
+
+  const speed = bendingWaveSpeed_m_s(bending_Nm, mass, omega);
+  const powerLine = b / (4 * mass * speed);
+  const powerPoint = perPoint / (8 * Math.sqrt(bending_Nm * mass));
+  const velocity2 = ((1 - share) * powerLine + share * powerPoint) / (omega * lossFactor * mass);
+  const sigma = resonantRadiation(f_Hz, fc_Hz, model.edges, air.soundSpeed_m_s);
+
+  return (
+    belowCoincidence * ((1 - share) * nearLine + share * nearPoint) +
+    air.density_kg_m3 * air.soundSpeed_m_s * sigma * velocity2
+  );
+}
+
+/** Critical frequency with the stiffness the leaf has at this frequency, Hz. */
+export function criticalFrequency_Hz(model: FloorModel, plate: LeafPlate, state: PlateState): number {
+  return (model.air.soundSpeed_m_s ** 2 / (2 * Math.PI)) * Math.sqrt(plate.surfaceMass_kg_m2 / state.bending_Nm);
+}

@@ -1,0 +1,129 @@
+import type { Cavity } from './construction.ts';
+import type { Lattice } from './fastening-impedance.ts';
+import type { ModelConstants } from './model-constants.ts';
+
+/** The mechanical way from the leaf above a cavity to the leaf below, per m² of floor where it says so. */
+export interface SupportChain {
+  /** Fastenings of the upper leaf to the joists. */
+  readonly upper: Lattice;
+  /** Mass of the joists per m² of floor, kg/m²; 0 without joists. */
+  readonly joistMass_kg_m2: number;
+  /** Springs between joists and lower leaf; absent where it is screwed direct. */
+  readonly spring?: SupportSpring;
+  /** Fastenings of the lower leaf; absent where nothing holds it to the joists (ceiling joists of its own). */
+  readonly lower?: Lattice;
+}
+
+export interface SupportSpring {
+  /** Low-frequency stiffness per m² of floor, N/m³. */
+  readonly stiffness_N_m3: number;
+  /** s = s_0 (1 + (f/200 Hz)^x); absent: constant. */
+  readonly exponent?: number;
+}
+
+/** Usual spacings, m. Common practice; screws every 12 in, clips 24 in × 48 in, channel lines 24 in, hangers 4 ft. */
+export const USUAL_SPACING_m = { screws: 0.305, channelLines: 0.61, furringLines: 0.61, clips: 1.22, hangers: 1.22 };
+
+/** @returns undefined where nothing solid crosses the cavity and nothing hangs on the upper leaf. */
+export function supportChain(
+  cavity: Cavity,
+  carriedMass_kg_m2: number,
+  constants: ModelConstants,
+): SupportChain | undefined {
+  const framed = cavity.joists !== 'none';
+  if (!framed && (cavity.support === 'direct' || cavity.support === 'separate-joists')) return undefined;
+  const screws = USUAL_SPACING_m.screws;
+  const lower = lowerLattice(cavity);
+  const spring = supportSpring(cavity, lower, carriedMass_kg_m2, constants);
+  return {
+    upper: framed ? { line_m: cavity.joistSpacing_m, point_m: screws } : (lower as Lattice),
+    joistMass_kg_m2: framed ? joistMass_kg_m(cavity) / cavity.joistSpacing_m : 0,
+    ...(spring ? { spring } : {}),
+    ...(lower ? { lower } : {}),
+  };
+}
+
+function lowerLattice(cavity: Cavity): Lattice | undefined {
+  const { supportLineSpacing_m: line, supportPointSpacing_m: point } = cavity;
+  const crossing = cavity.joists === 'none' ? USUAL_SPACING_m.channelLines : cavity.joistSpacing_m;
+  switch (cavity.support) {
+    case 'direct':
+      return { line_m: cavity.joistSpacing_m, point_m: point ?? USUAL_SPACING_m.screws };
+    case 'resilient-channel':
+      return { line_m: line ?? USUAL_SPACING_m.channelLines, point_m: point ?? crossing };
+    case 'clips':
+      return { line_m: line ?? USUAL_SPACING_m.furringLines, point_m: point ?? USUAL_SPACING_m.clips };
+    case 'hangers':
+      return { line_m: line ?? USUAL_SPACING_m.hangers, point_m: point ?? USUAL_SPACING_m.hangers };
+    case 'separate-joists':
+      return undefined;
+  }
+}
+
+function supportSpring(
+  cavity: Cavity,
+  lower: Lattice | undefined,
+  carriedMass_kg_m2: number,
+  constants: ModelConstants,
+): SupportSpring | undefined {
+  if (!lower) return undefined;
+  const perArea = 1 / (lower.line_m * lower.point_m);
+  const stated = cavity.supportStiffness_N_m;
+  switch (cavity.support) {
+    case 'resilient-channel':
+      return {
+        stiffness_N_m3: (stated ?? constants.channelStiffness_N_m) * perArea,
+        exponent: constants.channelExponent,
+      };
+    case 'clips':
+      return { stiffness_N_m3: (stated ?? constants.clipStiffness_N_m) * perArea, exponent: constants.clipExponent };
+    case 'hangers': {
+      const omega = 2 * Math.PI * (cavity.hangerFrequency_Hz ?? USUAL_HANGER_Hz);
+      return { stiffness_N_m3: stated ? stated * perArea : omega * omega * carriedMass_kg_m2 };
+    }
+    default:
+      if (cavity.joists !== 'cold-formed-steel') return undefined;
+      return {
+        stiffness_N_m3: (stated ?? steelStiffness_N_m2(cavity, constants)) / cavity.joistSpacing_m,
+        exponent: constants.studExponent,
+      };
+  }
+}
+
+/** Spring hangers are chosen for 6 to 12 Hz under their load; common practice, no source. */
+const USUAL_HANGER_Hz = 10;
+
+/** Sheet thickness of cold-formed steel: wall studs up to 155 mm deep are light gauge, floor joists structural. */
+const STEEL_m = { stud: 0.0005, joist: 0.0014, deepestStud: 0.155 };
+
+/** The flange of a channel section bends like a plate: stiffness per length goes with the cube of the sheet. */
+function steelStiffness_N_m2(cavity: Cavity, constants: ModelConstants): number {
+  const joist = cavity.depth_m > STEEL_m.deepestStud;
+  return constants.studStiffness_N_m2 * (joist ? (STEEL_m.joist / STEEL_m.stud) ** 3 : 1);
+}
+
+const SOFTWOOD_kg_m3 = 450;
+const STEEL_kg_m3 = 7850;
+
+/**
+ * Mass of one joist per metre. Design values: softwood 450 kg/m³ (timber component catalogue); I-joists with flanges
+ * 38 mm deep and a 10 mm web; trusses with two flat chords 38 mm deep and webs of a third of the chords' mass; steel
+ * channels with flanges of the joist's width and sheet as above. Shapes are common practice, no source.
+ */
+export function joistMass_kg_m({ joists, joistWidth_m: width, depth_m: depth }: Cavity): number {
+  const flanges = Math.min(2 * 0.038, depth) * width;
+  switch (joists) {
+    case 'none':
+      return 0;
+    case 'solid-timber':
+      return SOFTWOOD_kg_m3 * width * depth;
+    case 'i-joist':
+      return SOFTWOOD_kg_m3 * flanges + 600 * Math.min(0.01, width) * Math.max(depth - 2 * 0.038, 0);
+    case 'open-truss':
+      return (4 / 3) * SOFTWOOD_kg_m3 * flanges;
+    case 'cold-formed-steel': {
+      const sheet = depth > STEEL_m.deepestStud ? STEEL_m.joist : STEEL_m.stud;
+      return STEEL_kg_m3 * sheet * (depth + 2 * Math.min(width, 0.05));
+    }
+  }
+}

@@ -1,0 +1,15 @@
+/**
+ * Bending stiffness of a thick plate, falling with frequency as shear takes over, per unit of its thin-plate value.
+ *
+ * B(f) = B/r², r = x + √(1 + x²), x = 4.05 h f/cL; beyond fp = cL/5.5h the branch fc,eff = 2 fc (f/fp)³.
+ * Source: EN 12354-1:2000, Annex B (effective critical frequency). The two branches are joined by the softer of the two.
+ * @param longitudinalSpeed_m_s cL = √(E/(ρ(1−ν²))).
+ */
+export function thickPlateFactor(f_Hz: number, thickness_m: number, longitudinalSpeed_m_s: number): number {
+  const x = (4.05 * thickness_m * f_Hz) / longitudinalSpeed_m_s;
+  const r = x + Math.sqrt(1 + x * x);
+  const fp_Hz = longitudinalSpeed_m_s / (5.5 * thickness_m);
+  const beyond = 2 * (f_Hz / fp_Hz) ** 3;
+  const rise = Math.max(r, beyond);
+  return 1 / (rise * rise);
+}

@@ -1,0 +1,40 @@
+import { expect, it } from 'vitest';
+import type { Construction } from '#src/acoustics/construction.ts';
+import { predict } from '#src/acoustics/predict.ts';
+import { cavity, floor, leaf, mat, sheet } from '../published/reference-constructions.ts';
+
+const board = sheet('gypsum-board', 0.0127, { name: 'board' });
+const ok = floor(leaf([board]), cavity(), leaf([board]));
+
+const wrong: [string, Construction][] = [
+  ['thickness_m must be >= 0, got -0.012 (layer 1, "board")', floor(leaf([{ ...board, thickness_m: -0.012 }]))],
+  [
+    'thickness_m must be finite, got NaN (layer 3, "board")',
+    { ...ok, layers: [...ok.layers.slice(0, 2), leaf([{ ...board, thickness_m: NaN }])] },
+  ],
+  ['lossFactor must be >= 0.0001, got 0.00001 (layer 1, "board")', floor(leaf([{ ...board, lossFactor: 1e-5 }]))],
+  ['poissonRatio must be <= 0.49, got 0.5 (layer 1, "board")', floor(leaf([{ ...board, poissonRatio: 0.5 }]))],
+  ['depth_m must be >= 0, got -1 (layer 2, cavity)', floor(leaf([board]), cavity({ depth_m: -1 }), leaf([board]))],
+  [
+    'dynamicStiffness_N_m3 must be > 0, got 0 (layer 2, "felt")',
+    floor(leaf([board]), mat('felt', 0.01, 0), leaf([board])),
+  ],
+  ['length_m must be > 0, got 0 (floor)', { ...ok, length_m: 0 }],
+  ['layers must begin and end with a leaf, got 2 layers (floor)', { ...ok, layers: ok.layers.slice(0, 2) }],
+  [
+    'layers must alternate: a mat or cavity was expected, got "leaf" (layer 2)',
+    { ...ok, layers: [leaf([board]), leaf([board]), leaf([board])] },
+  ],
+  ['layers must hold a sheet thicker than 0, got none (floor)', floor(leaf([]))],
+];
+
+it.each(wrong)('refuses with: %s', (message, construction) => {
+  expect(() => predict(construction)).toThrow(new RangeError(message));
+});
+
+it('calls a wrong kind a TypeError', () => {
+  const text = { ...board, thickness_m: '12' as unknown as number };
+  expect(() => predict(floor(leaf([text])))).toThrow(
+    new TypeError('thickness_m must be a number, got "12" (layer 1, "board")'),
+  );
+});
