@@ -1,3 +1,4 @@
+import { OCTAVES_HZ, THIRD_OCTAVES_HZ } from '../standards/iec-61260.ts';
 import {
   CI_CONSTANT_DB,
   CI_RANGE_OCTAVE_HZ,
@@ -8,7 +9,6 @@ import {
   SUM_MAX_OCTAVE_DB,
   SUM_MAX_THIRD_DB,
 } from '../standards/iso-717-2.ts';
-import { OCTAVES_HZ, THIRD_OCTAVES_HZ } from '../standards/table.ts';
 import { type ContourFit, fitContour } from './contour-fit.ts';
 import { energySum_dB } from './energy.ts';
 import { toTenths } from './rounding.ts';

@@ -1,4 +1,4 @@
-import { OCTAVES_HZ } from '../standards/table.ts';
+import { OCTAVES_HZ } from '../standards/iec-61260.ts';
 
 /** Band values. The order of bands is free; NaN, infinite and absent bands all mean "no value". */
 export interface Spectrum {
