@@ -1,0 +1,54 @@
+/** From the destination of a link in a text to what stands there now. */
+import type { Notebook } from '#src/notebook/types.ts';
+import { NO_VALUE } from '#src/quantities/format-quantity.ts';
+import type { ResultsView } from '../contract.ts';
+import { signed } from '../shared/number-words.ts';
+import { GAIN, liveQuantity } from './live-quantities.ts';
+
+export interface LiveValue {
+  readonly state: 'ready' | 'computing' | 'missing';
+  readonly text: string;
+  /** What it is, or what is wrong, in words. */
+  readonly about: string;
+}
+
+const SCHEME = 'value:';
+
+export function isLiveValue(destination: string): boolean {
+  return destination.startsWith(SCHEME);
+}
+
+/**
+ * `value:stack/quantity` in the active scenario, `value:scenario/stack/quantity` in the one named; with `-gain` behind
+ * the quantity, the difference to the reference scenario. `written` stands where there is no value to show.
+ */
+export function liveValue(notebook: Notebook, results: ResultsView, destination: string, written: string): LiveValue {
+  const missing = (about: string): LiveValue => ({ state: 'missing', text: written || '?', about });
+  const parts = destination.slice(SCHEME.length).split('/');
+  if (parts.length < 2 || parts.length > 3) return missing('A live value is value:stack/quantity.');
+  const [quantityKey, stackId, scenarioId = notebook.active] = parts.toReversed() as [string, string, string?];
+  const scenario = notebook.scenarios.find((s) => s.id === scenarioId);
+  if (!scenario) return missing(`There is no scenario "${scenarioId}".`);
+  const stack = notebook.stacks.find((s) => s.id === stackId);
+  if (!stack) return missing(`There is no stack "${stackId}".`);
+  const gain = quantityKey.endsWith(GAIN);
+  const quantity = liveQuantity(gain ? quantityKey.slice(0, -GAIN.length) : quantityKey);
+  if (!quantity || (gain && !quantity.number)) return missing(`There is no value "${quantityKey}".`);
+
+  const of = (id: string) => results.of(id, stack.id);
+  const involved = gain ? [of(scenario.id), of(notebook.reference)] : [of(scenario.id)];
+  const [own, reference] = involved.map((r) => r.prediction);
+  const text = own && textFor();
+  const about = `${quantity.label} of ${stack.name}, ${scenario.name}${gain ? ', against the reference' : ''}`;
+  const failed = involved.find((r) => r.state === 'failed');
+  if (failed) return { state: 'missing', text: text ?? NO_VALUE, about: `${about}: ${failed.message}` };
+  if (involved.some((r) => r.state === 'computing') || text === undefined)
+    return { state: 'computing', text: text ?? (written || '…'), about: `${about}: computing` };
+  return { state: 'ready', text, about };
+
+  function textFor(): string | undefined {
+    if (!own || !quantity) return undefined;
+    if (!gain) return quantity.show(own, notebook.units);
+    return reference && signed(quantity.number!(own) - quantity.number!(reference));
+  }
+}

@@ -1,0 +1,14 @@
+/** Whole numbers as people read them. */
+import { NO_VALUE } from '#src/quantities/format-quantity.ts';
+
+/** With a true minus; NaN is a dash. */
+export function wholeNumber(value: number): string {
+  return Number.isNaN(value) ? NO_VALUE : String(Math.round(value) + 0).replace('-', '−');
+}
+
+/** With its sign: "+5", "−3", "±0". */
+export function signed(value: number): string {
+  if (Number.isNaN(value)) return NO_VALUE;
+  const rounded = Math.round(value);
+  return rounded === 0 ? '±0' : `${rounded > 0 ? '+' : ''}${wholeNumber(rounded)}`;
+}

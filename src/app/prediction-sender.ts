@@ -1,0 +1,18 @@
+import { Pool, poolSize, Superseded } from '#workers/pool.ts';
+import type { PredictApi } from '#workers/predict.api.ts';
+import { spawnPredictWorker } from '#workers/predict.client.ts';
+import type { PredictionSender } from './results.ts';
+
+/** The results service's way to the workers. @param onDeath A worker died; the pool replaces it. */
+export function predictionSender(onDeath: (why: Error) => void): PredictionSender {
+  const pool = new Pool<PredictApi>({
+    spawn: spawnPredictWorker,
+    size: poolSize(navigator.hardwareConcurrency || 2),
+    onDeath,
+  });
+  return {
+    send: (slot, construction) => pool.submit(slot, (remote) => remote.predict(construction, {})),
+    drop: (slot) => pool.drop(slot),
+    isSuperseded: (why) => why instanceof Superseded,
+  };
+}
