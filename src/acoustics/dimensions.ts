@@ -1,9 +1,9 @@
 import type { FloorModel } from './floor-model.ts';
 import { cavityDepth_m } from './normalise-construction.ts';
 
-/** Mass of everything in the build-up per m² of floor: covering, leaves, joists, fill. Mats and supports weigh little. */
-export function surfaceMass_kg_m2({ construction, plates, interlayers }: FloorModel): number {
-  let mass = construction.covering?.surfaceMass_kg_m2 ?? 0;
+/** Mass of the build-up per m² of floor: leaves with the covering, joists, fill. Mats and supports weigh little. */
+export function surfaceMass_kg_m2({ plates, interlayers }: FloorModel): number {
+  let mass = 0;
   for (const plate of plates) mass += plate.surfaceMass_kg_m2;
   for (const layer of interlayers) {
     if (layer.kind !== 'cavity') continue;

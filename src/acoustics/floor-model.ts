@@ -45,7 +45,10 @@ export interface FluidLayer {
 export function floorModel(construction: Construction, constants: ModelConstants, air: Air = ROOM_AIR): FloorModel {
   checkConstruction(construction);
   const { leaves, interlayers } = normaliseConstruction(construction);
-  const plates = leaves.map((leaf, i) => leafPlate(leaf, interlayers[i]?.kind === 'mat', air));
+  const covering_kg_m2 = construction.covering?.surfaceMass_kg_m2 ?? 0;
+  const plates = leaves.map((leaf, i) =>
+    leafPlate(leaf, interlayers[i]?.kind === 'mat', i === 0 ? covering_kg_m2 : 0, air),
+  );
   const { length_m, width_m } = construction;
   return {
     air,

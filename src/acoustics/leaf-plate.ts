@@ -26,9 +26,12 @@ export interface PlateState {
   lossFactor: number;
 }
 
-/** @param onMat Whether the leaf lies on a mat: then its edges are free and it loses no energy to walls. */
-export function leafPlate(leaf: Leaf, onMat: boolean, air: Air): LeafPlate {
-  const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, 0);
+/**
+ * @param onMat Whether the leaf lies on a mat: then its edges are free and it loses no energy to walls.
+ * @param carried_kg_m2 Mass per area of what lies on it without stiffness of its own.
+ */
+export function leafPlate(leaf: Leaf, onMat: boolean, carried_kg_m2: number, air: Air): LeafPlate {
+  const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, carried_kg_m2);
   const along = leafBending(leaf, (s) => s.youngsModulus_Pa);
   const across = leafBending(leaf, (s) => s.youngsModulusAcross_Pa ?? s.youngsModulus_Pa);
   const bending = Math.sqrt(along * across);

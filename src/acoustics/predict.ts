@@ -5,6 +5,7 @@ import { CrowdedNodes } from './crowded-nodes.ts';
 import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
 import { frequencyNodes } from './frequency-nodes.ts';
+import { Impact, normalisedImpactLevel_dB } from './impact.ts';
 import { leakArea_m2, leakTransmission } from './leaks.ts';
 import { bandMechanism, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
@@ -32,13 +33,23 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const nodes = new CrowdedNodes();
   const turns = azimuths(model.orthotropic);
 
+  const impact = new Impact(model, quadrature);
+  const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
+
   const R_dB: number[] = [];
+  const Ln_dB: number[] = [];
+  const impactDirect: number[] = [];
+  const impactSupports: number[] = [];
   const paths_dB: Partial<Record<PathName, number[]>> = {};
   const mechanisms = bands_Hz.map((band_Hz) => {
     frequencyNodes(nodes, exactBand(band_Hz), breaks_Hz, quadrature.frequencies);
     let direct = 0;
     let supports = 0;
     let leaks = 0;
+    let struck = 0;
+    let struckSupports = 0;
+    const edges = exactBand(band_Hz);
+    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;
       const weight = nodes.weight[j]!;
@@ -46,6 +57,10 @@ export function predict(construction: Construction, options: PredictOptions = {}
         const shares = airborne.at(f_Hz, turn.cos2);
         direct += weight * turn.weight * (shares.forced + shares.resonant);
         supports += weight * turn.weight * shares.supports;
+        const power = impact.at(f_Hz, turn.cos2);
+        const hertz = weight * turn.weight * logWidth * f_Hz;
+        struck += hertz * power.direct;
+        struckSupports += hertz * power.supports;
       }
       leaks += weight * leakShare(model, f_Hz);
     }
@@ -67,16 +82,18 @@ export function predict(construction: Construction, options: PredictOptions = {}
           ),
         ),
     );
+    Ln_dB.push(normalisedImpactLevel_dB(struck + struckSupports, z0));
+    impactDirect.push(normalisedImpactLevel_dB(struck, z0));
+    impactSupports.push(normalisedImpactLevel_dB(struckSupports, z0));
     return bandMechanism(model, named, band_Hz, paths);
   });
 
-  const Ln_dB = bands_Hz.map(() => NaN);
   return {
     bands_Hz,
     R_dB,
     paths_dB,
     Ln_dB,
-    impactPaths_dB: {},
+    impactPaths_dB: { direct: impactDirect, ...(hasSupports(model) ? { supports: impactSupports } : {}) },
     ratings: rateBands({ bands_Hz, R_dB, Ln_dB }),
     surfaceMass_kg_m2: surfaceMass_kg_m2(model),
     height_m: height_m(model),

@@ -1,0 +1,115 @@
+import { angleNodes } from './angle-nodes.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FloorModel } from './floor-model.ts';
+import { ForcedRadiation } from './forced-radiation.ts';
+import type { Quadrature } from './quadrature.ts';
+import { type ReverberantPower, reverberantPower, slowWaveRadiation } from './reverberant-field.ts';
+import { slowWaveNodes } from './slow-wave-nodes.ts';
+import { tappingForce2_N2_Hz } from './tapping-machine.ts';
+import { TransmissionLine } from './transmission-line.ts';
+
+/** Sound power below, per hertz, of the tapping machine on the floor, W/Hz. */
+export interface ImpactShares {
+  direct: number;
+  supports: number;
+}
+
+/** Impact sound of a floor, frequency by frequency; buffers are kept between calls. */
+export class Impact {
+  readonly shares: ImpactShares = { direct: 0, supports: 0 };
+  readonly line: TransmissionLine;
+  readonly #model: FloorModel;
+  readonly #quadrature: Quadrature;
+  readonly #forced = new ForcedRadiation();
+  readonly #fast = new CrowdedNodes();
+  readonly #slow = new CrowdedNodes();
+  readonly #transfer: Float64Array;
+  readonly #leafVelocity2: Float64Array;
+  readonly #power: ReverberantPower = { direct: 0, supports: 0 };
+  readonly #extraLoss: number;
+  readonly #contactStiffness_N_m: number;
+  readonly #hasSupports: boolean;
+
+  constructor(model: FloorModel, quadrature: Quadrature) {
+    const n = model.plates.length;
+    this.line = new TransmissionLine(model);
+    this.#model = model;
+    this.#quadrature = quadrature;
+    this.#transfer = new Float64Array(n);
+    this.#leafVelocity2 = new Float64Array(n);
+    this.#extraLoss = isDeckOnJoists(model) ? model.constants.deckImpactLossFactor : 0;
+    this.#contactStiffness_N_m = contactStiffness_N_m(model);
+    this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
+  }
+
+  /**
+   * Fills `shares` for `f_Hz` and one azimuth.
+   *
+   * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports: the
+   * struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S) and what the supports pass on of it.
+   */
+  at(f_Hz: number, azimuthCos2: number): ImpactShares {
+    const { air, plates, edges } = this.#model;
+    const { line, shares } = this;
+    const extraLoss = this.#extraLoss;
+    const last = plates.length - 1;
+    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+    const omega = 2 * Math.PI * f_Hz;
+    const k0 = omega / air.soundSpeed_m_s;
+    const forced = this.#forced.prepare(k0, edges.area_m2, edges.perimeter_m);
+    line.prepare(f_Hz, { supports: false, extraLoss, azimuthCos2 });
+    const { bending_Nm, lossFactor } = line.states[0]!;
+    const mass = plates[0]!.surfaceMass_kg_m2;
+    const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
+    const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m);
+
+    const fast = angleNodes(this.#fast, this.#model, line.states, f_Hz, forced.limit, this.#quadrature.angles);
+    const velocity2 = this.#transfer.fill(0);
+    let radiated = 0;
+    for (let j = 0; j < fast.count; j++) {
+      const u = fast.x[j]!;
+      const weight = fast.weight[j]!;
+      line.at(Math.sqrt(1 - u * u), u, false);
+      for (let i = 0; i <= last; i++) velocity2[i]! += weight * line.velocity2[i]!;
+      radiated += weight * u * line.velocity2[last]! * forced.at(u);
+    }
+    for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
+
+    const cap = forced.at(0);
+    const slow = slowWaveNodes(this.#slow, this.#model, line.states, extraLoss, f_Hz, cap, this.#quadrature.slowWaves);
+    for (let j = 0; j < slow.count; j++) {
+      const r = slow.x[j]!;
+      const mu = Math.sqrt(1 + r * r);
+      line.at(mu, r, true);
+      radiated += slow.weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(mu, k0, this.#model, forced);
+    }
+    shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
+
+    shares.supports = 0;
+    if (this.#hasSupports) {
+      const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
+      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
+      const velocity2PerArea = (force2 * mobility) / (omega * (lossFactor + extraLoss) * mass);
+      shares.supports = velocity2PerArea * this.#power.supports;
+    }
+    return shares;
+  }
+}
+
+/** Normalised impact sound level re 10 m² of a sound power in one band, dB: 10 lg(4ρ0c0W/A0 / p0²). ISO 10140-3. */
+export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: number): number {
+  return 10 * Math.log10((4 * impedance_Pa_s_m * power_W) / 10 / 4e-10);
+}
+
+/** A deck of boards on joists loses energy to them while it is struck; slabs and screeds do not. */
+function isDeckOnJoists({ plates, interlayers }: FloorModel): boolean {
+  const below = interlayers[0];
+  return plates[0]!.kind === 'board' && below?.kind === 'cavity' && below.cavity.joists !== 'none';
+}
+
+/** Covering and struck sheet as springs one after the other; Infinity on bare concrete. */
+function contactStiffness_N_m({ construction, plates }: FloorModel): number {
+  const sheet = plates[0]!.leaf.sheets[0]!.contactStiffness_N_m;
+  const covering = construction.covering?.contactStiffness_N_m;
+  return 1 / ((sheet ? 1 / sheet : 0) + (covering ? 1 / covering : 0));
+}
