@@ -1,5 +1,8 @@
 import { KINDS, kindOf, type QuantityKind, type Unit } from './kinds.ts';
 
+/** No unit is longer, however it is spelled: what is, need not be looked up. */
+const LONGEST_UNIT = 40;
+
 /** One spelling for all: "lb / cu. ft" → "lb/cuft", "kg·m^-3" stays unknown, "kg/m^3" and "kg/m³" → "kg/m3". */
 export function plainUnit(text: string): string {
   return text
@@ -16,6 +19,7 @@ export function plainUnit(text: string): string {
 
 /** The unit of this kind that was typed, in whatever case is unmistakable. */
 export function findUnit(text: string, kind: QuantityKind): Unit | undefined {
+  if (text.length > LONGEST_UNIT) return undefined;
   const typed = plainUnit(text);
   const { units } = kindOf(kind);
   return (
@@ -33,6 +37,7 @@ export function kindOfUnit(text: string): string | undefined {
 
 /** The unit that a capital letter would have made of it: "mPa" → MPa. */
 export function unitInOtherCase(text: string, kind: QuantityKind): Unit | undefined {
+  if (text.length > LONGEST_UNIT) return undefined;
   const typed = plainUnit(text).toLowerCase();
   return kindOf(kind).units.find((u) => spellingsOf(u).some((s) => s.toLowerCase() === typed));
 }

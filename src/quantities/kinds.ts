@@ -152,7 +152,7 @@ export const KINDS = {
   },
   frequency: {
     name: 'frequency',
-    units: [unit('Hz', 1, 'cps'), unit('kHz', 1000)],
+    units: [unit('Hz', 1, 'cps'), unit('kHz', 1000, 'k')],
     shown: { SI: 'Hz', 'inch-pound': 'Hz' },
     example: { SI: '31.5 Hz', 'inch-pound': '31.5 Hz' },
     significantDigits: 3,

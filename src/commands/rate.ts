@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { parseArgs } from 'node:util';
+import type { AstmRounding } from '#src/acoustics/ratings/astm-rounding.ts';
+import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
+import { type BandColumn, type BandCsvReading, readBandCsv } from '#src/quantities/band-csv.ts';
+
+const USAGE = `Usage: npm run --silent rate -- FILE [--json] [--tenths] [--half-even]
+
+Rates measured bands. FILE is a table (- reads standard input): a heading line, then one band per line; cells set apart by
+comma, semicolon, tab or blanks. Headings: frequency; and R (TL), Ln, delta L or level, in dB. One-third octaves or octaves.
+
+  --json       print the result as JSON
+  --tenths     ASTM classes from bands to 0.1 dB instead of whole decibels
+  --half-even  ASTM classes: ties to the even digit (ASTM E29) instead of up
+
+Exit code: 0 rated, 1 the file cannot be read or rated, 2 wrong use.`;
+
+const QUANTITY_NAMES = {
+  R: 'Airborne sound insulation',
+  Ln: 'Impact sound level',
+  improvement: 'Reduction of impact sound by a covering',
+  level: 'Sound level in a room',
+} as const;
+
+type Rated = Extract<BandCsvReading, { ok: true }>;
+
+interface RatedColumn extends BandColumn {
+  readonly ratings: readonly RatingLine[];
+}
+
+process.exitCode = main(process.argv.slice(2));
+
+function main(args: string[]): 0 | 1 | 2 {
+  const command = readArguments(args);
+  if (typeof command === 'string') {
+    console.error(`${command}\n\n${USAGE}`);
+    return 2;
+  }
+  if (command.help) {
+    console.log(USAGE);
+    return 0;
+  }
+  const { file, json, rounding } = command;
+  let text: string;
+  try {
+    text = readFileSync(file === '-' ? 0 : file, 'utf8');
+  } catch (error) {
+    console.error(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+    return 1;
+  }
+  const name = file === '-' ? 'standard input' : basename(file);
+  const reading = readBandCsv(text);
+  if (!reading.ok) {
+    for (const { message } of reading.problems) console.error(`${name}: ${message}`);
+    return 1;
+  }
+  const columns = reading.columns.map((column): RatedColumn => {
+    const spectrum = { bands_Hz: reading.bands_Hz, values_dB: column.values_dB };
+    return { ...column, ratings: ratingReport(column.quantity, spectrum, rounding) };
+  });
+  console.log(json ? asJson(name, reading, columns) : asTable(name, reading, columns));
+  return 0;
+}
+
+interface Command {
+  readonly help: boolean;
+  readonly json: boolean;
+  readonly file: string;
+  readonly rounding: AstmRounding;
+}
+
+/** What was asked for, or why it cannot be understood. */
+function readArguments(args: string[]): Command | string {
+  try {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        help: { type: 'boolean', short: 'h', default: false },
+        json: { type: 'boolean', default: false },
+        tenths: { type: 'boolean', default: false },
+        'half-even': { type: 'boolean', default: false },
+      },
+    });
+    const [file = ''] = positionals;
+    if (!values.help && positionals.length !== 1) return `Expected one file, got ${positionals.length}.`;
+    const rounding: AstmRounding = {
+      rounding: values.tenths ? 'tenth' : 'whole',
+      tie: values['half-even'] ? 'half-even' : 'half-up',
+    };
+    return { help: values.help, json: values.json, file, rounding };
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+function asJson(name: string, { bandWidth, bands_Hz, notices }: Rated, columns: readonly RatedColumn[]): string {
+  // NaN has no form in JSON and becomes null.
+  return JSON.stringify({ file: name, bandWidth, bands_Hz, columns, notices }, null, 2);
+}
+
+function asTable(name: string, { bandWidth, bands_Hz, notices }: Rated, columns: readonly RatedColumn[]): string {
+  const width = bandWidth === 'third' ? 'one-third octaves' : 'octaves';
+  const head = `${name}: ${bands_Hz.length} ${width}, ${bands_Hz[0]}–${bands_Hz.at(-1)} Hz`;
+  const blocks = columns.map(({ quantity, name: heading, ratings }) => {
+    const rows = ratings.map(({ name: rating, value, detail, standard }) =>
+      `  ${rating.padEnd(14)}${shown(value).padStart(6)}   ${standard.padEnd(14)}  ${detail}`.trimEnd(),
+    );
+    return [`${QUANTITY_NAMES[quantity]} ("${heading}")`, ...rows].join('\n');
+  });
+  const notes = notices.length > 0 ? [notices.map((n) => `Note: ${n}.`).join('\n')] : [];
+  return [head, ...blocks, ...notes].join('\n\n');
+}
+
+function shown(value: number): string {
+  return Number.isNaN(value) ? '–' : String(value).replace('-', '−');
+}

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { ratingReport } from '#src/acoustics/ratings/rating-report.ts';
+import { HEAVY_FLOOR } from '#src/acoustics/standards/iso-717-2-reference-floors.ts';
+import { bandsOf, valuesOf } from '#src/acoustics/standards/table.ts';
+import { PUBLISHED_CASES } from '../../published/ratings-cases.ts';
+import { asSpectrum } from './as-spectrum.ts';
+
+const valuesByName = (lines: ReturnType<typeof ratingReport>) =>
+  Object.fromEntries(lines.map((l) => [l.name, l.value]));
+const C2 = asSpectrum(PUBLISHED_CASES.find((c) => c.id === 'iso717-1-C2')!.input as Record<string, number>);
+
+describe('the report of all ratings', () => {
+  it('ISO 717-1 Annex C, table C.2: every airborne rating, with how it came about', () => {
+    const lines = ratingReport('R', C2);
+    // STC 28, OITC 26: own reckoning from the same bands; the rest is printed.
+    expect(valuesByName(lines)).toMatchObject({ Rw: 30, C: -2, 'C,50-5000': -2, Ctr: -3, 'Ctr,50-5000': -4 });
+    expect(lines.find((l) => l.name === 'Rw')!.detail).toBe(
+      'deficiencies 31.8 in all, 8.5 at 3150 Hz; the sum governs',
+    );
+    expect(lines.every((l) => l.standard !== '' && l.detail !== '')).toBe(true);
+  });
+
+  it('the heavy reference floor: IIC 28, held by the single band, and Ln,w 78', () => {
+    const lines = ratingReport('Ln', { bands_Hz: bandsOf(HEAVY_FLOOR), values_dB: valuesOf(HEAVY_FLOOR) });
+    expect(valuesByName(lines)).toEqual({ IIC: 28, 'Ln,w': 78, CI: -11, 'CI,50-2500': NaN });
+    expect(lines[0]!.detail).toContain('the single band governs');
+    expect(lines[3]!.detail).toBe('needs 50, 63, 80 Hz');
+  });
+
+  it('the reference covering: ΔLw 19', () => {
+    const covering = asSpectrum(
+      PUBLISHED_CASES.find((c) => c.id === 'iso717-2-ref-covering')!.input as Record<string, number>,
+    );
+    expect(valuesByName(ratingReport('improvement', covering))).toMatchObject({ ΔLw: 19, 'CI,Δ': -11, ΔLlin: 8 });
+  });
+
+  it('a room level in one-third octaves is rated by its octaves', () => {
+    const bands_Hz = C2.bands_Hz.filter((f) => f >= 50 && f <= 5000);
+    const thirds = { bands_Hz, values_dB: bands_Hz.map(() => 40) };
+    const octaves = {
+      bands_Hz: [63, 125, 250, 500, 1000, 2000, 4000],
+      values_dB: new Array(7).fill(40 + 10 * Math.log10(3)),
+    };
+    const byThirds = valuesByName(ratingReport('level', thirds));
+    const byOctaves = valuesByName(ratingReport('level', octaves));
+    expect([byThirds.NC, byThirds.NR, byThirds.RC]).toEqual([byOctaves.NC, byOctaves.NR, byOctaves.RC]);
+  });
+
+  it('says that octaves are for the field, and what an STC would need', () => {
+    const lines = ratingReport('R', { bands_Hz: [125, 250, 500, 1000, 2000], values_dB: [36, 45, 52, 55, 56] });
+    expect(lines.find((l) => l.name === 'Rw')!.detail).toContain('field measurements only');
+    expect(lines.find((l) => l.name === 'STC')!.detail).toBe('needs 160, 200, 315, 400, 630, 800, … Hz');
+  });
+});
