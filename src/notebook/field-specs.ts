@@ -4,6 +4,7 @@
  * The limits are wide, so that unusual floors can be built, but keep every accepted stack within what the engine
  * computes without a gap. They are our own, no source.
  */
+import type { JoistKind, SheetContact, SupportKind } from '#src/acoustics/construction.ts';
 import { COVERINGS } from '#src/acoustics/materials.ts';
 import { fibreMaterials, NONE, sheetMaterials } from './material-lookup.ts';
 import type { Choice, Notebook, QuantityKind } from './types.ts';
@@ -27,6 +28,8 @@ export interface ChoiceSpec {
   readonly type: 'choice';
   readonly label: string;
   readonly choices: (notebook: Pick<Notebook, 'materials'>) => readonly Choice[];
+  /** True where the choices are the same for every notebook and the schema knows them. */
+  readonly fixed: boolean;
   readonly optional: false;
 }
 
@@ -41,8 +44,13 @@ function number(
   return { type: 'number', label, quantity, min, max, usualMin, usualMax, step, optional: false };
 }
 
-function choice(label: string, choices: ChoiceSpec['choices']): ChoiceSpec {
-  return { type: 'choice', label, choices, optional: false };
+function choice(label: string, labels: Readonly<Record<string, string>>): ChoiceSpec {
+  const choices = Object.entries(labels).map(([value, words]) => ({ value, label: words }));
+  return { type: 'choice', label, choices: () => choices, fixed: true, optional: false };
+}
+
+function material(label: string, choices: ChoiceSpec['choices']): ChoiceSpec {
+  return { type: 'choice', label, choices, fixed: false, optional: false };
 }
 
 const optional = (spec: NumberSpec): NumberSpec => ({ ...spec, optional: true });
@@ -50,61 +58,61 @@ const named = (list: readonly { readonly key: string; readonly name: string }[])
   list.map(({ key, name }) => ({ value: key, label: name }));
 const NOTHING: Choice = { value: NONE, label: 'none' };
 
-export const CONTACT_CHOICES: readonly Choice[] = [
-  { value: 'loose', label: 'lying loose' },
-  { value: 'bonded', label: 'glued together' },
-  { value: 'damped', label: 'with a damping layer between' },
-];
+export const CONTACT_LABELS: Readonly<Record<SheetContact, string>> = {
+  loose: 'lying loose',
+  bonded: 'glued together',
+  damped: 'with a damping layer between',
+};
 
-export const JOIST_CHOICES: readonly Choice[] = [
-  { value: 'none', label: 'no joists' },
-  { value: 'solid-timber', label: 'solid timber joists' },
-  { value: 'i-joist', label: 'timber I-joists' },
-  { value: 'open-truss', label: 'open timber trusses' },
-  { value: 'cold-formed-steel', label: 'cold-formed steel joists' },
-];
+export const JOIST_LABELS: Readonly<Record<JoistKind, string>> = {
+  none: 'no joists',
+  'solid-timber': 'solid timber joists',
+  'i-joist': 'timber I-joists',
+  'open-truss': 'open timber trusses',
+  'cold-formed-steel': 'cold-formed steel joists',
+};
 
-export const SUPPORT_CHOICES: readonly Choice[] = [
-  { value: 'direct', label: 'screwed direct' },
-  { value: 'resilient-channel', label: 'resilient channel' },
-  { value: 'clips', label: 'isolation clips' },
-  { value: 'hangers', label: 'spring hangers' },
-  { value: 'separate-joists', label: 'joists of its own' },
-];
+export const SUPPORT_LABELS: Readonly<Record<SupportKind, string>> = {
+  direct: 'screwed direct',
+  'resilient-channel': 'resilient channel',
+  clips: 'isolation clips',
+  hangers: 'spring hangers',
+  'separate-joists': 'joists of its own',
+};
 
 export const STACK_FIELDS = {
   length_m: number('length', 'span', [0.5, 100], [2, 20, 0.1]),
   width_m: number('width', 'span', [0.5, 100], [2, 20, 0.1]),
-  covering: choice('covering', () => [NOTHING, ...named(COVERINGS)]),
+  covering: material('covering', () => [NOTHING, ...named(COVERINGS)]),
 } as const satisfies Record<string, FieldSpec>;
 
 export const LEAF_FIELDS = {
-  contact: choice('contact between sheets', () => CONTACT_CHOICES),
+  contact: choice('contact between sheets', CONTACT_LABELS),
 } as const satisfies Record<string, FieldSpec>;
 
 export const SHEET_FIELDS = {
-  material: choice('material', (notebook) => named(sheetMaterials(notebook))),
+  material: material('material', (notebook) => named(sheetMaterials(notebook))),
   thickness_m: number('thickness', 'length', [0, 1], [0, 0.1, 0.001]),
   density_kg_m3: optional(number('density', 'density', [20, 20000], [200, 2600, 10])),
 } as const satisfies Record<string, FieldSpec>;
 
 export const MAT_FIELDS = {
-  thickness_m: number('thickness', 'length', [0.0005, 0.5], [0.002, 0.06, 0.001]),
+  thickness_m: number('thickness', 'length', [0, 0.5], [0, 0.06, 0.001]),
   dynamicStiffness_N_m3: number('dynamic stiffness', 'dynamic-stiffness', [1e5, 1e11], [2e6, 1e8, 1e6]),
   lossFactor: number('loss factor', 'ratio', [0.001, 1], [0.01, 0.5, 0.01]),
 } as const satisfies Record<string, FieldSpec>;
 
 export const CAVITY_FIELDS = {
-  joists: choice('joists', () => JOIST_CHOICES),
-  depth_m: number('depth', 'length', [0.005, 5], [0.05, 0.6, 0.005]),
+  joists: choice('joists', JOIST_LABELS),
+  depth_m: number('depth', 'length', [0, 5], [0, 0.6, 0.005]),
   joistWidth_m: number('joist width', 'length', [0.001, 1], [0.03, 0.1, 0.001]),
   joistSpacing_m: number('joist spacing', 'length', [0.05, 10], [0.3, 0.8, 0.001]),
-  support: choice('ceiling support', () => SUPPORT_CHOICES),
+  support: choice('ceiling support', SUPPORT_LABELS),
   supportLineSpacing_m: optional(number('spacing of support lines', 'length', [0.05, 10], [0.3, 0.8, 0.001])),
   supportPointSpacing_m: optional(number('spacing along a line', 'length', [0.05, 10], [0.3, 1.5, 0.001])),
   supportHeight_m: optional(number('height of the support', 'length', [0, 2], [0.01, 0.3, 0.001])),
   supportStiffness_N_m: optional(number('stiffness of one support', 'stiffness', [1e2, 1e10], [5e4, 2e6, 1e4])),
   hangerFrequency_Hz: optional(number('natural frequency of the hangers', 'frequency', [1, 200], [3, 20, 0.5])),
-  fill: choice('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
+  fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
   fillThickness_m: number('fill thickness', 'length', [0, 5], [0, 0.4, 0.005]),
 } as const satisfies Record<string, FieldSpec>;

@@ -35,10 +35,15 @@ export function rangeProblem(parameter: QuantityParameter, uses: readonly FieldU
     return `${parameter.label}: max must be at least min (${parameter.min}), got ${parameter.max}`;
   if (!(parameter.step > 0)) return `${parameter.label}: step must be > 0, got ${parameter.step}`;
   for (const { spec, label } of uses) {
-    const problem = fitProblem(parameter, spec, []);
+    const problem = fitProblem(parameter, spec, new Set());
     if (problem) return `${parameter.label}: ${problem.expected} for ${label}, got ${problem.received}`;
   }
   return undefined;
+}
+
+/** What a choice field accepts; empty for a number. */
+export function choiceValues(notebook: Pick<Notebook, 'materials'>, spec: FieldSpec): ReadonlySet<string> {
+  return new Set(spec.type === 'choice' ? spec.choices(notebook).map((c) => c.value) : []);
 }
 
 export interface Misfit {
@@ -47,7 +52,7 @@ export interface Misfit {
 }
 
 /** Why a field cannot refer to a parameter; undefined if every value the parameter may take is accepted there. */
-export function fitProblem(parameter: Parameter, spec: FieldSpec, accepted: readonly string[]): Misfit | undefined {
+export function fitProblem(parameter: Parameter, spec: FieldSpec, accepted: ReadonlySet<string>): Misfit | undefined {
   if (spec.type === 'choice')
     return 'choices' in parameter ? choicesMisfit(parameter, accepted) : notAChoice(parameter);
   if ('choices' in parameter) return { expected: `a ${spec.quantity} parameter`, received: 'a choice' };
@@ -63,10 +68,10 @@ function sameMeasure(a: QuantityKind, b: QuantityKind): boolean {
   return measure(a) === measure(b);
 }
 
-function choicesMisfit(parameter: ChoiceParameter, accepted: readonly string[]): Misfit | undefined {
-  const wrong = parameter.choices.filter((c) => !accepted.includes(c.value));
+function choicesMisfit(parameter: ChoiceParameter, accepted: ReadonlySet<string>): Misfit | undefined {
+  const wrong = parameter.choices.filter((c) => !accepted.has(c.value));
   if (wrong.length === 0) return undefined;
-  return { expected: `choices among ${accepted.join(', ')}`, received: wrong.map((c) => c.value).join(', ') };
+  return { expected: `choices among ${[...accepted].join(', ')}`, received: wrong.map((c) => c.value).join(', ') };
 }
 
 function notAChoice(parameter: QuantityParameter): Misfit {

@@ -1,5 +1,5 @@
 import { type FieldPath, fieldLabel, fieldSpec, withField } from '../field-path.ts';
-import { fitProblem } from '../field-use.ts';
+import { choiceValues, fitProblem } from '../field-use.ts';
 import { findParameter, findStack } from '../find.ts';
 import type { Notebook } from '../types.ts';
 import { withStack } from './with-stack.ts';
@@ -8,8 +8,7 @@ import { withStack } from './with-stack.ts';
 export function linkField(notebook: Notebook, stackId: string, path: FieldPath, key: string): Notebook {
   const stack = findStack(notebook, stackId);
   const spec = fieldSpec(stack, path);
-  const accepted = spec.type === 'choice' ? spec.choices(notebook).map((c) => c.value) : [];
-  const misfit = fitProblem(findParameter(notebook, key), spec, accepted);
+  const misfit = fitProblem(findParameter(notebook, key), spec, choiceValues(notebook, spec));
   if (misfit) throw new RangeError(`${fieldLabel(stack, path)} needs ${misfit.expected}, got ${misfit.received}`);
   return withStack(notebook, withField(stack, path, { parameter: key }));
 }

@@ -1,0 +1,42 @@
+/** Ids and keys stand for one thing each. */
+import { FIBRE_MATERIALS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
+import { type Path, type Problem, problemAt } from '../problem.ts';
+import { asList, type Entry, entriesOf, isText, own, type RawObject } from './raw.ts';
+
+export function checkUnique(notebook: RawObject): readonly Problem[] {
+  const materials = (kind: string) => entriesOf(notebook, 'materials').filter(({ item }) => own(item, 'kind') === kind);
+  return [
+    ...repeated(entriesOf(notebook, 'parameters'), 'key'),
+    ...entriesOf(notebook, 'parameters').flatMap(({ item, path }) =>
+      repeated(entriesOf(item, 'choices', path), 'value'),
+    ),
+    ...repeated(entriesOf(notebook, 'stacks'), 'id'),
+    ...entriesOf(notebook, 'stacks').flatMap(({ item, path }) => repeated(entriesOf(item, 'layers', path), 'id')),
+    ...repeated(
+      materials('sheet'),
+      'key',
+      SHEET_MATERIALS.map((m) => m.key),
+    ),
+    ...repeated(materials('fibre'), 'key', ['none', ...FIBRE_MATERIALS.map((m) => m.key)]),
+    ...repeated(entriesOf(notebook, 'cells'), 'id'),
+    ...repeated(entriesOf(notebook, 'scenarios'), 'id'),
+    ...repeatedTexts(asList(own(notebook, 'shown')), ['shown']),
+  ];
+}
+
+function repeated(entries: readonly Entry[], key: string, taken: readonly string[] = []): readonly Problem[] {
+  const seen = new Set(taken);
+  return entries.flatMap(({ item, path }) => seenBefore(own(item, key), [...path, key], seen));
+}
+
+function repeatedTexts(texts: readonly unknown[], path: Path): readonly Problem[] {
+  const seen = new Set<string>();
+  return texts.flatMap((text, i) => seenBefore(text, [...path, i], seen));
+}
+
+function seenBefore(value: unknown, path: Path, seen: Set<string>): readonly Problem[] {
+  if (!isText(value)) return [];
+  if (seen.has(value)) return [problemAt(path, 'unique', `"${value}" once more`)];
+  seen.add(value);
+  return [];
+}

@@ -1,0 +1,93 @@
+/**
+ * From the text of a file to a notebook. A file is hostile until it is read: its size is bounded before anything is
+ * parsed, its keys and nesting before anything is looked at, and the notebook is a new object of known keys only.
+ * Everything that is wrong is reported, not just the first thing; a size or syntax error alone ends the reading.
+ */
+import * as v from 'valibot';
+import { checkLinks } from './checks/check-links.ts';
+import { checkParameters } from './checks/check-parameters.ts';
+import { checkScenarios } from './checks/check-scenarios.ts';
+import { checkStacks } from './checks/check-stacks.ts';
+import { checkUnique } from './checks/check-unique.ts';
+import { asObject, type Check, own, type RawObject } from './checks/raw.ts';
+import { jsonError } from './json-error.ts';
+import { LIMITS } from './limits.ts';
+import { MIGRATIONS } from './migrations/all.ts';
+import { type Migration, migrated } from './migrations/migrate.ts';
+import { plainDataProblems } from './plain-data.ts';
+import { type Problem, problemAt, shortValue } from './problem.ts';
+import { notebookSchema } from './schema.ts';
+import { schemaProblem } from './schema-problems.ts';
+import { FORMAT, type Notebook, VERSION } from './types.ts';
+
+export type Reading =
+  | { readonly ok: true; readonly notebook: Notebook }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const CHECKS: readonly Check[] = [checkUnique, checkParameters, checkStacks, checkScenarios, checkLinks];
+
+/** Reads the text of a `.slabspring.json` file. Ask `sizeProblem` before reading a file of unknown size into memory. */
+export function readNotebook(text: string): Reading {
+  const tooBig = sizeProblem(text.length);
+  if (tooBig) return failed([tooBig]);
+  const json = text.replace(/^\uFEFF/, '');
+  try {
+    return readNotebookValue(JSON.parse(json));
+  } catch (error) {
+    return failed([syntaxProblem(json, error)]);
+  }
+}
+
+/** Why a file is too big to be read at all; undefined if it is not. */
+export function sizeProblem(size_bytes: number): Problem | undefined {
+  if (size_bytes <= LIMITS.fileBytes) return undefined;
+  return problemAt([], `at most ${LIMITS.fileBytes} bytes long`, `${size_bytes}`);
+}
+
+/** Reads what `JSON.parse` or the store gave; `value` is not changed and not kept. */
+export function readNotebookValue(value: unknown, migrations: readonly Migration[] = MIGRATIONS): Reading {
+  const { sizes, keys } = plainDataProblems(value);
+  if (sizes.length > 0) return failed(sizes);
+  const raw = asObject(value);
+  if (own(raw, 'format') !== FORMAT) return failed([...keys, notANotebook(value, raw)]);
+  const current = migrated(raw, migrations, VERSION);
+  if (!current.ok) return failed([...keys, current.problem]);
+  const shape = v.safeParse(notebookSchema, current.file);
+  const others = [...(shape.issues ?? []).map(schemaProblem), ...CHECKS.flatMap((check) => check(current.file))];
+  const forbidden = new Set(keys.map((k) => k.path));
+  const problems = [...keys, ...others.filter(({ path }) => !isAtOrBelow(path, forbidden))];
+  return problems.length === 0 && shape.success ? { ok: true, notebook: shape.output } : failed(problems);
+}
+
+/** Everything that would keep a notebook from being read again; empty for a sound one. */
+export function notebookProblems(notebook: Notebook): readonly Problem[] {
+  const reading = readNotebookValue(notebook);
+  return reading.ok ? [] : reading.problems;
+}
+
+/** A key that is not allowed is one problem; what else could be said about it or its contents is not worth a line. */
+function isAtOrBelow(path: string, uppers: ReadonlySet<string>): boolean {
+  for (let at = path; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) if (uppers.has(at)) return true;
+  return false;
+}
+
+function notANotebook(value: unknown, raw: RawObject): Problem {
+  if (Object.keys(raw).length === 0) return problemAt([], 'a notebook (a JSON object)', shortValue(value));
+  return problemAt(['format'], `"${FORMAT}"`, shortValue(own(raw, 'format')));
+}
+
+function syntaxProblem(text: string, error: unknown): Problem {
+  const at = jsonError(text);
+  // Parsing fails only on what is not JSON; should the two ever disagree, the parser's own words are better than none.
+  if (!at) return problemAt([], 'JSON', error instanceof Error ? error.message : String(error));
+  const { line, column, expected, received } = at;
+  const message = `the file must be JSON: ${expected} expected, got ${received} (line ${line}, column ${column})`;
+  return { path: '', expected, received, message, line, column };
+}
+
+function failed(problems: readonly Problem[]): Reading {
+  if (problems.length <= LIMITS.problems) return { ok: false, problems };
+  const more = problems.length - LIMITS.problems;
+  const rest = problemAt([], 'sound', `${more} more problems`);
+  return { ok: false, problems: [...problems.slice(0, LIMITS.problems), rest] };
+}
