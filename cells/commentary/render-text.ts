@@ -22,7 +22,7 @@ export function renderText(text: string, document: Document): DocumentFragment {
   const inert = new DOMParser().parseFromString(markup, 'text/html').body;
   describeImages(inert);
   lowerHeadings(inert);
-  const clean = createDOMPurify(document.defaultView!).sanitize(inert, {
+  const clean = createDOMPurify(document.defaultView!).sanitize(inert.innerHTML, {
     ALLOWED_TAGS: TAGS,
     ALLOWED_ATTR: ['href', 'title', 'start'],
     ALLOW_DATA_ATTR: false,

@@ -19,8 +19,7 @@ export const segmentedStyles = css`
     min-height: 1.875rem;
     margin: 0 -1px -1px 0;
     padding: 0 var(--space-3);
-    border: 1px solid var(--hairline-strong);
-    background: var(--paper-raised);
+    border: 1px solid var(--hairline);
     color: var(--ink-soft);
     cursor: pointer;
   }
@@ -38,9 +37,10 @@ export const segmentedStyles = css`
   }
   .segmented label:has(:checked) {
     z-index: 1;
-    border-color: var(--ink);
-    background: var(--ink);
-    color: var(--paper);
+    border-color: var(--hairline-strong);
+    background: var(--paper-raised);
+    box-shadow: inset 0 -2px 0 var(--ink);
+    color: var(--ink);
   }
   .segmented label:has(:focus-visible) {
     z-index: 2;

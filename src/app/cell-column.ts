@@ -25,6 +25,10 @@ export class CellColumn extends LitElement {
         min-height: 3.5rem;
         max-width: var(--figure-width);
       }
+      .place[data-place="0"] {
+        min-height: 2rem;
+        margin-top: calc(-1 * var(--space-2));
+      }
       .place > button {
         opacity: 0;
         transition: opacity 120ms;

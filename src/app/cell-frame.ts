@@ -69,12 +69,9 @@ export class CellFrame extends LitElement {
         }
       }
       @media (max-width: 40rem) {
-        header {
-          flex-wrap: wrap;
-          justify-content: flex-end;
-        }
-        .title {
-          flex: 1 1 100%;
+        .actions {
+          position: absolute;
+          inset: -2rem 0 auto auto;
         }
       }
       .print-title {

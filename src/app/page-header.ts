@@ -50,6 +50,23 @@ export class PageHeader extends LitElement {
       .gap {
         flex: 1;
       }
+      @media (max-width: 40rem) {
+        .bar {
+          padding: var(--space-1) 0;
+        }
+        .mark {
+          order: -2;
+        }
+        .gap {
+          order: -2;
+        }
+        .bar button.icon {
+          order: -1;
+        }
+        .bar > button:first-of-type {
+          margin-left: calc(-1 * var(--space-2));
+        }
+      }
       h1 {
         max-width: var(--figure-width);
         margin: var(--space-5) 0 var(--space-1);

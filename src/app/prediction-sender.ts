@@ -1,5 +1,5 @@
 import { Pool, poolSize, Superseded } from '#workers/pool.ts';
-import type { PredictApi } from '#workers/predict.api.ts';
+import type { PredictApi, PredictOutcome } from '#workers/predict.api.ts';
 import { spawnPredictWorker } from '#workers/predict.client.ts';
 import type { PredictionSender } from './results.ts';
 
@@ -11,7 +11,7 @@ export function predictionSender(onDeath: (why: Error) => void): PredictionSende
     onDeath,
   });
   return {
-    send: (slot, construction) => pool.submit(slot, (remote) => remote.predict(construction, {})),
+    send: (slot, construction) => pool.submit<PredictOutcome>(slot, (remote) => remote.predict(construction, {})),
     drop: (slot) => pool.drop(slot),
     isSuperseded: (why) => why instanceof Superseded,
   };
