@@ -7,7 +7,7 @@ export interface Wanted {
 }
 
 /** Live values in the text of a commentary: `value:stack/quantity` or `value:scenario/stack/quantity`. */
-const LIVE_VALUE = /\bvalue:([\w-]+)\/([\w-]+)(?:\/[\w-]+)?/g;
+const LIVE_VALUE = /\bvalue:([\w/-]+)/g;
 
 /**
  * The stacks that cells show, in the active scenario, in the shown ones and in the reference; then what the text names
@@ -21,7 +21,10 @@ export function wantedPredictions(notebook: Notebook): readonly Wanted[] {
     if (known) pairs.set(`${scenario}/${stack}`, { scenario, stack });
   };
   for (const scenario of scenarios) for (const stack of stacksOf(notebook.cells)) want(scenario, stack);
-  for (const [scenario, stack] of notebook.cells.flatMap(pairsInText)) want(scenario ?? notebook.active, stack);
+  for (const { scenario, stack, gain } of notebook.cells.flatMap(namedInText)) {
+    want(scenario ?? notebook.active, stack);
+    if (gain) want(notebook.reference, stack);
+  }
   return [...pairs.values()];
 }
 
@@ -29,9 +32,17 @@ function stacksOf(cells: readonly Cell[]): ReadonlySet<string> {
   return new Set(cells.flatMap((cell) => ('stack' in cell ? [cell.stack] : [])));
 }
 
-function pairsInText(cell: Cell): readonly (readonly [scenario: string | undefined, stack: string])[] {
+interface Named {
+  readonly scenario: string | undefined;
+  readonly stack: string;
+  /** A difference to the reference scenario. */
+  readonly gain: boolean;
+}
+
+function namedInText(cell: Cell): readonly Named[] {
   if (cell.kind !== 'commentary') return [];
-  return [...cell.text.matchAll(LIVE_VALUE)].map(([link, first, second]) =>
-    link.split('/').length === 3 ? [first!, second!] : [undefined, first!],
-  );
+  return [...cell.text.matchAll(LIVE_VALUE)].flatMap(([, path]) => {
+    const [quantity, stack, scenario] = path!.split('/').toReversed();
+    return quantity && stack ? [{ scenario, stack, gain: quantity.endsWith('-gain') }] : [];
+  });
 }

@@ -1,0 +1,213 @@
+import { beforeEach, expect, test } from 'vitest';
+import type { ResultsView } from '#cells/contract.ts';
+import type { Construction } from '#src/acoustics/construction.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import { type PredictionSender, ResultsService } from '#src/app/results.ts';
+import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
+import { setParameter } from '#src/notebook/edits/set-parameter.ts';
+import { setTitle } from '#src/notebook/edits/set-title.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import type { PredictOutcome } from '#workers/predict.api.ts';
+import { practiceRoom } from '../browser/practice-room.ts';
+
+class Superseded extends Error {}
+
+interface Call {
+  readonly slot: string;
+  readonly construction: Construction;
+  resolve(outcome: PredictOutcome): void;
+  reject(why: unknown): void;
+}
+
+/** Sends nothing anywhere: the test answers when it likes. */
+class Desk implements PredictionSender {
+  readonly calls: Call[] = [];
+  readonly dropped: string[] = [];
+
+  send(slot: string, construction: Construction): Promise<PredictOutcome> {
+    return new Promise((resolve, reject) => this.calls.push({ slot, construction, resolve, reject }));
+  }
+
+  drop(slot: string): void {
+    this.dropped.push(slot);
+  }
+
+  isSuperseded(why: unknown): boolean {
+    return why instanceof Superseded;
+  }
+
+  /** Answers every call; the floor's top sheet tells predictions apart. */
+  async answerAll(): Promise<void> {
+    for (const call of this.calls.splice(0)) call.resolve({ ok: true, prediction: predictionOf(call.construction) });
+    await Promise.resolve();
+    await Promise.resolve();
+  }
+}
+
+/** Carries the slab's thickness as its height: enough to see which construction was computed. */
+function predictionOf({ layers: [top] }: Construction): Prediction {
+  return { height_m: top?.kind === 'leaf' ? top.sheets[0]!.thickness_m : NaN } as Prediction;
+}
+
+let desk: Desk;
+let frames: (() => void)[];
+let views: ResultsView[];
+let service: ResultsService;
+
+beforeEach(() => {
+  desk = new Desk();
+  frames = [];
+  views = [];
+  service = new ResultsService({
+    sender: desk,
+    onView: (view) => views.push(view),
+    nextFrame: (draw) => frames.push(draw),
+  });
+});
+
+function frame(): ResultsView {
+  for (const draw of frames.splice(0)) draw();
+  return views.at(-1)!;
+}
+
+const oneScenario = () => practiceRoom({ shown: ['slab'], active: 'slab', reference: 'slab' });
+const slab = (notebook: Notebook, thickness_m: number) => setParameter(notebook, 'slab', thickness_m, 'slab');
+
+test('every shown scenario is asked for once, the active one first', () => {
+  service.update(practiceRoom());
+  expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor', 'base/floor', 'hung/floor', 'both/floor']);
+});
+
+test('the view is computing, then ready, and changes at most once a frame', async () => {
+  service.update(practiceRoom());
+  expect(frame().of('base', 'floor')).toEqual({ state: 'computing' });
+  await desk.answerAll();
+  expect(frames).toHaveLength(1);
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(views).toHaveLength(2);
+});
+
+test('a snapshot that was handed out does not change afterwards', async () => {
+  service.update(practiceRoom());
+  const before = frame();
+  await desk.answerAll();
+  frame();
+  expect(before.of('base', 'floor')).toEqual({ state: 'computing' });
+});
+
+test('the old prediction stays until the new one is there', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
+  await desk.answerAll();
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+});
+
+test('content that was computed before comes from the cache, at once', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  await desk.answerAll();
+  service.update(oneScenario());
+  expect(desk.calls).toEqual([]);
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+});
+
+test('a change that leaves the construction alone asks for nothing', async () => {
+  service.update(practiceRoom());
+  await desk.answerAll();
+  service.update(setTitle(practiceRoom(), 'Another title'));
+  expect(desk.calls).toEqual([]);
+});
+
+test('a fork without changes shares the request of its parent and both are settled', async () => {
+  const forked = forkScenario(practiceRoom(), 'slab', { id: 'fork', name: 'Fork' });
+  service.update(forked);
+  expect(desk.calls.map((c) => c.slot)).not.toContain('slab/floor');
+  await desk.answerAll();
+  const view = frame();
+  expect(view.of('fork', 'floor').prediction).toBe(view.of('slab', 'floor').prediction);
+});
+
+test('when the slot that carried a shared request moves on, the other one asks again', async () => {
+  const forked = forkScenario(practiceRoom(), 'slab', { id: 'fork', name: 'Fork' });
+  service.update(forked);
+  const shared = desk.calls.splice(0).find((c) => c.slot === 'fork/floor')!;
+  service.update(setParameter(forked, 'slab', 0.07, 'fork'));
+  shared.reject(new Superseded());
+  await Promise.resolve();
+  await Promise.resolve();
+  expect(desk.calls.map((c) => c.slot)).toEqual(['fork/floor', 'slab/floor']);
+  await desk.answerAll();
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+});
+
+test('what nobody wants any more is taken back', () => {
+  service.update(oneScenario());
+  service.update(slab(oneScenario(), 0.05));
+  expect(desk.dropped).toEqual(['slab/floor']);
+});
+
+test('an answer that comes late is kept for later but not shown', async () => {
+  service.update(oneScenario());
+  const [late] = desk.calls.splice(0);
+  service.update(slab(oneScenario(), 0.05));
+  await desk.answerAll();
+  late!.resolve({ ok: true, prediction: predictionOf(late!.construction) });
+  await Promise.resolve();
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+  service.update(oneScenario());
+  expect(desk.calls).toEqual([]);
+});
+
+test('a refusal of the engine is shown with its reason, beside the last good prediction', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  desk.calls.splice(0)[0]!.resolve({ ok: false, message: 'thickness_m must be > 0' });
+  await Promise.resolve();
+  await Promise.resolve();
+  expect(frame().of('slab', 'floor')).toEqual({
+    state: 'failed',
+    message: 'thickness_m must be > 0',
+    prediction: { height_m: 0.038 },
+  });
+});
+
+test('after the death of a worker a retry asks again, and only for what failed that way', async () => {
+  service.update(practiceRoom());
+  const [active, ...others] = desk.calls.splice(0);
+  active!.reject(new Error('worker exited'));
+  others[0]!.resolve({ ok: false, message: 'refused' });
+  for (const other of others.slice(1)) other.resolve({ ok: true, prediction: predictionOf(other.construction) });
+  await new Promise((done) => setTimeout(done));
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'failed', message: 'worker exited' });
+  service.retry();
+  expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor']);
+});
+
+test('a stack that cannot be resolved fails by itself and leaves the others alone', async () => {
+  const room = practiceRoom();
+  const [floor] = room.stacks;
+  const broken = { ...floor!, id: 'broken', width_m: { parameter: 'nobody' } };
+  const notebook = {
+    ...room,
+    stacks: [floor!, broken],
+    cells: [...room.cells, { kind: 'stack', id: 'more', folded: false, stack: 'broken' } as const],
+  };
+  service.update(notebook);
+  await desk.answerAll();
+  const view = frame();
+  expect(view.of('base', 'broken')).toEqual({
+    state: 'failed',
+    message: 'parameter must be one of the notebook\'s, got "nobody"',
+  });
+  expect(view.of('base', 'floor').state).toBe('ready');
+});
+
+test('a hundred edits before the first answer end with the last one', async () => {
+  for (let i = 1; i <= 100; i++) service.update(slab(oneScenario(), i / 1000));
+  await desk.answerAll();
+  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.1 } });
+});
