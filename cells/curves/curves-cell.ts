@@ -31,6 +31,7 @@ export class CurvesCellElement extends LitElement {
         margin-bottom: var(--space-4);
       }
       .overlays {
+        align-items: center;
         gap: var(--space-1) var(--space-4);
         margin: var(--space-3) 0 0;
         padding: 0;

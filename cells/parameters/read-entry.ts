@@ -5,8 +5,10 @@ import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 
 export type Entry = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
-export function readEntry(parameter: QuantityParameter, text: string, units: UnitSystem): Entry {
-  const { label, quantity, min, max } = parameter;
+export type QuantityLimits = Pick<QuantityParameter, 'label' | 'quantity' | 'min' | 'max'>;
+
+export function readEntry(limits: QuantityLimits, text: string, units: UnitSystem): Entry {
+  const { label, quantity, min, max } = limits;
   const parsed = parseQuantity(text, quantity, units);
   if (!parsed.ok) return parsed;
   if (parsed.value >= min && parsed.value <= max) return parsed;

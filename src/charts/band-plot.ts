@@ -199,7 +199,7 @@ function frequencyMarks(overlays: readonly FrequencyOverlay[], frame: BandFrame)
   return overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
     const x = 10 * Math.log10(frequency_Hz);
     if (!(x >= frame.xDomain[0] && x <= frame.xDomain[1])) return [];
-    const up = rows[i]! * ROW + 3;
+    const up = rows[i]! * ROW + 6;
     const half = (label.length * CHARACTER * scale) / 2;
     // A label near the edge stays inside the picture.
     const at = Math.min(Math.max(x, frame.xDomain[0] + half), frame.xDomain[1] - half);

@@ -1,0 +1,256 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import { stackPicker } from '#cells/shared/stack-picker.ts';
+import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
+import type { Notebook, Stack, StackCell } from '#src/notebook/types.ts';
+import { valuesOf } from '#src/notebook/values.ts';
+import { unitOf } from '#src/quantities/format-quantity.ts';
+import { frequencyList } from './frequency-list.ts';
+import './layer-list.ts';
+import type { LayerList } from './layer-list.ts';
+import { hatchesOf } from './section/hatch-of.ts';
+import { scaleBar } from './section/scale-bar.ts';
+import type { Origin, Section } from './section/section.ts';
+import './section/section-drawing.ts';
+import type { LayerPoint } from './section/section-drawing.ts';
+import { layOut } from './section/section-layout.ts';
+import { sectionOf } from './section/section-of.ts';
+import { constructionInWords } from './section/section-words.ts';
+import { focusColumn, type StackColumn, stackColumns } from './stack-columns.ts';
+import { stackTotals } from './stack-totals.ts';
+
+/** The floor-ceiling drawn to scale in every shown scenario, with its layers, masses and resonances. */
+@customElement('stack-cell')
+export class StackCellElement extends LitElement implements CellProperties<StackCell> {
+  static override styles = [
+    controlStyles,
+    css`
+      .drawings {
+        display: grid;
+        gap: 0 var(--space-4);
+      }
+      figure {
+        display: grid;
+        grid-row: span 2;
+        grid-template-rows: subgrid;
+        align-items: end;
+        margin: 0 0 var(--space-4);
+        min-width: 0;
+        break-inside: avoid;
+      }
+      figcaption,
+      .who {
+        display: flex;
+        align-items: flex-start;
+        gap: var(--space-2);
+        overflow-wrap: anywhere;
+      }
+      figcaption {
+        align-self: start;
+        margin-top: var(--space-2);
+        font-size: var(--size-small);
+        line-height: 1.35;
+      }
+      figcaption svg,
+      .who svg {
+        margin-top: 0.2em;
+      }
+      .scale {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--space-1) var(--space-4);
+        margin: 0 0 var(--space-5);
+      }
+      .totals table {
+        width: auto;
+        min-width: 32rem;
+        max-width: 52rem;
+      }
+      .totals th[scope="row"] {
+        min-width: 9rem;
+      }
+      .caution {
+        max-width: var(--reading-width);
+        margin: var(--space-3) 0 var(--space-5);
+      }
+      .frequencies {
+        max-width: var(--reading-width);
+        margin: 0 0 var(--space-4);
+      }
+      .frequencies td:first-child {
+        width: 7rem;
+      }
+      details.layers > summary {
+        padding: var(--space-1) 0;
+        font-weight: 600;
+      }
+      .empty {
+        padding: var(--space-6) var(--space-4);
+        border: 1px dashed var(--hairline-strong);
+        border-radius: var(--radius);
+        color: var(--ink-soft);
+        text-align: center;
+      }
+      @media print {
+        details.layers {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) cell!: StackCell;
+  @property({ attribute: false }) results!: ResultsView;
+
+  @state() private lit: Origin | undefined;
+  @state() private editing = false;
+  @state() private width = 0;
+  @query('layer-list') private list!: LayerList | null;
+
+  #columns: readonly StackColumn[] = [];
+  readonly #sizes = new ResizeObserver(([entry]) => {
+    const width = Math.floor(entry?.contentRect.width ?? 0);
+    if (width > 0) this.width = width;
+  });
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#sizes.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#sizes.disconnect();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('notebook') || changed.has('cell') || changed.has('results'))
+      this.#columns = this.#stack ? stackColumns(this.notebook, this.cell.stack, this.results) : [];
+  }
+
+  async reveal(path: FieldPath): Promise<void> {
+    this.editing = true;
+    await this.updateComplete;
+    await this.list?.reveal(path);
+  }
+
+  override render() {
+    const { notebook, cell } = this;
+    const stack = this.#stack;
+    const picker = stackPicker(notebook, cell.stack, (chosen) => this.#choose(chosen));
+    if (!stack) return html`<p class="empty">The stack that stood here is no longer in the notebook.</p>${picker}`;
+    const focus = focusColumn(this.#columns, notebook.active);
+    return html`
+      ${picker}
+      ${this.#columns.length === 0 ? html`<p class="empty">No scenario is shown. Show one, and its section appears here.</p>` : this.#renderDrawings(stack)}
+      ${
+        this.#columns.length === 0
+          ? nothing
+          : stackTotals({
+              columns: this.#columns,
+              reference: this.results.of(notebook.reference, cell.stack).prediction,
+              referenceId: notebook.reference,
+              units: notebook.units,
+            })
+      }
+      ${focus ? frequencyList(focus, notebook) : nothing}
+      <details class="layers" ?open=${this.editing} @toggle=${this.#onToggle}>
+        <summary>Layers and their fields</summary>
+        ${this.editing ? this.#renderLayers(stack) : nothing}
+      </details>
+    `;
+  }
+
+  get #stack(): Stack | undefined {
+    return this.notebook.stacks.find((s) => s.id === this.cell.stack);
+  }
+
+  #renderDrawings(stack: Stack) {
+    const { notebook } = this;
+    if (this.width === 0) return nothing;
+    const constructions = this.#columns.flatMap((c) => c.construction ?? []);
+    const layout = layOut(constructions, this.#columns.length, this.width);
+    return html`
+      <div
+        class="drawings"
+        style="grid-template-columns: repeat(${layout.columns}, minmax(0, 1fr))"
+        @layer-point=${this.#onPoint}
+      >
+        ${this.#columns.map((column) => {
+          const { scenario, index, construction, problem } = column;
+          return html`
+            <figure>
+              ${
+                construction
+                  ? html`<section-drawing
+                      .section=${this.#section(stack, column, layout.width_m)}
+                      .scale=${layout.scale}
+                      .units=${notebook.units}
+                      .lit=${this.lit}
+                      .label=${`Section of ${scenario.name}: ${constructionInWords(construction, notebook.units)}.`}
+                    ></section-drawing>`
+                  : html`<p class="error">${problem}</p>`
+              }
+              <figcaption>${scenarioSample(index)}<span>${scenario.name}</span></figcaption>
+            </figure>
+          `;
+        })}
+      </div>
+      <p class="scale note">
+        ${scaleBar(layout.scale, notebook.units)}
+        <span>To scale. Dimensions in ${unitOf('length', notebook.units)}. Dashed hardware is a sign, not a size.</span>
+      </p>
+    `;
+  }
+
+  #section(stack: Stack, { scenario, construction }: StackColumn, width_m: number): Section {
+    return sectionOf(construction!, { width_m, hatchOf: hatchesOf(stack, valuesOf(this.notebook, scenario.id)) });
+  }
+
+  #renderLayers(stack: Stack) {
+    const active = this.notebook.scenarios.find((s) => s.id === this.notebook.active);
+    return html`
+      <p class="note">What is written here belongs to “${active?.name}”, the scenario that is worked in.</p>
+      <layer-list
+        .notebook=${this.notebook}
+        .stack=${stack.id}
+        .lit=${this.lit}
+        @layer-point=${this.#onPoint}
+      ></layer-list>
+    `;
+  }
+
+  #onPoint = (event: LayerPoint) => {
+    this.lit = event.origin;
+    if (event.chosen && event.origin) void this.reveal(fieldOf(this.#stack!, event.origin));
+  };
+
+  #onToggle = (event: ToggleEvent) => {
+    this.editing = event.newState === 'open';
+  };
+
+  #choose(stack: string): void {
+    const { id } = this.cell;
+    this.dispatchEvent(new NotebookEdit('stack that is drawn', (n) => updateCell(n, id, 'stack', { stack })));
+  }
+}
+
+/** The first field of what was clicked in the drawing. */
+function fieldOf({ layers }: Stack, { layer, sheet }: Origin): FieldPath {
+  if (layer === undefined) return ['covering'];
+  const kind = layers[layer]?.kind;
+  if (kind === 'leaf') return ['layers', layer, 'sheets', sheet ?? 0, 'thickness_m'];
+  return ['layers', layer, kind === 'mat' ? 'thickness_m' : 'depth_m'];
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'stack-cell': StackCellElement;
+  }
+}

@@ -1,0 +1,43 @@
+/** What a stack cell shows side by side: every shown scenario with its construction and its prediction. */
+import type { Result, ResultsView } from '#cells/contract.ts';
+import type { Construction } from '#src/acoustics/construction.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { Notebook, Scenario } from '#src/notebook/types.ts';
+
+export interface StackColumn {
+  readonly scenario: Scenario;
+  /** Of the scenario in the notebook's list: what its mark goes by. */
+  readonly index: number;
+  /** Absent where the stack could not be resolved; `problem` then says why. */
+  readonly construction?: Construction;
+  readonly problem?: string;
+  readonly result: Result;
+}
+
+export function stackColumns(notebook: Notebook, stackId: string, results: ResultsView): readonly StackColumn[] {
+  return notebook.shown.flatMap((id) => {
+    const index = notebook.scenarios.findIndex((s) => s.id === id);
+    const scenario = notebook.scenarios[index];
+    return scenario ? [stackColumn(notebook, scenario, index, stackId, results)] : [];
+  });
+}
+
+function stackColumn(
+  notebook: Notebook,
+  scenario: Scenario,
+  index: number,
+  stackId: string,
+  results: ResultsView,
+): StackColumn {
+  const result = results.of(scenario.id, stackId);
+  try {
+    return { scenario, index, result, construction: resolveStack(notebook, scenario.id, stackId) };
+  } catch (error) {
+    return { scenario, index, result, problem: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** The column that words and masses are about: the active scenario's if it is shown, else the first. */
+export function focusColumn(columns: readonly StackColumn[], active: string): StackColumn | undefined {
+  return columns.find((c) => c.scenario.id === active) ?? columns[0];
+}

@@ -1,0 +1,222 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { NotebookEdit } from '#cells/contract.ts';
+import { readEntry } from '#cells/parameters/read-entry.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import '#cells/shared/pop-menu.ts';
+import type { MenuItem } from '#cells/shared/pop-menu.ts';
+import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
+import { linkField } from '#src/notebook/edits/link-field.ts';
+import { makeLiteral } from '#src/notebook/edits/make-literal.ts';
+import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
+import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
+import type { Notebook, ParameterValue } from '#src/notebook/types.ts';
+import { type ChoiceFieldView, type FieldView, fieldView, type NumberFieldView } from './field-view.ts';
+
+/**
+ * One field of a stack: a quantity typed with its unit, or a choice. What is written belongs to the active scenario. The
+ * menu behind it turns the field into a parameter and back.
+ */
+@customElement('stack-field')
+export class StackField extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+      .field {
+        min-width: 0;
+      }
+      .head {
+        display: flex;
+        align-items: center;
+        justify-content: space-between;
+        gap: var(--space-1);
+        min-height: 1.5rem;
+        color: var(--ink-soft);
+        font-size: var(--size-small);
+      }
+      .head label {
+        min-width: 0;
+      }
+      pop-menu {
+        flex: none;
+        font-size: var(--size-small);
+        opacity: 0;
+        transition: opacity 120ms;
+      }
+      :host(:hover) pop-menu,
+      :host(:focus-within) pop-menu,
+      pop-menu.linked {
+        opacity: 1;
+      }
+      .linked {
+        color: var(--accent);
+      }
+      input,
+      select {
+        width: 100%;
+      }
+      .linked-field {
+        border-style: double;
+        border-width: 3px;
+        padding-block: 0;
+      }
+      .note,
+      .error {
+        margin: 0;
+        line-height: 1.3;
+      }
+      @media (hover: none) {
+        pop-menu {
+          opacity: 1;
+        }
+      }
+      @media (prefers-reduced-motion: reduce) {
+        pop-menu {
+          transition: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property() stack = '';
+  @property({ attribute: false }) path: FieldPath = [];
+
+  @state() private draft: { readonly text: string; readonly message: string } | undefined;
+  @query('input, select') private control!: HTMLElement;
+
+  #view!: FieldView;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    this.#view = fieldView(this.notebook, this.stack, this.path);
+    const before = changed.get('notebook');
+    if (this.draft && before && changed.has('notebook')) this.draft = undefined;
+  }
+
+  override focus(): void {
+    this.control.focus();
+  }
+
+  override render() {
+    const view = this.#view;
+    return html`
+      <div class="field">
+        <div class="head">
+          <label for="control">${view.name}</label>
+          <pop-menu
+            class=${view.linked ? 'linked' : ''}
+            .label=${view.linked ? `${view.label}: parameter “${view.linked.label}”` : `${view.label}: make it a parameter`}
+            .items=${this.#menu(view)}
+            >${view.linked ? 'parameter' : 'fixed'}</pop-menu
+          >
+        </div>
+        ${view.type === 'number' ? this.#renderNumber(view) : this.#renderChoice(view)}
+      </div>
+    `;
+  }
+
+  #renderNumber(view: NumberFieldView) {
+    const { draft } = this;
+    return html`
+      <input
+        id="control"
+        class=${view.linked ? 'linked-field' : ''}
+        autocomplete="off"
+        spellcheck="false"
+        placeholder=${view.placeholder}
+        aria-invalid=${draft ? 'true' : 'false'}
+        aria-describedby=${draft ? 'error' : nothing}
+        .value=${live(draft?.text ?? view.text)}
+        @change=${(event: Event) => this.#onText(view, (event.target as HTMLInputElement).value)}
+        @keydown=${this.#onKey}
+      />
+      ${draft ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}
+    `;
+  }
+
+  #renderChoice(view: ChoiceFieldView) {
+    const known = view.choices.some((c) => c.value === view.value);
+    return html`
+      <select
+        id="control"
+        class=${view.linked ? 'linked-field' : ''}
+        aria-describedby=${view.source ? 'source' : nothing}
+        @change=${(event: Event) => this.#write((event.target as HTMLSelectElement).value)}
+      >
+        ${known ? nothing : html`<option value=${view.value} selected>${view.value}</option>`}
+        ${view.choices.map(
+          ({ value, label }) => html`<option value=${value} .selected=${live(value === view.value)}>${label}</option>`,
+        )}
+      </select>
+      ${view.source ? html`<p id="source" class="note">${view.source}</p>` : nothing}
+    `;
+  }
+
+  #menu(view: FieldView): readonly MenuItem[] {
+    const { label, linked, candidates, canBecomeParameter } = view;
+    return [
+      ...(canBecomeParameter
+        ? [
+            {
+              label: 'Make it a parameter with a slider',
+              choose: () => this.#edit(`${label} as a parameter`, (n) => makeParameter(n, this.stack, this.path)),
+            },
+          ]
+        : []),
+      ...(linked
+        ? [
+            {
+              label: 'Fix it at its present value, in every scenario',
+              choose: () => this.#edit(`fixed ${label}`, (n) => makeLiteral(n, this.stack, this.path)),
+            },
+          ]
+        : []),
+      ...candidates.map((parameter) => ({
+        label: `Take it from “${parameter.label}”`,
+        choose: () =>
+          this.#edit(`${label} from “${parameter.label}”`, (n) => linkField(n, this.stack, this.path, parameter.key)),
+      })),
+    ];
+  }
+
+  #onText(view: NumberFieldView, text: string): void {
+    if (text.trim() === '' && view.optional) {
+      if (view.value !== undefined) this.#edit(`usual ${view.label}`, (n) => clearStackField(n, this.stack, this.path));
+      this.draft = undefined;
+      return;
+    }
+    if (text === view.text) {
+      this.draft = undefined;
+      return;
+    }
+    const entry = readEntry(view, text, this.notebook.units);
+    if (entry.ok) this.#write(entry.value);
+    else this.draft = { text, message: entry.message };
+  }
+
+  #onKey = (event: KeyboardEvent) => {
+    const input = event.target as HTMLInputElement;
+    if (event.key === 'Enter') input.dispatchEvent(new Event('change'));
+    if (event.key === 'Escape' && this.#view.type === 'number') {
+      this.draft = undefined;
+      input.value = this.#view.text;
+    }
+  };
+
+  #write(value: ParameterValue): void {
+    this.draft = undefined;
+    this.#edit(this.#view.label, (n) => setStackField(n, this.stack, this.path, value));
+  }
+
+  #edit(label: string, edit: (notebook: Notebook) => Notebook): void {
+    this.dispatchEvent(new NotebookEdit(label, edit));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'stack-field': StackField;
+  }
+}

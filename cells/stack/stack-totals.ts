@@ -1,0 +1,87 @@
+/** Mass, height and what they add to the reference scenario, as a table with its cautions. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { UnitSystem } from '#src/notebook/types.ts';
+import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
+import type { StackColumn } from './stack-columns.ts';
+
+export interface TotalsOptions {
+  readonly columns: readonly StackColumn[];
+  readonly reference: Prediction | undefined;
+  readonly referenceId: string;
+  readonly units: UnitSystem;
+}
+
+export function stackTotals({ columns, reference, referenceId, units }: TotalsOptions): TemplateResult {
+  const mass = (value: number | undefined) => quantity(value, 'surface-mass', units);
+  const height = (value: number | undefined) => quantity(value, 'length', units);
+  return html`
+    <div class="scroll totals" tabindex="0" role="region" aria-label="Mass and height">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col"><span class="visually-hidden">Scenario</span></th>
+            <th scope="col" class="number">mass</th>
+            <th scope="col" class="number">added</th>
+            <th scope="col" class="number">height</th>
+            <th scope="col" class="number">added</th>
+            <th scope="col" class="number">lowest f0</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${columns.map(({ scenario, index, result: { prediction, state } }) => {
+            const added = (now: number | undefined, before: number | undefined) =>
+              scenario.id === referenceId || now === undefined || before === undefined ? undefined : now - before;
+            return html`
+              <tr aria-busy=${state === 'computing'}>
+                <th scope="row">
+                  <span class="who">${scenarioSample(index)}<span>${scenario.name}</span></span>
+                </th>
+                <td class="number">${mass(prediction?.surfaceMass_kg_m2)}</td>
+                <td class="number">
+                  ${
+                    scenario.id === referenceId
+                      ? html`<span class="note">reference</span>`
+                      : signed(added(prediction?.surfaceMass_kg_m2, reference?.surfaceMass_kg_m2), mass)
+                  }
+                </td>
+                <td class="number">${height(prediction?.height_m)}</td>
+                <td class="number">
+                  ${
+                    scenario.id === referenceId
+                      ? nothing
+                      : signed(added(prediction?.height_m, reference?.height_m), height)
+                  }
+                </td>
+                <td class="number">${quantity(lowestBounce_Hz(prediction), 'frequency', units)}</td>
+              </tr>
+            `;
+          })}
+        </tbody>
+      </table>
+    </div>
+    <p class="caution">
+      Added mass is load that the joists must carry for good: a structural engineer must check it before anything is
+      built. Wet concrete weighs more than dry, and joists creep: under a lasting load they go on bending for years. Fire
+      rating and fire stopping follow local codes. Before anyone cuts into a ceiling: wiring, gas, and in old buildings
+      asbestos and lead. Local codes and licensed practice decide.
+    </p>
+  `;
+}
+
+function quantity(value: number | undefined, kind: 'surface-mass' | 'length' | 'frequency', units: UnitSystem): string {
+  return value === undefined ? NO_VALUE : formatQuantity(value, kind, units);
+}
+
+/** Masses and heights of two scenarios that differ by rounding only differ by nothing. */
+function signed(value: number | undefined, text: (value: number | undefined) => string): string {
+  if (value === undefined) return NO_VALUE;
+  if (Math.abs(value) < 1e-6) return 'nothing';
+  return value > 0 ? `+${text(value)}` : text(value);
+}
+
+function lowestBounce_Hz(prediction: Prediction | undefined): number | undefined {
+  const bounces = prediction?.resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating') ?? [];
+  return bounces.length ? Math.min(...bounces.map((r) => r.frequency_Hz)) : undefined;
+}
