@@ -10,12 +10,12 @@ import { checkScenarios } from './checks/check-scenarios.ts';
 import { checkStacks } from './checks/check-stacks.ts';
 import { checkUnique } from './checks/check-unique.ts';
 import { asObject, type Check, own, type RawObject } from './checks/raw.ts';
-import { jsonError } from './json-error.ts';
-import { LIMITS } from './limits.ts';
 import { MIGRATIONS } from './migrations/all.ts';
 import { type Migration, migrated } from './migrations/migrate.ts';
+import { parsedJson } from './parsed-json.ts';
 import { plainDataProblems } from './plain-data.ts';
 import { type Problem, problemAt, shortValue } from './problem.ts';
+import { bounded, notAbout } from './problem-lists.ts';
 import { notebookSchema } from './schema.ts';
 import { schemaProblem } from './schema-problems.ts';
 import { FORMAT, type Notebook, VERSION } from './types.ts';
@@ -28,20 +28,8 @@ const CHECKS: readonly Check[] = [checkUnique, checkParameters, checkStacks, che
 
 /** Reads the text of a `.slabspring.json` file. Ask `sizeProblem` before reading a file of unknown size into memory. */
 export function readNotebook(text: string): Reading {
-  const tooBig = sizeProblem(text.length);
-  if (tooBig) return failed([tooBig]);
-  const json = text.replace(/^\uFEFF/, '');
-  try {
-    return readNotebookValue(JSON.parse(json));
-  } catch (error) {
-    return failed([syntaxProblem(json, error)]);
-  }
-}
-
-/** Why a file is too big to be read at all; undefined if it is not. */
-export function sizeProblem(size_bytes: number): Problem | undefined {
-  if (size_bytes <= LIMITS.fileBytes) return undefined;
-  return problemAt([], `at most ${LIMITS.fileBytes} bytes long`, `${size_bytes}`);
+  const parsed = parsedJson(text);
+  return parsed.ok ? readNotebookValue(parsed.value) : failed([parsed.problem]);
 }
 
 /** Reads what `JSON.parse` or the store gave; `value` is not changed and not kept. */
@@ -54,8 +42,7 @@ export function readNotebookValue(value: unknown, migrations: readonly Migration
   if (!current.ok) return failed([...keys, current.problem]);
   const shape = v.safeParse(notebookSchema, current.file);
   const others = [...(shape.issues ?? []).map(schemaProblem), ...CHECKS.flatMap((check) => check(current.file))];
-  const forbidden = new Set(keys.map((k) => k.path));
-  const problems = [...keys, ...others.filter(({ path }) => !isAtOrBelow(path, forbidden))];
+  const problems = [...keys, ...notAbout(keys, others)];
   return problems.length === 0 && shape.success ? { ok: true, notebook: shape.output } : failed(problems);
 }
 
@@ -65,29 +52,11 @@ export function notebookProblems(notebook: Notebook): readonly Problem[] {
   return reading.ok ? [] : reading.problems;
 }
 
-/** A key that is not allowed is one problem; what else could be said about it or its contents is not worth a line. */
-function isAtOrBelow(path: string, uppers: ReadonlySet<string>): boolean {
-  for (let at = path; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) if (uppers.has(at)) return true;
-  return false;
-}
-
 function notANotebook(value: unknown, raw: RawObject): Problem {
   if (Object.keys(raw).length === 0) return problemAt([], 'a notebook (a JSON object)', shortValue(value));
   return problemAt(['format'], `"${FORMAT}"`, shortValue(own(raw, 'format')));
 }
 
-function syntaxProblem(text: string, error: unknown): Problem {
-  const at = jsonError(text);
-  // Parsing fails only on what is not JSON; should the two ever disagree, the parser's own words are better than none.
-  if (!at) return problemAt([], 'JSON', error instanceof Error ? error.message : String(error));
-  const { line, column, expected, received } = at;
-  const message = `the file must be JSON: ${expected} expected, got ${received} (line ${line}, column ${column})`;
-  return { path: '', expected, received, message, line, column };
-}
-
 function failed(problems: readonly Problem[]): Reading {
-  if (problems.length <= LIMITS.problems) return { ok: false, problems };
-  const more = problems.length - LIMITS.problems;
-  const rest = problemAt([], 'sound', `${more} more problems`);
-  return { ok: false, problems: [...problems.slice(0, LIMITS.problems), rest] };
+  return { ok: false, problems: bounded(problems) };
 }

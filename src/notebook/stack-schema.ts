@@ -12,58 +12,64 @@ import {
 import { LIMITS } from './limits.ts';
 import { closed, field, key, listUpTo, name, nonEmptyListUpTo, numberWithin, oneOf } from './schema-parts.ts';
 
-/** A number within the limits of its field, or a reference. */
-const quantity = ({ min, max }: NumberSpec) => field(numberWithin(min, max));
-const optional = (spec: NumberSpec) => v.exactOptional(quantity(spec));
-const materialKey = field(key);
+/** A stack as it stands in a notebook: every number or choice a literal or a reference to a parameter. */
+export const stackSchema = stackSchemaOf(field);
 
-const sheet = closed({
-  material: materialKey,
-  thickness_m: quantity(SHEET_FIELDS.thickness_m),
-  density_kg_m3: optional(SHEET_FIELDS.density_kg_m3),
-});
+/** A stack on its own, as `predict --stack` reads it: with literals only. */
+export const bareStackSchema = stackSchemaOf(((literal: unknown) => literal) as typeof field);
 
-const leaf = closed({
-  kind: v.literal('leaf'),
-  id: key,
-  name,
-  contact: field(oneOf(CONTACT_LABELS)),
-  sheets: nonEmptyListUpTo(sheet, LIMITS.sheets),
-});
+function stackSchemaOf(may: typeof field) {
+  const quantity = ({ min, max }: NumberSpec) => may(numberWithin(min, max));
+  const optional = (spec: NumberSpec) => v.exactOptional(quantity(spec));
+  const materialKey = may(key);
 
-const mat = closed({
-  kind: v.literal('mat'),
-  id: key,
-  name,
-  thickness_m: quantity(MAT_FIELDS.thickness_m),
-  dynamicStiffness_N_m3: quantity(MAT_FIELDS.dynamicStiffness_N_m3),
-  lossFactor: quantity(MAT_FIELDS.lossFactor),
-});
+  const sheet = closed({
+    material: materialKey,
+    thickness_m: quantity(SHEET_FIELDS.thickness_m),
+    density_kg_m3: optional(SHEET_FIELDS.density_kg_m3),
+  });
 
-const cavity = closed({
-  kind: v.literal('cavity'),
-  id: key,
-  name,
-  joists: field(oneOf(JOIST_LABELS)),
-  depth_m: quantity(CAVITY_FIELDS.depth_m),
-  joistWidth_m: quantity(CAVITY_FIELDS.joistWidth_m),
-  joistSpacing_m: quantity(CAVITY_FIELDS.joistSpacing_m),
-  support: field(oneOf(SUPPORT_LABELS)),
-  supportLineSpacing_m: optional(CAVITY_FIELDS.supportLineSpacing_m),
-  supportPointSpacing_m: optional(CAVITY_FIELDS.supportPointSpacing_m),
-  supportHeight_m: optional(CAVITY_FIELDS.supportHeight_m),
-  supportStiffness_N_m: optional(CAVITY_FIELDS.supportStiffness_N_m),
-  hangerFrequency_Hz: optional(CAVITY_FIELDS.hangerFrequency_Hz),
-  fill: materialKey,
-  fillThickness_m: quantity(CAVITY_FIELDS.fillThickness_m),
-});
+  const leaf = closed({
+    kind: v.literal('leaf'),
+    id: key,
+    name,
+    contact: may(oneOf(CONTACT_LABELS)),
+    sheets: nonEmptyListUpTo(sheet, LIMITS.sheets),
+  });
 
-/** One stack. On its own it is also what `predict --stack` reads, with literals only. */
-export const stackSchema = closed({
-  id: key,
-  name,
-  length_m: quantity(STACK_FIELDS.length_m),
-  width_m: quantity(STACK_FIELDS.width_m),
-  covering: materialKey,
-  layers: listUpTo(v.variant('kind', [leaf, mat, cavity]), LIMITS.layers),
-});
+  const mat = closed({
+    kind: v.literal('mat'),
+    id: key,
+    name,
+    thickness_m: quantity(MAT_FIELDS.thickness_m),
+    dynamicStiffness_N_m3: quantity(MAT_FIELDS.dynamicStiffness_N_m3),
+    lossFactor: quantity(MAT_FIELDS.lossFactor),
+  });
+
+  const cavity = closed({
+    kind: v.literal('cavity'),
+    id: key,
+    name,
+    joists: may(oneOf(JOIST_LABELS)),
+    depth_m: quantity(CAVITY_FIELDS.depth_m),
+    joistWidth_m: quantity(CAVITY_FIELDS.joistWidth_m),
+    joistSpacing_m: quantity(CAVITY_FIELDS.joistSpacing_m),
+    support: may(oneOf(SUPPORT_LABELS)),
+    supportLineSpacing_m: optional(CAVITY_FIELDS.supportLineSpacing_m),
+    supportPointSpacing_m: optional(CAVITY_FIELDS.supportPointSpacing_m),
+    supportHeight_m: optional(CAVITY_FIELDS.supportHeight_m),
+    supportStiffness_N_m: optional(CAVITY_FIELDS.supportStiffness_N_m),
+    hangerFrequency_Hz: optional(CAVITY_FIELDS.hangerFrequency_Hz),
+    fill: materialKey,
+    fillThickness_m: quantity(CAVITY_FIELDS.fillThickness_m),
+  });
+
+  return closed({
+    id: key,
+    name,
+    length_m: quantity(STACK_FIELDS.length_m),
+    width_m: quantity(STACK_FIELDS.width_m),
+    covering: materialKey,
+    layers: listUpTo(v.variant('kind', [leaf, mat, cavity]), LIMITS.layers),
+  });
+}

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { addParameter } from '#src/notebook/edits/add-parameter.ts';
 import { LIMITS } from '#src/notebook/limits.ts';
-import { notebookProblems, readNotebook, readNotebookValue, sizeProblem } from '#src/notebook/read-file.ts';
+import { sizeProblem } from '#src/notebook/parsed-json.ts';
+import { notebookProblems, readNotebook, readNotebookValue } from '#src/notebook/read-file.ts';
 import { notebookFileName, writeNotebook } from '#src/notebook/write-file.ts';
 import { smallNotebook } from './small-notebook.ts';
 

@@ -200,10 +200,13 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
       density_kg_m3: 30,
       flowResistivity_Pa_s_m2: 9000,
     }),
-  updateOwnMaterial: (n, pick) => updateOwnMaterial(n, { ...pick.of(n.materials), name: `name ${pick.index(9)}` }),
-  removeOwnMaterial: (n, pick) => {
-    const { kind, key } = pick.of(n.materials);
-    return removeOwnMaterial(n, kind, key);
+  updateOwnMaterial: (n, pick) => {
+    const [material] = n.materials;
+    return material ? updateOwnMaterial(n, { ...material, name: `name ${pick.index(9)}` }) : n;
+  },
+  removeOwnMaterial: (n) => {
+    const [material] = n.materials;
+    return material ? removeOwnMaterial(n, material.kind, material.key) : n;
   },
 };
 
@@ -212,7 +215,7 @@ export function applied(notebook: Notebook, name: string, pick: Picks): Notebook
   try {
     return EDITS[name]!(notebook, pick);
   } catch (error) {
-    if (error instanceof RangeError || (error instanceof TypeError && notebook.materials.length === 0)) return notebook;
+    if (error instanceof RangeError) return notebook;
     throw error;
   }
 }
