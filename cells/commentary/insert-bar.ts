@@ -15,7 +15,7 @@ export class TextInsert extends Event {
   }
 }
 
-const FOLDED_ANSWER = '\n\nWhy is that so?\n\n> Answer: because …\n\n';
+const FOLDED_ANSWER = '\n\nWhy is that so?\n\n> Answer: the reason\n> Because …\n\n';
 const ACTIVE = '';
 
 /** Puts live values, formulas and folded answers into a text, so that nobody has to know how they are written. */

@@ -61,18 +61,41 @@ function openElsewhere(root: DocumentFragment): void {
     }
 }
 
-/** A block quote whose first line is `Answer:` is folded until the reader opens it. */
+/**
+ * A block quote whose first line is `Answer:` is folded until the reader opens it; words behind the colon stand on the
+ * fold.
+ */
 function foldAnswers(root: DocumentFragment): void {
   for (const quote of root.querySelectorAll('blockquote')) {
     const paragraph = quote.querySelector(':scope > p:first-child');
     const first = paragraph?.firstChild;
     if (!paragraph || !(first instanceof Text) || !ANSWER.test(first.data)) continue;
-    first.data = first.data.replace(ANSWER, '');
-    if (paragraph.textContent === '') paragraph.remove();
     const details = quote.ownerDocument.createElement('details');
     const summary = quote.ownerDocument.createElement('summary');
-    summary.textContent = 'Answer';
+    summary.append(...firstLine(paragraph));
+    first.data = first.data.replace(ANSWER, '');
+    if (summary.textContent?.trim() === '') summary.textContent = 'Answer';
+    if (paragraph.textContent?.trim() === '') paragraph.remove();
     details.append(summary, ...quote.childNodes);
     quote.replaceWith(details);
   }
+}
+
+/** Takes out what stands before the first line break. */
+function firstLine(paragraph: Element): Node[] {
+  const line: Node[] = [];
+  while (paragraph.firstChild) {
+    const node = paragraph.firstChild;
+    if (node instanceof HTMLBRElement) break;
+    if (node instanceof Text && node.data.includes('\n')) {
+      const rest = node.splitText(node.data.indexOf('\n'));
+      rest.data = rest.data.trimStart();
+      line.push(node);
+      node.remove();
+      break;
+    }
+    line.push(node);
+    node.remove();
+  }
+  return line;
 }

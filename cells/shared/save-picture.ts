@@ -1,5 +1,6 @@
 import { fileName } from '#src/charts/file-name.ts';
 import { type PictureParts, pictureFile, pngOf } from '#src/charts/picture-file.ts';
+import { download } from './download.ts';
 
 export interface SavedPicture {
   /** What the file is named after: the notebook, then the cell. */
@@ -25,15 +26,4 @@ async function blobOf(
   if (!parts) throw new Error('there is no picture yet');
   const svg = pictureFile(parts);
   return format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : pngOf(svg);
-}
-
-/** How long the browser may take to fetch what was handed to it, ms. */
-const KEPT_MS = 30_000;
-
-function download(blob: Blob, name: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), KEPT_MS);
 }

@@ -82,7 +82,7 @@ export function practiceRoom(changes: Partial<Notebook> = {}): Notebook {
         kind: 'commentary',
         id: 'intro',
         folded: false,
-        text: 'The percussion club practises above the reading room. The floor reaches [41](value:floor/stc) STC now; that is [+0](value:floor/stc-gain) against the reference.\n\nWhat gains more: **mass** or **decoupling**?\n\n> Answer: drag the slab and see. Two masses on a spring:\n> [mass-spring-mass](formula:mass-spring-mass)',
+        text: 'The percussion club practises above the reading room. The floor reaches [41](value:floor/stc) STC now; that is [+0](value:floor/stc-gain) against the reference.\n\nWhat gains more: **mass** or **decoupling**?\n\n> Answer: two masses and what lies between\n> Drag the slab and see. Two masses on a spring:\n> [mass-spring-mass](formula:mass-spring-mass)',
       },
       { kind: 'parameters', id: 'knobs', folded: false, title: 'Try it', parameters: [] },
       { kind: 'stack', id: 'section', folded: false, stack: 'floor' },
