@@ -10,7 +10,12 @@ const launchOptions = { ...(executablePath ? { executablePath } : {}), args: bro
 export default mergeConfig(
   viteConfig,
   defineConfig({
-    optimizeDeps: { include: ['lit', 'lit/decorators.js', '@observablehq/plot', 'comlink', 'idb-keyval', 'axe-core'] },
+    optimizeDeps: {
+      include: [
+        ...['lit', 'lit/decorators.js', 'lit/directives/live.js', 'lit/directives/repeat.js', '@observablehq/plot'],
+        ...['comlink', 'idb-keyval', 'axe-core', 'micromark', 'dompurify', 'valibot'],
+      ],
+    },
     root: fileURLToPath(new URL('..', import.meta.url)),
     test: {
       reporters: ['default', './tests/summary-reporter.ts'],

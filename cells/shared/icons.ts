@@ -1,5 +1,5 @@
 /** Signs on buttons, drawn on a grid of 16. Decoration only: the button carries the name. */
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 
 const PATHS = {
   add: 'M8 3v10M3 8h10',
@@ -27,7 +27,7 @@ export type IconName = keyof typeof PATHS;
 const DOTTED: ReadonlySet<IconName> = new Set(['grip', 'more']);
 
 export function icon(name: IconName): TemplateResult {
-  return html`<svg viewBox="0 0 16 16" aria-hidden="true" style=${DOTTED.has(name) ? 'stroke-width: 2' : ''}>
+  return html`<svg viewBox="0 0 16 16" aria-hidden="true" style=${DOTTED.has(name) ? 'stroke-width: 2' : nothing}>
     <path d=${PATHS[name]}></path>
   </svg>`;
 }

@@ -1,0 +1,178 @@
+import { expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#cells/commentary/commentary-cell.ts';
+import { FORMULAS } from '#cells/commentary/formulas.ts';
+import { renderText } from '#cells/commentary/render-text.ts';
+import type { ResultsView } from '#cells/contract.ts';
+import { axeProblems } from './axe-problems.ts';
+import { mountCell, readyResults } from './mounted-cell.ts';
+import { practiceRoom } from './practice-room.ts';
+
+function withText(text: string) {
+  return practiceRoom({ cells: [{ kind: 'commentary', id: 'text', folded: false, text }] });
+}
+
+async function mountText(text: string, results?: (n: ReturnType<typeof practiceRoom>) => ResultsView) {
+  const mounted = await mountCell(document.createElement('commentary-cell'), withText(text), 'text', results);
+  await expect.poll(() => mounted.element.renderRoot.querySelector('.page > div')).not.toBeNull();
+  return mounted;
+}
+
+const live = (element: HTMLElement) => element.shadowRoot!.querySelector<HTMLElement>('.live')!;
+
+test('a live value shows the number of the active scenario instead of the one that was written', async () => {
+  const { element } = await mountText('STC [99](value:floor/stc)');
+  const expected = readyResults(withText('')).of('slab', 'floor').prediction!.ratings.STC;
+  expect(live(element).textContent).toBe(String(expected));
+  expect(live(element).title).toBe('STC of Floor of the practice room, Slab on top');
+});
+
+test('a live value that names a scenario shows that one, with its unit', async () => {
+  const { element } = await mountText('[?](value:base/floor/surface-mass)');
+  expect(live(element).textContent).toMatch(/^[\d.]+ kg\/m²$/);
+});
+
+test('a gain is the difference to the reference scenario, with its sign', async () => {
+  const { element } = await mountText('[?](value:both/floor/stc-gain)');
+  const results = readyResults(withText(''));
+  const stc = (scenario: string) => results.of(scenario, 'floor').prediction!.ratings.STC;
+  expect(live(element).textContent).toBe(`+${stc('both') - stc('base')}`);
+});
+
+test('while computing the old value stays and says so; without one the written text stands', async () => {
+  const { element } = await mountText('[41](value:floor/stc)', () => ({ of: () => ({ state: 'computing' }) }));
+  expect(live(element).textContent).toBe('41');
+  expect(live(element).getAttribute('aria-busy')).toBe('true');
+});
+
+test.each([
+  ['value:attic/stc', 'There is no stack "attic".'],
+  ['value:nobody/floor/stc', 'There is no scenario "nobody".'],
+  ['value:floor/loudness', 'There is no value "loudness".'],
+  ['value:floor', 'A live value is value:stack/quantity.'],
+])('%s is marked and says: %s', async (destination, about) => {
+  const { element } = await mountText(`[41](${destination})`);
+  expect(live(element).className).toBe('live missing');
+  expect(live(element).title).toBe(about);
+  expect(live(element).textContent).toBe('41');
+});
+
+test('a block quote that begins with Answer: is folded, with the words of its first line on the fold', async () => {
+  const { element } = await mountText('Why?\n\n> Answer: the *air* rules\n> It is a spring.\n>\n> Always.');
+  const details = element.shadowRoot!.querySelector('details')!;
+  expect(details.open).toBe(false);
+  expect(details.querySelector('summary')!.textContent).toBe('the air rules');
+  expect(details.textContent).toContain('It is a spring.');
+  expect(details.querySelector('summary em')!.textContent).toBe('air');
+});
+
+test('an answer without further words on its first line is called Answer', async () => {
+  const { element } = await mountText('> Answer:\n> It is a spring.');
+  expect(element.shadowRoot!.querySelector('summary')!.textContent).toBe('Answer');
+});
+
+test('other block quotes stay what they are', async () => {
+  const { element } = await mountText('> No answer: just words.');
+  expect(element.shadowRoot!.querySelector('details')).toBeNull();
+  expect(element.shadowRoot!.querySelector('blockquote')).not.toBeNull();
+});
+
+test.each(FORMULAS.map((f) => f.key))('the formula %s becomes MathML', async (key) => {
+  const { element } = await mountText(`[f](formula:${key})`);
+  const math = element.shadowRoot!.querySelector('math')!;
+  expect(math).toBeInstanceOf(MathMLElement);
+  expect(math.querySelectorAll('*').length).toBeGreaterThan(4);
+});
+
+test.each([
+  '<script>globalThis.hit = 1</script>',
+  '<img src=x onerror="globalThis.hit = 1">',
+  'text <b onmouseover="globalThis.hit = 1">bold</b>',
+  '<svg onload="globalThis.hit = 1"></svg>',
+  '<iframe srcdoc="<script>parent.hit = 1</script>"></iframe>',
+  '[a](javascript:globalThis.hit=1)',
+  '[a](JaVaScRiPt:globalThis.hit=1)',
+  '[a](&#106;avascript:globalThis.hit=1)',
+  '[a](data:text/html,<script>parent.hit=1</script>)',
+  '[a](vbscript:x)',
+  '[a](http://insecure.example/)',
+  '[a](//host.example/x)',
+  '[a](file:///etc/passwd)',
+  '[a](blob:https://x/1)',
+  '<javascript:globalThis.hit=1>',
+  '![a](https://tracker.example/pixel.png)',
+  '![a](javascript:globalThis.hit=1)',
+  '[a]: javascript:globalThis.hit=1\n\n[a]',
+  '<math><mtext><table><mglyph><style><!--</style><img title="--&gt;&lt;img src=1 onerror=globalThis.hit=1&gt;">',
+  '[a](https://ok.example/ "x\\" onclick=\\"globalThis.hit=1")',
+  '> Answer: <img src=x onerror="globalThis.hit = 1">\n> b',
+])('hostile text stays text: %s', async (text) => {
+  const host = document.createElement('div');
+  host.append(renderText(text, document));
+  document.body.append(host);
+  const all = [...host.querySelectorAll('*')];
+  expect(all.filter((e) => ['script', 'img', 'svg', 'iframe', 'math', 'style', 'b'].includes(e.localName))).toEqual([]);
+  expect(all.flatMap((e) => e.getAttributeNames()).filter((name) => name.startsWith('on'))).toEqual([]);
+  const destinations = [...host.querySelectorAll('a')].map((a) => a.getAttribute('href'));
+  expect(destinations.filter((href) => !/^(https|mailto):/.test(href ?? ''))).toEqual([]);
+  host.querySelectorAll('a').forEach((a) => {
+    expect(a.rel).toBe('noopener noreferrer nofollow');
+  });
+  await new Promise((done) => setTimeout(done, 20));
+  expect((globalThis as { hit?: number }).hit).toBeUndefined();
+});
+
+test('links to https and mailto stay links', () => {
+  const host = document.createElement('div');
+  host.append(renderText('[a](https://a.example/b) [c](mailto:c@d.example) <https://e.example>', document));
+  expect([...host.querySelectorAll('a')].map((a) => a.getAttribute('href'))).toEqual([
+    'https://a.example/b',
+    'mailto:c@d.example',
+    'https://e.example',
+  ]);
+});
+
+test('the highest heading of a text is h2 and the distance between headings stays', () => {
+  const host = document.createElement('div');
+  host.append(renderText('## a\n\n#### b', document));
+  expect([...host.children].map((e) => e.localName)).toEqual(['h2', 'h4']);
+});
+
+test('quotes nested a thousand deep are laid out', () => {
+  const host = document.createElement('div');
+  host.append(renderText(`${'> '.repeat(1000)}deep`, document));
+  expect(host.textContent).toContain('deep');
+});
+
+test('writing goes out as edits of one merge run, and the preview follows', async () => {
+  const { element, edits, notebook } = await mountText('Old');
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  await userEvent.type(page.getByRole('textbox', { name: 'Text, in Markdown' }), ' **new**');
+  expect(notebook().cells[0]).toMatchObject({ text: 'Old **new**' });
+  expect(new Set(edits)).toEqual(new Set(['text']));
+  await expect.poll(() => element.shadowRoot!.querySelector('strong')?.textContent).toBe('new');
+  await userEvent.keyboard('{Escape}');
+  await expect.poll(() => element.shadowRoot!.activeElement?.textContent?.trim()).toBe('Edit the text');
+});
+
+test('a live value and a formula are put in where the cursor stands', async () => {
+  const { notebook } = await mountText('ab');
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  (page.getByRole('textbox', { name: 'Text, in Markdown' }).element() as HTMLTextAreaElement).setSelectionRange(1, 1);
+  await page.getByRole('button', { name: 'Insert value' }).click();
+  expect(notebook().cells[0]).toMatchObject({ text: 'a[STC](value:floor/stc)b' });
+});
+
+test('an empty text says what may stand there', async () => {
+  await mountText('');
+  await expect.element(page.getByText('Nothing is written here yet', { exact: false })).toBeVisible();
+});
+
+test('axe finds nothing in view and in edit state', async () => {
+  const { element } = await mountText(
+    '# Title\n\nSTC [1](value:floor/stc), [link](https://a.example/)\n\n> Answer:\n> [f](formula:mass-law)',
+  );
+  expect(await axeProblems(element)).toEqual([]);
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  expect(await axeProblems(element)).toEqual([]);
+});

@@ -1,0 +1,144 @@
+import { expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#cells/parameters/parameters-cell.ts';
+import { FieldReveal } from '#cells/contract.ts';
+import { valuesOf } from '#src/notebook/resolve.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { axeProblems } from './axe-problems.ts';
+import { mountCell } from './mounted-cell.ts';
+import { practiceRoom } from './practice-room.ts';
+
+const mountParameters = (notebook = practiceRoom()) =>
+  mountCell(document.createElement('parameters-cell'), notebook, 'knobs');
+const slabIn = (notebook: Notebook, scenario: string) => valuesOf(notebook, scenario).slab;
+const slider = () => page.getByRole('slider', { name: 'slab thickness' });
+const entry = () => page.getByRole('textbox', { name: 'slab thickness, typed' });
+
+test('the slider stands where the active scenario has it and says so with its unit', async () => {
+  await mountParameters();
+  await expect.element(slider()).toHaveAttribute('aria-valuetext', '38 mm');
+  await expect.element(slider()).toHaveValue('38');
+});
+
+test('arrow keys move the slider by the step, in the active scenario only', async () => {
+  const { notebook } = await mountParameters();
+  (slider().element() as HTMLElement).focus();
+  await userEvent.keyboard('{ArrowRight}{ArrowRight}');
+  expect(slabIn(notebook(), 'slab')).toBe(0.04);
+  expect(slabIn(notebook(), 'base')).toBe(0);
+});
+
+test('in inch-pound units the slider steps through fractions of an inch', async () => {
+  const { notebook } = await mountParameters(practiceRoom({ units: 'inch-pound' }));
+  (slider().element() as HTMLElement).focus();
+  await userEvent.keyboard('{ArrowRight}');
+  await expect.element(slider()).toHaveAttribute('aria-valuetext', '1 9/16 in');
+  expect(slabIn(notebook(), 'slab')).toBeCloseTo(0.0254 * 1.5625, 12);
+});
+
+test.each([
+  ['1 1/2 in', 0.0381],
+  ['50', 0.05],
+  ['5 cm', 0.05],
+])('%s typed becomes the value', async (text, expected) => {
+  const { notebook } = await mountParameters();
+  await userEvent.fill(entry(), text);
+  await userEvent.keyboard('{Enter}');
+  expect(slabIn(notebook(), 'slab')).toBeCloseTo(expected, 12);
+});
+
+test.each([
+  ['thick', 'Expected a length'],
+  ['120 mm', 'slab thickness must be from 0 mm to 100 mm, got 120 mm.'],
+  ['5 kg', 'Expected a unit of length'],
+])('%s is refused beside the field, and stays there', async (text, message) => {
+  const { edits } = await mountParameters();
+  await userEvent.fill(entry(), text);
+  await userEvent.keyboard('{Enter}');
+  await expect.element(page.getByRole('alert')).toHaveTextContent(message);
+  await expect.element(entry()).toHaveValue(text);
+  await expect.element(entry()).toHaveAttribute('aria-invalid', 'true');
+  expect(edits).toEqual([]);
+});
+
+test('Escape takes back what was typed, together with its error', async () => {
+  await mountParameters();
+  await userEvent.fill(entry(), 'thick');
+  await userEvent.keyboard('{Enter}');
+  await userEvent.click(entry());
+  await userEvent.keyboard('{Escape}');
+  await expect.element(entry()).toHaveValue('38 mm');
+  expect(page.getByRole('alert').elements()).toEqual([]);
+});
+
+test('a field that was only visited keeps digits that it does not show', async () => {
+  const room = practiceRoom();
+  const scenarios = room.scenarios.map((s) => (s.id === 'slab' ? { ...s, changes: { slab: 0.03812345 } } : s));
+  const { notebook, edits } = await mountParameters({ ...room, scenarios });
+  await userEvent.click(entry());
+  await userEvent.keyboard('{Enter}{Tab}');
+  expect(edits).toEqual([]);
+  expect(slabIn(notebook(), 'slab')).toBe(0.03812345);
+});
+
+test('a choice is taken by clicking it', async () => {
+  const { notebook } = await mountParameters();
+  await page.getByRole('group', { name: 'ceiling support', exact: true }).getByText('isolation clips').first().click();
+  expect(valuesOf(notebook(), 'slab').support).toBe('clips');
+});
+
+test('what differs from the parent is marked, and one reset gives the parent’s value back', async () => {
+  const { element, notebook } = await mountParameters();
+  const own = [...element.shadowRoot!.querySelectorAll('.values .own')].map((e) => e.textContent?.replace(/\s+/g, ' '));
+  expect(own).toHaveLength(5);
+  expect(own[0]).toContain('Slab on top, changed: 38 mm');
+  await page.getByRole('button', { name: 'Reset slab thickness' }).click();
+  expect(slabIn(notebook(), 'slab')).toBe(0);
+  expect(page.getByRole('button', { name: 'Reset slab thickness' }).elements()).toEqual([]);
+});
+
+test('the link beside a parameter asks for the field where it is used', async () => {
+  const { element } = await mountParameters();
+  const asked: FieldReveal[] = [];
+  element.addEventListener(FieldReveal.type, (event) => asked.push(event));
+  await page.getByRole('button', { name: 'Show where ceiling support is used', exact: false }).click();
+  expect(asked.map(({ stack, path }) => ({ stack, path }))).toEqual([
+    { stack: 'floor', path: ['layers', 1, 'support'] },
+  ]);
+});
+
+test('parameters can be hidden from the cell, renamed, and given another range', async () => {
+  const { notebook } = await mountParameters();
+  await page.getByRole('button', { name: 'Arrange parameters' }).click();
+  await page.getByRole('checkbox', { name: 'Show slab density in this cell' }).click();
+  expect(notebook().cells[1]).toMatchObject({ parameters: ['slab', 'support', 'fill'] });
+  await userEvent.fill(page.getByRole('textbox', { name: 'slab thickness, to' }), '60');
+  await userEvent.keyboard('{Enter}');
+  expect(notebook().parameters[0]).toMatchObject({ max: 0.06 });
+  await userEvent.fill(page.getByRole('textbox', { name: 'Name of slab thickness' }), 'topping');
+  await userEvent.keyboard('{Enter}');
+  expect(notebook().parameters[0]).toMatchObject({ label: 'topping' });
+});
+
+test('a range that would shut out a value in use is refused, and the text stays', async () => {
+  const { notebook } = await mountParameters();
+  await page.getByRole('button', { name: 'Arrange parameters' }).click();
+  await userEvent.fill(page.getByRole('textbox', { name: 'slab thickness, to' }), '20');
+  await userEvent.keyboard('{Enter}');
+  await expect.element(page.getByRole('alert')).toBeVisible();
+  await expect.element(page.getByRole('textbox', { name: 'slab thickness, to' })).toHaveValue('20');
+  expect(notebook().parameters[0]).toMatchObject({ max: 0.1 });
+});
+
+test('a notebook without parameters says how to get one', async () => {
+  await mountParameters(practiceRoom({ parameters: [] }));
+  await expect.element(page.getByText('This notebook has no parameters yet.', { exact: false })).toBeVisible();
+});
+
+test('axe finds nothing with an error shown and the arrangement open', async () => {
+  const { element } = await mountParameters();
+  await userEvent.fill(entry(), 'thick');
+  await userEvent.keyboard('{Enter}');
+  await page.getByRole('button', { name: 'Arrange parameters' }).click();
+  expect(await axeProblems(element)).toEqual([]);
+});
