@@ -6,9 +6,9 @@ import { lnw } from '#src/acoustics/ratings/lnw.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
 import { stc } from '#src/acoustics/ratings/stc.ts';
 import { type BandOverlay, type FrequencyOverlay, type LineOverlay, levelText } from '#src/charts/band-data.ts';
+import { hertzText } from '#src/charts/hertz-text.ts';
 import { PATH_MARKS, PATH_NAMES } from '#src/charts/path-marks.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, UnitSystem } from '#src/notebook/types.ts';
-import { formatQuantity } from '#src/quantities/format-quantity.ts';
 
 export interface OverlayInfo {
   readonly overlay: CurveOverlay;
@@ -57,7 +57,7 @@ function ascending(frequencies: readonly NamedFrequency[]): readonly NamedFreque
 }
 
 function frequencyMark({ frequency_Hz, name }: NamedFrequency, symbol: string, dash: string): FrequencyOverlay {
-  const label = `${symbol} ${formatQuantity(frequency_Hz, 'frequency', 'SI')}`;
+  const label = `${symbol} ${hertzText(frequency_Hz)}`;
   return { kind: 'frequency', label, description: `${label}: ${name}`, frequency_Hz, dash };
 }
 

@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { pictureTools } from '#cells/shared/picture-tools.ts';
+import { type PictureFormat, pictureTools } from '#cells/shared/picture-tools.ts';
 import { savePicture } from '#cells/shared/save-picture.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
@@ -17,7 +17,7 @@ import { type CurvesView, curvesView } from './curves-view.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
 @customElement('curves-cell')
-export class CurvesCellElement extends LitElement {
+export class CurvesCellElement extends LitElement implements CellProperties<CurvesCell> {
   static override styles = [
     controlStyles,
     segmentedStyles,
@@ -160,18 +160,14 @@ export class CurvesCellElement extends LitElement {
     this.dispatchEvent(new NotebookEdit(label, (notebook) => updateCell(notebook, id, 'curves', patch)));
   }
 
-  async #save(format: 'svg' | 'png' | 'csv'): Promise<void> {
+  async #save(format: PictureFormat): Promise<void> {
     const { notebook, cell, chart } = this;
-    this.problem = undefined;
-    try {
-      await savePicture(format, {
-        names: [notebook.title, cell.title],
-        csv: () => bandCsv(this.#view.data),
-        picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, this.#view.remarks),
-      });
-    } catch (error) {
-      this.problem = `The picture could not be saved: ${error instanceof Error ? error.message : String(error)}`;
-    }
+    const { data, remarks } = this.#view;
+    this.problem = await savePicture(format, {
+      names: [notebook.title, cell.title],
+      csv: () => bandCsv(data),
+      picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, remarks),
+    });
   }
 }
 

@@ -1,10 +1,13 @@
 /** The quiet row of buttons under a picture: its numbers as a table, and the picture and the numbers as files. */
 import { html, type TemplateResult } from 'lit';
 
+export type PictureFormat = 'svg' | 'png' | 'csv';
+
 export interface PictureTools {
+  /** Whether the table is open. */
   readonly table: boolean;
-  readonly onTable: () => void;
-  readonly onSave: (format: 'svg' | 'png' | 'csv') => void;
+  onTable(): void;
+  onSave(format: PictureFormat): unknown;
 }
 
 export function pictureTools({ table, onTable, onSave }: PictureTools): TemplateResult {

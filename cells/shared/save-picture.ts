@@ -1,6 +1,7 @@
 import { fileName } from '#src/charts/file-name.ts';
 import { type PictureParts, pictureFile, pngOf } from '#src/charts/picture-file.ts';
 import { download } from './download.ts';
+import type { PictureFormat } from './picture-tools.ts';
 
 export interface SavedPicture {
   /** What the file is named after: the notebook, then the cell. */
@@ -10,16 +11,20 @@ export interface SavedPicture {
   readonly picture: () => PictureParts | undefined;
 }
 
-/** Hands the picture or its numbers to the browser as a file. @throws Error if the browser cannot make it. */
-export async function savePicture(format: 'svg' | 'png' | 'csv', { names, csv, picture }: SavedPicture): Promise<void> {
-  download(await blobOf(format, csv, picture), fileName(names, format));
+/** Hands the picture or its numbers to the browser as a file. Resolves with what went wrong, or with nothing. */
+export async function savePicture(
+  format: PictureFormat,
+  { names, csv, picture }: SavedPicture,
+): Promise<string | undefined> {
+  try {
+    download(await blobOf(format, csv, picture), fileName(names, format));
+    return undefined;
+  } catch (error) {
+    return `The file could not be made: ${error instanceof Error ? error.message : String(error)}.`;
+  }
 }
 
-async function blobOf(
-  format: 'svg' | 'png' | 'csv',
-  csv: () => string,
-  picture: SavedPicture['picture'],
-): Promise<Blob> {
+async function blobOf(format: PictureFormat, csv: () => string, picture: SavedPicture['picture']): Promise<Blob> {
   // A byte order mark: without it spreadsheets take the text for something else than UTF-8.
   if (format === 'csv') return new Blob(['\ufeff', csv()], { type: 'text/csv;charset=utf-8' });
   const parts = picture();

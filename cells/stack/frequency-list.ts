@@ -1,8 +1,8 @@
 /** Resonances and critical frequencies of one scenario in words. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import { hertzText } from '#src/charts/hertz-text.ts';
 import type { Notebook } from '#src/notebook/types.ts';
-import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { StackColumn } from './stack-columns.ts';
 
 export function frequencyList(
@@ -26,7 +26,7 @@ export function frequencyList(
         ${frequencies.map(
           ({ frequency_Hz, name }) => html`
             <tr>
-              <td class="number">${formatQuantity(frequency_Hz, 'frequency', notebook.units)}</td>
+              <td class="number">${hertzText(frequency_Hz)}</td>
               <td>${name}</td>
             </tr>
           `,

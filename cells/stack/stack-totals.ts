@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { hertzText } from '#src/charts/hertz-text.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { StackColumn } from './stack-columns.ts';
@@ -54,7 +55,7 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
                       : signed(added(prediction?.height_m, reference?.height_m), height)
                   }
                 </td>
-                <td class="number">${quantity(lowestBounce_Hz(prediction), 'frequency', units)}</td>
+                <td class="number">${lowestBounce(prediction)}</td>
               </tr>
             `;
           })}
@@ -70,7 +71,7 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
   `;
 }
 
-function quantity(value: number | undefined, kind: 'surface-mass' | 'length' | 'frequency', units: UnitSystem): string {
+function quantity(value: number | undefined, kind: 'surface-mass' | 'length', units: UnitSystem): string {
   return value === undefined ? NO_VALUE : formatQuantity(value, kind, units);
 }
 
@@ -81,7 +82,7 @@ function signed(value: number | undefined, text: (value: number | undefined) => 
   return value > 0 ? `+${text(value)}` : text(value);
 }
 
-function lowestBounce_Hz(prediction: Prediction | undefined): number | undefined {
+function lowestBounce(prediction: Prediction | undefined): string {
   const bounces = prediction?.resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating') ?? [];
-  return bounces.length ? Math.min(...bounces.map((r) => r.frequency_Hz)) : undefined;
+  return bounces.length ? hertzText(Math.min(...bounces.map((r) => r.frequency_Hz))) : NO_VALUE;
 }

@@ -10,6 +10,8 @@ export interface FrameOptions {
   readonly topRows: number;
   /** Width kept free for labels at the ends of lines, px. */
   readonly rightLabels: number;
+  /** Height of the plotted area, px; absent: by the width. */
+  readonly plotHeight?: number;
 }
 
 export interface BandFrame extends FrameOptions {
@@ -36,7 +38,8 @@ export function bandFrame(options: FrameOptions): BandFrame {
   const left = 34;
   const top = 26 + topRows * LABEL_ROW;
   const right = width - 6 - rightLabels;
-  const height = top + Math.round(Math.min(380, Math.max(220, 0.46 * width))) + 40;
+  const plotHeight = options.plotHeight ?? Math.round(Math.min(380, Math.max(220, 0.46 * width)));
+  const height = top + plotHeight + 40;
   const bottom = height - 40;
   const scale = (right - left) / (xDomain[1] - xDomain[0]);
   const x = (position: number) => left + (position - xDomain[0]) * scale;

@@ -66,7 +66,7 @@ export function drawBandPlot(data: BandChartData, frame: BandFrame, label: strin
       ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
     ],
   }) as SVGSVGElement;
-  return quiet(drawing);
+  return quietPicture(drawing);
 }
 
 function ticks({ range: { low, high } }: BandFrame): number[] {
@@ -241,7 +241,7 @@ function lineEnds(overlays: readonly LineOverlay[], frame: BandFrame): Markish[]
 }
 
 /** Plot labels every group for assistive technology and gives no role: the picture is one image with one sentence. */
-function quiet(drawing: SVGSVGElement): SVGSVGElement {
+export function quietPicture(drawing: SVGSVGElement): SVGSVGElement {
   drawing.setAttribute('role', 'img');
   for (const group of drawing.querySelectorAll('[aria-label]')) group.removeAttribute('aria-label');
   for (const group of drawing.querySelectorAll('[aria-hidden]')) group.removeAttribute('aria-hidden');

@@ -1,4 +1,5 @@
 /** A drawn picture as a file that stands by itself: title above, key below, colours and type written out. */
+import { render, type TemplateResult } from 'lit';
 import { wrapText } from './wrap-text.ts';
 
 export interface PictureParts {
@@ -61,6 +62,13 @@ function make(document: Document, name: string, attributes: Attributes): SVGElem
   const element = document.createElementNS(SVG, name) as SVGElement;
   for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
   return element;
+}
+
+/** The drawing in a template, outside the page. */
+export function svgOf(template: TemplateResult): SVGSVGElement {
+  const place = document.createElement('div');
+  render(template, place);
+  return place.querySelector('svg')!;
 }
 
 /** A file has no page to take custom properties from. */

@@ -15,9 +15,9 @@ export function madeUpPrediction(level_dB = 45, changes: Partial<Prediction> = {
   const R_dB = sum(direct, supports, flanking);
   const mechanisms = BANDS_HZ.map((_, i): BandMechanism => {
     const share = 10 ** ((R_dB[i]! - direct[i]!) / 10);
+    if (share < 0.5) return { path: 'supports', share: 1 - share, mechanism: 'supports' };
     if (i < 3) return { path: 'direct', share, mechanism: 'mass-spring-mass', frequency_Hz: 62 };
-    if (i < 9) return { path: 'direct', share, mechanism: 'double-leaf' };
-    return { path: 'supports', share: 10 ** ((R_dB[i]! - supports[i]!) / 10), mechanism: 'supports' };
+    return { path: 'direct', share, mechanism: 'double-leaf', frequency_Hz: 62 };
   });
   const impact = BANDS_HZ.map((_, i) => 80 - level_dB / 3 - 1.5 * (i - 5));
   return {

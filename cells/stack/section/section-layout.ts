@@ -18,7 +18,8 @@ const TALLEST_px = 440;
 
 /** One scale for all sections: as large as the room allows, with two joists of each in the picture. */
 export function layOut(constructions: readonly Construction[], count: number, room_px: number): SectionLayout {
-  const columns = Math.max(1, Math.min(count, Math.floor((room_px + GAP_px) / (NARROWEST_px + GAP_px))));
+  const most = Math.max(1, Math.min(count, Math.floor((room_px + GAP_px) / (NARROWEST_px + GAP_px))));
+  const columns = Math.ceil(count / Math.ceil(count / most)); // full rows rather than one long and one short
   const wide_px = (room_px - (columns - 1) * GAP_px) / columns - DIMENSION_WIDTH_px;
   const least_m = sectionWidth_m(constructions);
   const tallest_m = Math.max(0.05, ...constructions.map(sectionHeight_m));

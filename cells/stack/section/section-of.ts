@@ -54,7 +54,9 @@ export function sectionOf(construction: Construction, { width_m, hatchOf }: Sect
     dimensions.push(...cavityLinks);
     y_m = cavityLinks.at(-1)?.to_m ?? y_m;
   });
-  return { width_m, height_m: y_m, shapes, dimensions };
+  // Screws run through what is stacked up after them.
+  const screws = shapes.filter((s) => s.part === 'screw');
+  return { width_m, height_m: y_m, shapes: [...shapes.filter((s) => s.part !== 'screw'), ...screws], dimensions };
 }
 
 /** Sheets pass through normalisation as the same objects, so they tell where they came from. */

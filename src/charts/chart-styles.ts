@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-export const bandChartStyles = css`
+export const chartStyles = css`
   :host {
     display: block;
     font-family: var(--sans);
@@ -49,6 +49,11 @@ export const bandChartStyles = css`
     stroke: var(--paper);
     stroke-width: 5px;
     stroke-linejoin: round;
+  }
+  .live .lit-region {
+    fill: var(--accent);
+    fill-opacity: 0.2;
+    stroke: var(--accent);
   }
   .reach {
     position: absolute;

@@ -1,0 +1,43 @@
+/** How the sound of every band splits into paths, from the levels of each path as if it were alone. */
+import type { PathLevels, PathName, Prediction } from '#src/acoustics/prediction.ts';
+import { PATH_NAMES } from '#src/charts/path-marks.ts';
+import type { PathShares } from '#src/charts/share-data.ts';
+import type { PathsCell } from '#src/notebook/types.ts';
+
+export type Sound = PathsCell['sound'];
+
+/** Paths that exist, in a fixed order, each with its share of the energy per band, 0–1; NaN where nothing has a value. */
+export function pathShares(prediction: Prediction, sound: Sound): readonly PathShares[] {
+  const levels: PathLevels = sound === 'impact' ? prediction.impactPaths_dB : prediction.paths_dB;
+  // A transmission loss falls with the energy, a level rises with it.
+  const sign = sound === 'impact' ? 1 : -1;
+  const present = PATH_NAMES.flatMap((path) => {
+    const values_dB = levels[path];
+    return values_dB ? [{ path, values_dB }] : [];
+  });
+  const strongest = prediction.bands_Hz.map((_, i) => Math.max(...present.map((p) => finite(sign * p.values_dB[i]!))));
+  const energies = present.map(({ path, values_dB }) => ({
+    path,
+    // Relative to the strongest path, so that nothing overflows or vanishes.
+    energy: values_dB.map((v, i) => 10 ** ((finite(sign * v) - strongest[i]!) / 10)),
+  }));
+  const totals = prediction.bands_Hz.map((_, i) => energies.reduce((sum, { energy }) => sum + energy[i]!, 0));
+  return energies.map(({ path, energy }) => ({ path, shares: energy.map((e, i) => e / totals[i]!) }));
+}
+
+function finite(level_dB: number): number {
+  return Number.isNaN(level_dB) ? Number.NEGATIVE_INFINITY : level_dB;
+}
+
+/** The path with most energy in a band. */
+export function largestPath(
+  shares: readonly PathShares[],
+  index: number,
+): { path: PathName; share: number } | undefined {
+  let largest: { path: PathName; share: number } | undefined;
+  for (const { path, shares: values } of shares) {
+    const share = values[index]!;
+    if (Number.isFinite(share) && !(largest && largest.share >= share)) largest = { path, share };
+  }
+  return largest;
+}

@@ -1,0 +1,214 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { type PictureFormat, pictureTools } from '#cells/shared/picture-tools.ts';
+import { savePicture } from '#cells/shared/save-picture.ts';
+import { scenarioChoice, scenarioChoiceStyles } from '#cells/shared/scenario-choice.ts';
+import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
+import { stackPicker } from '#cells/shared/stack-picker.ts';
+import '#src/charts/share-chart.ts';
+import { bandLabel } from '#src/charts/band-axis.ts';
+import { PATH_MARKS } from '#src/charts/path-marks.ts';
+import type { ShareChart } from '#src/charts/share-chart.ts';
+import { shareText } from '#src/charts/share-data.ts';
+import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import type { Notebook, PathsCell } from '#src/notebook/types.ts';
+import { type PathsView, pathsView, sharesCsv } from './paths-view.ts';
+
+/** Which way the sound takes in every band, and in one sentence per region what rules there. */
+@customElement('paths-cell')
+export class PathsCellElement extends LitElement implements CellProperties<PathsCell> {
+  static override styles = [
+    controlStyles,
+    segmentedStyles,
+    scenarioChoiceStyles,
+    css`
+      .choices {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--space-2) var(--space-5);
+        margin-bottom: var(--space-4);
+      }
+      ol {
+        max-width: var(--reading-width);
+        margin: var(--space-4) 0 0;
+        padding: 0;
+        list-style: none;
+        counter-reset: region;
+        font-family: var(--text);
+        font-size: var(--size-body);
+        line-height: var(--leading);
+      }
+      li {
+        position: relative;
+        padding: 0.1rem 0 0.1rem 2rem;
+        counter-increment: region;
+      }
+      li::before {
+        content: counter(region);
+        position: absolute;
+        left: 0;
+        width: 1.25rem;
+        text-align: right;
+        font-family: var(--sans);
+        font-size: var(--size-ui);
+        font-weight: 600;
+      }
+      li.lit {
+        background: var(--paper-sunk);
+      }
+      .empty {
+        padding: var(--space-6) var(--space-4);
+        border: 1px dashed var(--hairline-strong);
+        border-radius: var(--radius);
+        color: var(--ink-soft);
+        text-align: center;
+      }
+      .tools {
+        margin: var(--space-3) 0 0 calc(-1 * var(--space-2));
+        font-size: var(--size-small);
+      }
+      table.bands {
+        width: auto;
+        margin-top: var(--space-3);
+        font-size: var(--size-small);
+      }
+      table.bands th {
+        min-width: 4rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) cell!: PathsCell;
+  @property({ attribute: false }) results!: ResultsView;
+
+  @state() private wished: string | undefined;
+  @state() private lit: number | undefined;
+  @state() private table = false;
+  @state() private problem: string | undefined;
+  @query('share-chart') private chart!: ShareChart | null;
+
+  #view!: PathsView;
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (['notebook', 'cell', 'results', 'wished'].some((name) => changed.has(name)))
+      this.#view = pathsView(this.notebook, this.cell, this.results, this.wished);
+  }
+
+  override render() {
+    const { notebook, cell } = this;
+    const view = this.#view;
+    return html`
+      <div class="choices screen-only">
+        ${segmented({
+          label: 'Sound whose paths are shown',
+          name: 'sound',
+          choices: [
+            { value: 'airborne', label: 'Airborne' },
+            { value: 'impact', label: 'Impact' },
+          ],
+          value: cell.sound,
+          onChange: (sound) => this.#update('sound of the paths', { sound: sound as PathsCell['sound'] }),
+        })}
+        ${stackPicker(notebook, cell.stack, (stack) => this.#update('stack of the paths', { stack }))}
+      </div>
+      ${scenarioChoice({
+        notebook,
+        shown: view.shown,
+        chosen: view.chosen?.id,
+        name: 'scenario',
+        onChange: (id) => {
+          this.wished = id;
+        },
+      })}
+      ${view.failure ? html`<p class="error" role="status">${view.chosen?.name}: ${view.failure}</p>` : nothing}
+      ${view.empty === undefined ? this.#renderPicture(view) : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`}
+    `;
+  }
+
+  #renderPicture(view: PathsView) {
+    return html`
+      <share-chart .data=${view.data} .label=${view.label} .busy=${view.busy} .lit=${this.lit}></share-chart>
+      <ol aria-label="What rules, from low to high frequencies">
+        ${view.sentences.map(
+          (sentence, i) => html`
+            <li
+              class=${this.lit === i ? 'lit' : ''}
+              @pointerenter=${() => this.#light(i)}
+              @pointerleave=${() => this.#light(undefined)}
+            >
+              ${sentence}
+            </li>
+          `,
+        )}
+      </ol>
+      ${pictureTools({
+        table: this.table,
+        onTable: () => {
+          this.table = !this.table;
+        },
+        onSave: (format) => this.#save(format),
+      })}
+      ${this.problem ? html`<p class="error" role="alert">${this.problem}</p>` : nothing}
+      ${this.table ? this.#renderTable(view) : nothing}
+    `;
+  }
+
+  #renderTable({ data, chosen }: PathsView) {
+    const caption = `Share of each path in ${chosen?.name}`;
+    return html`
+      <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+        <table class="bands">
+          <caption class="visually-hidden">
+            ${caption}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col" class="number">Hz</th>
+              ${data.paths.map(({ path }) => html`<th scope="col" class="number">${PATH_MARKS[path].label}</th>`)}
+            </tr>
+          </thead>
+          <tbody>
+            ${data.bands_Hz.map(
+              (band, i) => html`
+                <tr>
+                  <th scope="row" class="number">${bandLabel(band)}</th>
+                  ${data.paths.map(({ shares }) => html`<td class="number">${shareText(shares[i])}</td>`)}
+                </tr>
+              `,
+            )}
+          </tbody>
+        </table>
+      </div>
+    `;
+  }
+
+  #light(index: number | undefined): void {
+    this.lit = index;
+  }
+
+  #update(label: string, patch: Parameters<typeof updateCell<'paths'>>[3]): void {
+    const { id } = this.cell;
+    this.dispatchEvent(new NotebookEdit(label, (notebook) => updateCell(notebook, id, 'paths', patch)));
+  }
+
+  async #save(format: PictureFormat): Promise<void> {
+    const { notebook, cell, chart } = this;
+    const { chosen, sentences, data } = this.#view;
+    const title = `${notebook.title}: ${cell.title}, ${chosen?.name}`;
+    this.problem = await savePicture(format, {
+      names: [notebook.title, cell.title, chosen?.name ?? ''],
+      csv: () => sharesCsv(data),
+      picture: () => chart?.pictureParts(title, sentences),
+    });
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'paths-cell': PathsCellElement;
+  }
+}

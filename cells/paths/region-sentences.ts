@@ -1,0 +1,118 @@
+/** One sentence per region, built from the numbers of the prediction and from nothing else. */
+import type { Mechanism, PathName, Prediction } from '#src/acoustics/prediction.ts';
+import { levelText } from '#src/charts/band-data.ts';
+import { hertzText } from '#src/charts/hertz-text.ts';
+import { type PathShares, shareText } from '#src/charts/share-data.ts';
+import type { UnitSystem } from '#src/notebook/types.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import type { Sound } from './path-shares.ts';
+import { namedFrequency, type Region } from './regions.ts';
+
+export interface SentenceContext {
+  readonly prediction: Prediction;
+  readonly shares: readonly PathShares[];
+  readonly sound: Sound;
+  readonly units: UnitSystem;
+}
+
+export function regionSentence(region: Region, context: SentenceContext): string {
+  const where = bandsInWords(region, context.prediction.bands_Hz);
+  return `${where} ${ruleInWords(region, context)}.`;
+}
+
+/** "Up to 80 Hz", "From 100 to 250 Hz", "At 160 Hz", "From 2500 Hz up", "In all bands". */
+export function bandsInWords({ first, last }: Pick<Region, 'first' | 'last'>, bands_Hz: readonly number[]): string {
+  const end = bands_Hz.length - 1;
+  if (first === 0 && last === end) return 'In all bands';
+  if (first === last) return `At ${bands_Hz[first]} Hz`;
+  if (first === 0) return `Up to ${bands_Hz[last]} Hz`;
+  if (last === end) return `From ${bands_Hz[first]} Hz up`;
+  return `From ${bands_Hz[first]} to ${bands_Hz[last]} Hz`;
+}
+
+function ruleInWords(region: Region, context: SentenceContext): string {
+  const { mechanism } = region;
+  return mechanism === undefined || region.path !== 'direct'
+    ? pathInWords(region, context)
+    : mechanismInWords(mechanism, region, context);
+}
+
+function mechanismInWords(mechanism: Mechanism, region: Region, context: SentenceContext): string {
+  const { prediction, units } = context;
+  const named = namedFrequency(prediction, region.frequency_Hz);
+  const at = region.frequency_Hz === undefined ? undefined : hertzText(region.frequency_Hz);
+  const slope = slopeInWords(region, prediction);
+  switch (mechanism) {
+    case 'mass-spring-mass':
+      return `${named?.name ?? 'the leaves bounce on the spring between them'}${given(': f0 = ', at)}${dip(region, context)}`;
+    case 'mass':
+      return `the mass alone holds the sound back: ${formatQuantity(prediction.surfaceMass_kg_m2, 'surface-mass', units)}${slope}`;
+    case 'double-leaf':
+      return `the leaves move each on its own${given(', above f0 = ', at)}${slope}`;
+    case 'stiffness':
+      return `the floor is held by its stiffness${given(', below its first mode at ', at)}`;
+    case 'cavity-mode':
+      return `the air in the cavity resonates (${named?.name ?? 'across its depth'})${given(': first at ', at)}`;
+    case 'coincidence':
+      return `${named?.name ?? 'bending waves run as fast as sound'}${given(': fc = ', at)}${dip(region, context)}`;
+    case 'bay-resonance':
+      return `${named?.name ?? 'a board swings between its fastenings'}${given(' at ', at)}`;
+    case 'supports':
+    case 'flanking':
+    case 'leak':
+      return pathInWords(region, context);
+  }
+}
+
+function given(words: string, value: string | undefined): string {
+  return value === undefined ? '' : words + value;
+}
+
+const CARRIES: Readonly<Record<PathName, string>> = {
+  direct: 'most of the sound goes straight through leaves and cavities',
+  supports: 'most of the sound goes through what holds the ceiling',
+  flanking: 'most of the sound goes around by the walls',
+  leaks: 'most of the sound goes through gaps and holes',
+};
+
+/** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
+function pathInWords({ path, first, last }: Region, { shares }: SentenceContext): string {
+  const values = shares.find((s) => s.path === path)?.shares.slice(first, last + 1) ?? [];
+  const finite = values.filter(Number.isFinite);
+  if (finite.length === 0) return CARRIES[path];
+  const [low, high] = [Math.min(...finite), Math.max(...finite)];
+  const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
+  // The walls stay as they are whatever is done to the floor.
+  const gain =
+    path === 'flanking'
+      ? `; nothing done to the floor alone gains more than ${levelText(-10 * Math.log10(low))} dB here`
+      : path === 'direct'
+        ? ''
+        : `; closing this path gains up to ${levelText(-10 * Math.log10(1 - high))} dB`;
+  return `${CARRIES[path]}: ${share}${gain}`;
+}
+
+/** How fast R rises through the region, from a straight line through its bands. */
+function slopeInWords({ first, last }: Region, { R_dB }: Prediction): string {
+  const values = R_dB.slice(first, last + 1);
+  if (values.length < 3 || !values.every(Number.isFinite)) return '';
+  const middle = (values.length - 1) / 2;
+  let product = 0;
+  let square = 0;
+  values.forEach((v, i) => {
+    product += (i - middle) * v;
+    square += (i - middle) ** 2;
+  });
+  const perOctave_dB = Math.round((3 * product) / square);
+  const rises = perOctave_dB >= 0 ? 'rises' : 'falls';
+  return `; R ${rises} by ${Math.abs(perOctave_dB)} dB per octave`;
+}
+
+/** The weakest band of a dip. */
+function dip({ first, last }: Region, { prediction: { R_dB, bands_Hz } }: SentenceContext): string {
+  if (first === last) return '';
+  const values = R_dB.slice(first, last + 1);
+  if (!values.every(Number.isFinite)) return '';
+  const lowest = Math.min(...values);
+  return `; R is lowest at ${bands_Hz[first + values.indexOf(lowest)]} Hz with ${levelText(lowest)} dB`;
+}
