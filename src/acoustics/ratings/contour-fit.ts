@@ -36,7 +36,8 @@ export interface ContourFit {
 }
 
 /**
- * Moves the contour towards the better rating, step by step, as far as the limits allow.
+ * Moves the contour towards the better rating as far as the limits allow, by halving the range in which the last
+ * allowed step must lie.
  *
  * All sums are of whole tenths of a decibel, so that the inclusive limits are compared exactly.
  */
@@ -54,29 +55,30 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   const sumMax = Math.round(10 * rule.sumMax_dB);
   const singleMax = Math.round(10 * (rule.singleMax_dB ?? Number.POSITIVE_INFINITY));
 
-  const deficienciesAt = (shift: number) => values.map((v, i) => Math.max(0, contour[i]! + shift - v));
-  let shift = step * Math.floor(Math.min(...values.map((v, i) => v - contour[i]!)) / step);
-  let deficiencies = deficienciesAt(shift);
-  let overSum = false;
-  let overSingle = false;
-  // The lowest band grows by a whole step each time, so the sum limit ends the search after sumMax / step of them.
-  for (let n = 0; n <= sumMax / step; n++) {
-    const next = deficienciesAt(shift + step);
-    overSum = total(next) > sumMax;
-    overSingle = Math.max(...next) > singleMax;
-    if (overSum || overSingle) break;
-    shift += step;
-    deficiencies = next;
+  // Short of the contour by this much where the shift is 0; deficient where short + shift > 0.
+  const short = contour.map((c, i) => c - values[i]!);
+  const allowed = (shift: number) => sumOver(short, shift) <= sumMax && largestOver(short, shift) <= singleMax;
+  // Without any deficiency every limit holds; one that fills the sum by itself exceeds it a step later.
+  let good = step * Math.floor(-Math.max(...short) / step);
+  let bad = good + step * (Math.floor(sumMax / step) + 2);
+  let middle = halfway(good, bad, step);
+  while (middle > good) {
+    if (allowed(middle)) good = middle;
+    else bad = middle;
+    middle = halfway(good, bad, step);
   }
+  const overSum = sumOver(short, good + step) > sumMax;
+  const overSingle = largestOver(short, good + step) > singleMax;
+  const deficiencies = short.map((s) => Math.max(0, s + good));
 
-  const contour_dB = contour.map((c) => (sign * (c + shift)) / 10);
+  const contour_dB = contour.map((c) => (sign * (c + good)) / 10);
   const largest = Math.max(...deficiencies);
   return {
     bands_Hz,
     values_dB: values.map((v) => (sign * v) / 10),
     contour_dB,
     deficiencies_dB: deficiencies.map((d) => d / 10),
-    sum_dB: total(deficiencies) / 10,
+    sum_dB: sumOver(short, good) / 10,
     largest_dB: largest / 10,
     largestBand_Hz: largest > 0 ? bands_Hz[deficiencies.indexOf(largest)]! : NaN,
     governs: overSum && overSingle ? 'both' : overSingle ? 'single' : 'sum',
@@ -85,8 +87,21 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   };
 }
 
-function total(values: readonly number[]): number {
-  return values.reduce((sum, v) => sum + v, 0);
+/** Between the two, a whole number of steps above `good`; `good` itself when there is nothing between. */
+function halfway(good: number, bad: number, step: number): number {
+  return good + step * Math.floor((bad - good) / step / 2);
+}
+
+function sumOver(short: readonly number[], shift: number): number {
+  let sum = 0;
+  for (const s of short) if (s + shift > 0) sum += s + shift;
+  return sum;
+}
+
+function largestOver(short: readonly number[], shift: number): number {
+  let largest = 0;
+  for (const s of short) if (s + shift > largest) largest = s + shift;
+  return largest;
 }
 
 function noFit(bands_Hz: number[], values_dB: number[], missing_Hz: number[]): ContourFit {

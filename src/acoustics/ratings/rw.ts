@@ -8,9 +8,8 @@ import {
   SUM_MAX_OCTAVE_DB,
   SUM_MAX_THIRD_DB,
 } from '../standards/iso-717-1.ts';
-import { type BandTable, bandsOf } from '../standards/table.ts';
+import { type BandTable, bandsOf, valuesOf } from '../standards/table.ts';
 import { type ContourFit, fitContour } from './contour-fit.ts';
-import { energySum_dB } from './energy.ts';
 import { roundHalfUp, toTenths } from './rounding.ts';
 import { type BandWidth, bandWidthOf, missingBands, type Spectrum, valuesAt } from './spectrum.ts';
 
@@ -56,25 +55,55 @@ export function rw(reduction: Spectrum, options: IsoOptions = {}): Rw {
     step_dB,
     toTenths,
   });
-  const spectra = third ? SPECTRA_THIRD : SPECTRA_OCTAVE;
-  const adaptation = Object.fromEntries(
-    ADAPTATION_TERMS.map((term) => [term, adapt(reduction, spectra[term], fit.at500_dB, step_dB)]),
-  ) as Record<AdaptationTerm, Adaptation>;
-  return { Rw: fit.at500_dB, fit, adaptation };
+  return { Rw: fit.at500_dB, fit, adaptation: adapt(reduction, third ? THIRD : OCTAVE, fit.at500_dB, step_dB) };
 }
 
-function adapt(reduction: Spectrum, spectrum: BandTable, rating_dB: number, step_dB: number): Adaptation {
-  const bands_Hz = bandsOf(spectrum);
-  const values = valuesAt(reduction, bands_Hz);
-  const transmitted_dB = spectrum.map(([, level_dB], i) => level_dB - toTenths(values[i]!) / 10);
-  const XA_dB = -energySum_dB(transmitted_dB);
-  return {
-    term_dB: differenceInSteps_dB(XA_dB, rating_dB, step_dB),
-    XA_dB,
-    bands_Hz,
-    transmitted_dB,
-    missing_Hz: missingBands(bands_Hz, values),
-  };
+/** A range of bands and its spectrum, made ready once. */
+interface Term {
+  readonly term: AdaptationTerm;
+  readonly bands_Hz: readonly number[];
+  readonly levels_dB: readonly number[];
+  /** 10^(L/10) of the levels. */
+  readonly weights: readonly number[];
+  /** Place of its lowest band among all bands. */
+  readonly first: number;
+}
+
+interface Terms {
+  readonly bands_Hz: readonly number[];
+  readonly terms: readonly Term[];
+}
+
+function ready(spectra: Readonly<Record<AdaptationTerm, BandTable>>): Terms {
+  const all_Hz = bandsOf(spectra.C50_5000);
+  const terms = ADAPTATION_TERMS.map((term): Term => {
+    const bands_Hz = bandsOf(spectra[term]);
+    const levels_dB = valuesOf(spectra[term]);
+    const weights = levels_dB.map((level_dB) => 10 ** (level_dB / 10));
+    return { term, bands_Hz, levels_dB, weights, first: all_Hz.indexOf(bands_Hz[0]!) };
+  });
+  return { bands_Hz: all_Hz, terms };
+}
+
+const THIRD = ready(SPECTRA_THIRD);
+const OCTAVE = ready(SPECTRA_OCTAVE);
+
+function adapt(reduction: Spectrum, { bands_Hz, terms }: Terms, rating_dB: number, step_dB: number): Rw['adaptation'] {
+  const rounded_dB = valuesAt(reduction, bands_Hz).map((value) => toTenths(value) / 10);
+  const transmissions = rounded_dB.map((value) => 10 ** (-value / 10));
+  const adaptations = terms.map((t): [AdaptationTerm, Adaptation] => {
+    const values = rounded_dB.slice(t.first, t.first + t.bands_Hz.length);
+    const XA_dB = -10 * Math.log10(t.weights.reduce((sum, weight, i) => sum + weight * transmissions[t.first + i]!, 0));
+    const adaptation = {
+      term_dB: differenceInSteps_dB(XA_dB, rating_dB, step_dB),
+      XA_dB,
+      bands_Hz: t.bands_Hz,
+      transmitted_dB: t.levels_dB.map((level_dB, i) => level_dB - values[i]!),
+      missing_Hz: missingBands(t.bands_Hz, values),
+    };
+    return [t.term, adaptation];
+  });
+  return Object.fromEntries(adaptations) as Record<AdaptationTerm, Adaptation>;
 }
 
 /** The rounded single number less the rating: rounded once, half up, from full precision. */
