@@ -1,14 +1,24 @@
 /** What can be laid over the curves, for one scenario. */
+
 import type { NamedFrequency, PathLevels, Prediction } from '#src/acoustics/prediction.ts';
 import type { ContourFit } from '#src/acoustics/ratings/contour-fit.ts';
 import { iic } from '#src/acoustics/ratings/iic.ts';
 import { lnw } from '#src/acoustics/ratings/lnw.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
 import { stc } from '#src/acoustics/ratings/stc.ts';
-import { type BandOverlay, type FrequencyOverlay, type LineOverlay, levelText } from '#src/charts/band-data.ts';
+import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
+import { AIRBORNE_UNCERTAINTY } from '#src/acoustics/standards/iso-12999-1.ts';
+import {
+  type BandOverlay,
+  type FrequencyOverlay,
+  type LineOverlay,
+  levelText,
+  type RangeOverlay,
+} from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import { PATH_MARKS, PATH_NAMES } from '#src/charts/path-marks.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, UnitSystem } from '#src/notebook/types.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
 
 export interface OverlayInfo {
   readonly overlay: CurveOverlay;
@@ -24,7 +34,7 @@ export const OVERLAYS: readonly OverlayInfo[] = [
   { overlay: 'resonances', label: 'Resonances', fits: () => true },
   { overlay: 'critical', label: 'Critical frequencies', fits: () => true },
   { overlay: 'paths', label: 'Paths', fits: levels },
-  { overlay: 'uncertainty', label: 'Uncertainty', fits: levels },
+  { overlay: 'uncertainty', label: 'Measurement uncertainty', fits: (q) => q === 'airborne' },
 ];
 
 export interface OverlayFocus {
@@ -43,22 +53,69 @@ type Maker = (focus: OverlayFocus, quantity: CurveQuantity, units: UnitSystem) =
 
 const MAKERS: Readonly<Record<CurveOverlay, Maker>> = {
   contour: contourOverlay,
-  'mass-law': () => [],
-  resonances: ({ prediction }) => ascending(prediction.resonances_Hz).map((r) => frequencyMark(r, 'f0', '4 3')),
-  critical: ({ prediction }) =>
-    ascending(prediction.criticalFrequencies_Hz).map((c) => frequencyMark(c, 'fc', '1.5 3')),
+  'mass-law': massLawLine,
+  resonances: ({ prediction }) => ascending(prediction.resonances_Hz).map((r) => frequencyMark(r, '4 3')),
+  critical: ({ prediction }) => ascending(prediction.criticalFrequencies_Hz).map((c) => frequencyMark(c, '1.5 3')),
   paths: ({ prediction }, quantity) =>
     quantity === 'impact' ? pathLines(prediction.impactPaths_dB, 'Ln') : pathLines(prediction.paths_dB, 'R'),
-  uncertainty: () => [],
+  uncertainty: uncertaintyRange,
 };
 
 function ascending(frequencies: readonly NamedFrequency[]): readonly NamedFrequency[] {
   return frequencies.toSorted((a, b) => a.frequency_Hz - b.frequency_Hz);
 }
 
-function frequencyMark({ frequency_Hz, name }: NamedFrequency, symbol: string, dash: string): FrequencyOverlay {
-  const label = `${symbol} ${hertzText(frequency_Hz)}`;
+/** Leaves on springs have an f0, bending waves an fc; the other resonances go by their frequency alone. */
+const SYMBOLS: Readonly<Record<NamedFrequency['kind'], string>> = {
+  'mass-spring-mass': 'f0 ',
+  floating: 'f0 ',
+  critical: 'fc ',
+  cavity: '',
+  bay: '',
+};
+
+function frequencyMark({ frequency_Hz, name, kind }: NamedFrequency, dash: string): FrequencyOverlay {
+  const label = `${SYMBOLS[kind]}${hertzText(frequency_Hz)}`;
   return { kind: 'frequency', label, description: `${label}: ${name}`, frequency_Hz, dash };
+}
+
+/** What the floor's whole mass would do as one limp leaf, in field incidence. */
+function massLawLine(
+  { prediction }: OverlayFocus,
+  _quantity: CurveQuantity,
+  units: UnitSystem,
+): readonly LineOverlay[] {
+  const { bands_Hz, surfaceMass_kg_m2 } = prediction;
+  const mass = formatQuantity(surfaceMass_kg_m2, 'surface-mass', units);
+  return [
+    {
+      kind: 'line',
+      label: 'mass law',
+      description: `mass law: ${mass} as one limp leaf, sound from all sides but grazing`,
+      values_dB: bands_Hz.map((frequency_Hz) => massLaw_dB({ surfaceMass_kg_m2, frequency_Hz, incidence: 'field' })),
+      dash: '14 3',
+    },
+  ];
+}
+
+/** Two-sided 95 %: ISO 12999-1:2020, clause 8. */
+const COVERAGE = 1.96;
+
+function uncertaintyRange({ prediction, color }: OverlayFocus): readonly RangeOverlay[] {
+  const { bands_Hz, R_dB } = prediction;
+  const sigma = new Map(AIRBORNE_UNCERTAINTY.A);
+  const around = (sign: 1 | -1) => R_dB.map((R, i) => R + sign * COVERAGE * (sigma.get(bands_Hz[i]!) ?? NaN));
+  return [
+    {
+      kind: 'range',
+      label: 'measurement',
+      description:
+        'where 95 of 100 laboratories would measure a floor that is exactly as predicted (ISO 12999-1, situation A, table from memory); the error of the prediction comes on top',
+      low_dB: around(-1),
+      high_dB: around(1),
+      color,
+    },
+  ];
 }
 
 function pathLines(paths: PathLevels, symbol: string): readonly LineOverlay[] {

@@ -1,0 +1,157 @@
+import { describe, expect, test } from 'vitest';
+import type { Result, ResultsView } from '#cells/contract.ts';
+import { curvesView } from '#cells/curves/curves-view.ts';
+import type { CurvesCell } from '#src/notebook/types.ts';
+import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
+import { percussionNotebook } from '../../charts/percussion-notebook.ts';
+
+const LEVELS: Record<string, number> = { s1: 40, s2: 50, s3: 45 };
+
+function ready(changes: Record<string, Result> = {}): ResultsView {
+  return { of: (id) => changes[id] ?? { state: 'ready', prediction: madeUpPrediction(LEVELS[id]) } };
+}
+
+function curvesCell(changes: Partial<CurvesCell> = {}): CurvesCell {
+  return { ...(percussionNotebook().cells[1] as CurvesCell), ...changes };
+}
+
+test('every shown scenario has a curve, in the order they are shown, each with its own mark', () => {
+  const notebook = percussionNotebook(3, { shown: ['s3', 's1'] });
+  const { series } = curvesView(notebook, curvesCell(), ready()).data;
+  expect(series.map((s) => s.id)).toEqual(['s3', 's1']);
+  expect(series.map((s) => s.mark.color)).toEqual(['var(--scenario-3)', 'var(--scenario-1)']);
+});
+
+test('a gain is positive where the scenario lets less through than the reference', () => {
+  const { data } = curvesView(percussionNotebook(), curvesCell({ quantity: 'difference' }), ready());
+  const slab = data.series.find((s) => s.id === 's2')!;
+  expect(data.zeroLine).toBe(true);
+  expect(slab.values_dB[0]).toBeCloseTo(madeUpPrediction(50).R_dB[0]! - madeUpPrediction(40).R_dB[0]!, 9);
+  expect(slab.values_dB.every((v) => v > 0)).toBe(true);
+});
+
+test('an impact gain is positive where the level falls', () => {
+  const { data } = curvesView(percussionNotebook(), curvesCell({ quantity: 'impact-difference' }), ready());
+  const slab = data.series.find((s) => s.id === 's2')!;
+  expect(slab.values_dB[3]).toBeCloseTo(10 / 3, 9);
+});
+
+test('the reference scenario has no curve of differences from itself', () => {
+  const { data, remarks } = curvesView(percussionNotebook(), curvesCell({ quantity: 'difference' }), ready());
+  expect(data.series.map((s) => s.id)).toEqual(['s2', 's3']);
+  expect(remarks[0]).toContain('Existing floor');
+});
+
+describe('what is not there', () => {
+  test('no scenario shown', () => {
+    const view = curvesView(percussionNotebook(3, { shown: [] }), curvesCell(), ready());
+    expect(view.empty).toContain('No scenario is shown');
+  });
+
+  test('only the reference shown under a difference', () => {
+    const notebook = percussionNotebook(3, { shown: ['s1'] });
+    expect(curvesView(notebook, curvesCell({ quantity: 'difference' }), ready()).empty).toContain('Only the reference');
+  });
+
+  test('nothing computed yet', () => {
+    const view = curvesView(percussionNotebook(), curvesCell(), { of: () => ({ state: 'computing' }) });
+    expect(view.empty).toContain('Computing');
+    expect(view.busy).toBe(true);
+  });
+
+  test('the old curve stays while a new one is computed', () => {
+    const results = ready({ s2: { state: 'computing', prediction: madeUpPrediction(48) } });
+    const view = curvesView(percussionNotebook(), curvesCell(), results);
+    expect(view.busy).toBe(true);
+    expect(view.data.series.map((s) => s.id)).toEqual(['s1', 's2', 's3']);
+  });
+
+  test('a failure is told with its scenario, and the last good curve is marked as such', () => {
+    const results = ready({
+      s2: { state: 'failed', message: 'thickness_m must be > 0', prediction: madeUpPrediction(48) },
+      s3: { state: 'failed', message: 'worker died' },
+    });
+    const view = curvesView(percussionNotebook(), curvesCell(), results);
+    expect(view.failures).toEqual([
+      { name: 'Slab on top', message: 'thickness_m must be > 0' },
+      { name: 'Ceiling on resilient channel', message: 'worker died' },
+    ]);
+    expect(view.data.series.map((s) => s.note)).toEqual(['reference', 'last good curve']);
+  });
+
+  test('an unknown scenario among the shown is left out', () => {
+    const notebook = percussionNotebook(2, { shown: ['s1', 'gone'] });
+    expect(curvesView(notebook, curvesCell(), ready()).data.series.map((s) => s.id)).toEqual(['s1']);
+  });
+});
+
+describe('overlays', () => {
+  const all = curvesCell({ overlays: ['contour', 'mass-law', 'resonances', 'critical', 'paths', 'uncertainty'] });
+
+  test('they belong to the active scenario, and the remark says so', () => {
+    const { remarks } = curvesView(percussionNotebook(3, { active: 's2' }), all, ready());
+    expect(remarks.at(-1)).toContain('Slab on top');
+  });
+
+  test('if the active scenario is not shown they belong to the first that is', () => {
+    const notebook = percussionNotebook(3, { active: 's3', shown: ['s2', 's1'] });
+    expect(curvesView(notebook, all, ready()).remarks.at(-1)).toContain('Slab on top');
+  });
+
+  test.each([
+    ['SI', 'airborne', /^Rw \d+ contour$/],
+    ['inch-pound', 'airborne', /^STC \d+ contour$/],
+    ['SI', 'impact', /^Ln,w \d+ contour$/],
+    ['inch-pound', 'impact', /^IIC \d+ contour$/],
+  ] as const)('with units %s the %s contour is the one of the country', (units, quantity, name) => {
+    const view = curvesView(percussionNotebook(1, { units }), { ...all, quantity }, ready());
+    expect(view.data.overlays.find((o) => o.kind === 'contour')!.label).toMatch(name);
+  });
+
+  test('the deficiencies of the contour add up to what its description says', () => {
+    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const contour = data.overlays.find((o) => o.kind === 'contour')!;
+    if (contour.kind !== 'contour') throw new Error('no contour');
+    const sum = contour.deficiencies_dB.reduce((a, b) => a + b, 0);
+    expect(contour.description).toContain(`${sum.toFixed(1)} dB in all`);
+    expect(contour.deficiencies_dB).toHaveLength(BANDS_HZ.length);
+  });
+
+  test('a contour below the curve everywhere is impossible: the curve touches it or misses it somewhere', () => {
+    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const contour = data.overlays.find((o) => o.kind === 'contour')!;
+    if (contour.kind !== 'contour') throw new Error('no contour');
+    contour.values_dB.forEach((value, i) => {
+      const curve = data.series[0]!.values_dB[i]!;
+      // The standard rates band values rounded to 0.1 dB.
+      if (Number.isFinite(value)) expect(contour.deficiencies_dB[i]).toBeCloseTo(Math.max(0, value - curve), 0);
+    });
+  });
+
+  test('resonances stand at their own frequency, lowest first', () => {
+    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const marks = data.overlays.filter((o) => o.kind === 'frequency');
+    expect(marks.map((m) => m.label)).toEqual(['f0 62 Hz', 'fc 1300 Hz', 'fc 2500 Hz']);
+  });
+
+  test('the uncertainty lies around the curve by 1.96 times the tabulated deviation (500 Hz: 1.8 dB)', () => {
+    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const range = data.overlays.find((o) => o.kind === 'range')!;
+    if (range.kind !== 'range') throw new Error('no range');
+    const at500 = BANDS_HZ.indexOf(500);
+    expect(range.high_dB[at500]! - range.low_dB[at500]!).toBeCloseTo(2 * 1.96 * 1.8, 9);
+  });
+
+  test('what does not fit the quantity is left out', () => {
+    const view = curvesView(percussionNotebook(2), { ...all, quantity: 'difference' }, ready());
+    expect(new Set(view.data.overlays.map((o) => o.kind))).toEqual(new Set(['frequency']));
+  });
+});
+
+test('the label says quantity, range and extremes of every curve', () => {
+  const { label } = curvesView(percussionNotebook(1), curvesCell(), ready());
+  const { R_dB } = madeUpPrediction(40);
+  expect(label).toBe(
+    `Curves of the transmission loss R in one-third-octave bands, 50 to 5000 Hz: Existing floor from ${Math.min(...R_dB).toFixed(1)} to ${Math.max(...R_dB).toFixed(1)} dB.`,
+  );
+});

@@ -1,0 +1,184 @@
+import { describe, expect, test } from 'vitest';
+import { largestPath, pathShares } from '#cells/paths/path-shares.ts';
+import { pathsView, sharesCsv } from '#cells/paths/paths-view.ts';
+import { bandsInWords, regionSentence } from '#cells/paths/region-sentences.ts';
+import { type Region, regionsOf } from '#cells/paths/regions.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { PathsCell } from '#src/notebook/types.ts';
+import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
+import { percussionNotebook } from '../../charts/percussion-notebook.ts';
+
+describe('shares', () => {
+  test('of every band add up to one', () => {
+    for (const sound of ['airborne', 'impact'] as const) {
+      const shares = pathShares(madeUpPrediction(), sound);
+      BANDS_HZ.forEach((_, i) => {
+        expect(shares.reduce((sum, p) => sum + p.shares[i]!, 0)).toBeCloseTo(1, 12);
+      });
+    }
+  });
+
+  test('follow the energy: 10 dB less R is ten times the energy', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), supports: BANDS_HZ.map(() => 40) };
+    const [direct, supports] = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
+    expect(direct!.shares[0]).toBeCloseTo(1 / 11, 12);
+    expect(supports!.shares[0]).toBeCloseTo(10 / 11, 12);
+  });
+
+  test('of impact follow the level: the louder path has more', () => {
+    const [direct, supports] = pathShares(madeUpPrediction(), 'impact');
+    expect(direct!.shares[4]).toBeGreaterThan(supports!.shares[4]!);
+  });
+
+  test('survive levels far beyond what energies can hold', () => {
+    const levels = { direct: BANDS_HZ.map(() => 5000), supports: BANDS_HZ.map(() => 5003) };
+    const [direct] = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
+    expect(direct!.shares[0]).toBeCloseTo(1 / (1 + 10 ** -0.3), 9);
+  });
+
+  test('a path without a value in a band carries nothing there', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), leaks: BANDS_HZ.map((_, i) => (i === 0 ? NaN : 50)) };
+    const shares = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
+    expect(shares.map((p) => p.shares[0])).toEqual([1, 0]);
+    expect(largestPath(shares, 0)).toEqual({ path: 'direct', share: 1 });
+  });
+});
+
+describe('regions', () => {
+  test('join consecutive bands that the same thing rules, and cover every band once', () => {
+    const prediction = madeUpPrediction();
+    const regions = regionsOf(prediction, pathShares(prediction, 'airborne'), 'airborne');
+    expect(regions.map((r) => r.mechanism)).toEqual(
+      prediction.mechanisms.map((m) => m.mechanism).filter((m, i, all) => m !== all[i - 1]),
+    );
+    expect(regions.flatMap(({ first, last }) => BANDS_HZ.slice(first, last + 1))).toEqual([...BANDS_HZ]);
+  });
+
+  test('the same mechanism at another frequency is another region', () => {
+    const mechanisms = BANDS_HZ.map((_, i) => ({
+      path: 'direct' as const,
+      share: 1,
+      mechanism: 'coincidence' as const,
+      frequency_Hz: i < 10 ? 1300 : 2500,
+    }));
+    const prediction = madeUpPrediction(45, { mechanisms });
+    expect(regionsOf(prediction, [], 'airborne').map((r) => r.frequency_Hz)).toEqual([1300, 2500]);
+  });
+
+  test('of impact go by the largest path', () => {
+    const prediction = madeUpPrediction();
+    expect(regionsOf(prediction, pathShares(prediction, 'impact'), 'impact')).toEqual([
+      { first: 0, last: 20, path: 'direct' },
+    ]);
+  });
+});
+
+describe('sentences', () => {
+  test.each([
+    [0, 2, 'Up to 80 Hz'],
+    [3, 5, 'From 100 to 160 Hz'],
+    [5, 5, 'At 160 Hz'],
+    [17, 20, 'From 2500 Hz up'],
+    [0, 20, 'In all bands'],
+  ])('bands %d to %d read "%s"', (first, last, words) => {
+    expect(bandsInWords({ first, last }, BANDS_HZ)).toBe(words);
+  });
+
+  function sentence(region: Region, changes: Partial<Prediction> = {}): string {
+    const prediction = madeUpPrediction(45, changes);
+    return regionSentence(region, {
+      prediction,
+      shares: pathShares(prediction, 'airborne'),
+      sound: 'airborne',
+      units: 'SI',
+    });
+  }
+
+  test('a mass-spring-mass resonance bears its name, its f0 and its weakest band', () => {
+    const R_dB = BANDS_HZ.map((_, i) => (i === 1 ? 12.34 : 20 + i));
+    const region = { first: 0, last: 2, path: 'direct', mechanism: 'mass-spring-mass', frequency_Hz: 62 } as const;
+    expect(sentence(region, { R_dB })).toBe(
+      'Up to 80 Hz deck and ceiling bounce on the air: f0 = 62 Hz; R is lowest at 63 Hz with 12.3 dB.',
+    );
+  });
+
+  test('mass bears the mass and the slope that the bands have', () => {
+    const R_dB = BANDS_HZ.map((_, i) => 20 + 2 * i);
+    const region = { first: 3, last: 8, path: 'direct', mechanism: 'mass' } as const;
+    expect(sentence(region, { R_dB, surfaceMass_kg_m2: 92 })).toBe(
+      'From 100 to 315 Hz the mass alone holds the sound back: 92 kg/m²; R rises by 6 dB per octave.',
+    );
+  });
+
+  test('the supports bear their share and what closing them would gain', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), supports: BANDS_HZ.map(() => 40) };
+    const region = { first: 10, last: 12, path: 'supports', mechanism: 'supports' } as const;
+    // 10 of 11 parts: 91 %; without them 10 lg 11 = 10.4 dB.
+    expect(sentence(region, { paths_dB: levels })).toBe(
+      'From 500 to 800 Hz most of the sound goes through what holds the ceiling: 91 %; closing this path gains up to 10.4 dB.',
+    );
+  });
+
+  test('flanking bears the most that the floor alone can still gain', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), flanking: BANDS_HZ.map(() => 50) };
+    const region = { first: 20, last: 20, path: 'flanking', mechanism: 'flanking' } as const;
+    expect(sentence(region, { paths_dB: levels })).toBe(
+      'At 5000 Hz most of the sound goes around by the walls: 50 %; nothing done to the floor alone gains more than 3.0 dB here.',
+    );
+  });
+
+  test.each([
+    'stiffness',
+    'mass',
+    'mass-spring-mass',
+    'double-leaf',
+    'cavity-mode',
+    'coincidence',
+    'bay-resonance',
+    'supports',
+    'flanking',
+    'leak',
+  ] as const)('%s without a frequency still reads as a sentence', (mechanism) => {
+    const text = sentence({ first: 0, last: 1, path: 'direct', mechanism });
+    expect(text).toMatch(/^Up to 63 Hz .{10,}\.$/);
+    expect(text).not.toMatch(/undefined|NaN|= [;.]|\s\s/);
+  });
+});
+
+describe('the view', () => {
+  const cell = percussionNotebook().cells[2] as PathsCell;
+  const ready = { of: () => ({ state: 'ready' as const, prediction: madeUpPrediction() }) };
+
+  test('is of the wished scenario, else of the active one, else of the first shown', () => {
+    const notebook = percussionNotebook(3, { active: 's2' });
+    expect(pathsView(notebook, cell, ready, 's3').chosen!.id).toBe('s3');
+    expect(pathsView(notebook, cell, ready, 'gone').chosen!.id).toBe('s2');
+    expect(pathsView({ ...notebook, shown: ['s3'] }, cell, ready).chosen!.id).toBe('s3');
+  });
+
+  test('has a sentence per region', () => {
+    const { data, sentences } = pathsView(percussionNotebook(), cell, ready);
+    expect(sentences).toHaveLength(data.regions.length);
+  });
+
+  test.each([
+    [percussionNotebook(3, { shown: [] }), ready, 'No scenario'],
+    [percussionNotebook(), { of: () => ({ state: 'computing' as const }) }, 'Computing'],
+    [percussionNotebook(), { of: () => ({ state: 'failed' as const, message: 'no' }) }, 'no paths'],
+    [
+      percussionNotebook(),
+      { of: () => ({ state: 'ready' as const, prediction: madeUpPrediction(45, { paths_dB: {} }) }) },
+      'no airborne paths',
+    ],
+  ])('says why there is nothing (%#)', (notebook, results, words) => {
+    expect(pathsView(notebook, cell, results).empty).toContain(words);
+  });
+
+  test('becomes a file with a row per band', () => {
+    const lines = sharesCsv(pathsView(percussionNotebook(), cell, ready).data)
+      .trim()
+      .split('\r\n');
+    expect(lines[0]).toBe('band_Hz,direct (share),supports (share),flanking (share)');
+    expect(lines).toHaveLength(1 + BANDS_HZ.length);
+  });
+});

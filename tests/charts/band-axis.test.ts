@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { bandLabel, bandPosition, labelledBands, nominalPosition } from '#src/charts/band-axis.ts';
+import { BANDS_HZ } from './made-up-prediction.ts';
+
+test('nominal bands stand at equal distances', () => {
+  const positions = BANDS_HZ.map(nominalPosition);
+  expect(positions).toEqual(positions.map((_, i) => 17 + i));
+});
+
+test('a frequency between bands has its place between them', () => {
+  expect(bandPosition(100)).toBe(20);
+  expect(bandPosition(46)).toBeGreaterThan(nominalPosition(40));
+  expect(bandPosition(46)).toBeLessThan(nominalPosition(50));
+});
+
+test('with room every band is labelled', () => {
+  expect(labelledBands(BANDS_HZ, 40)).toEqual(BANDS_HZ);
+});
+
+test('with little room the octave centres stay, 63 and 125 among them', () => {
+  expect(labelledBands(BANDS_HZ, 14)).toEqual([63, 125, 250, 500, 1000, 2000, 4000]);
+});
+
+test('with hardly any room every other octave stays', () => {
+  const left = labelledBands(BANDS_HZ, 5);
+  expect(left.length).toBeGreaterThan(2);
+  expect(left.length).toBeLessThan(5);
+});
+
+test.each([
+  [31.5, '31.5'],
+  [63, '63'],
+  [1250, '1250'],
+  [12500, '12 500'],
+])('%d Hz is written %s', (band, text) => {
+  expect(bandLabel(band)).toBe(text);
+});
