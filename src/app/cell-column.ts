@@ -7,6 +7,7 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { addCell } from '#src/notebook/edits/add-cell.ts';
 import { moveCell } from '#src/notebook/edits/move-cell.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import './cell-frame.ts';
@@ -137,6 +138,14 @@ export class CellColumn extends LitElement {
           ${this.#place(i + 1)}`,
       )}
     </div>`;
+  }
+
+  /** Brings the first cell that shows a stack into view, and the field in it. */
+  reveal(stack: string, path: FieldPath): void {
+    const frames = [...this.renderRoot.querySelectorAll('cell-frame')];
+    const frame = frames.find(({ cell }) => cell.kind === 'stack' && cell.stack === stack);
+    frame?.scrollIntoView({ block: 'start', behavior: 'smooth' });
+    frame?.revealField(path);
   }
 
   protected override updated(): void {

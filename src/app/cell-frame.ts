@@ -10,6 +10,7 @@ import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { moveCell } from '#src/notebook/edits/move-cell.ts';
 import { removeCell } from '#src/notebook/edits/remove-cell.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
@@ -262,6 +263,13 @@ export class CellFrame extends LitElement {
   /** For the column: Alt with an arrow moves the cell that holds the focus. */
   moveByKey(step: -1 | 1): void {
     this.#move(step);
+  }
+
+  /** Opens the cell if it is folded and hands the wish on to its element. */
+  revealField(path: FieldPath): void {
+    if (this.cell.folded)
+      this.#edit(`unfold “${cellTitle(this.notebook, this.cell)}”`, (n) => foldCell(n, this.cell.id, false));
+    this.element?.reveal?.(path);
   }
 
   #edit(label: string, edit: Edit): void {

@@ -1,6 +1,6 @@
 /** What the header and the shelf ask the page to do; edits of the notebook travel as `NotebookEdit` instead. */
 export type Wish =
-  | { readonly do: 'undo' | 'redo' | 'save-file' | 'show-shelf' | 'new' | 'print' | 'work-on-copy' }
+  | { readonly do: 'undo' | 'redo' | 'save-file' | 'show-shelf' | 'new' | 'print' | 'work-on-copy' | 'take-over' }
   | { readonly do: 'open-file'; readonly file: File }
   | { readonly do: 'open' | 'duplicate' | 'delete'; readonly id: string }
   | { readonly do: 'open-demo'; readonly url: string };

@@ -1,81 +1,49 @@
-import { css, html, LitElement, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { FieldReveal, NotebookEdit, ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { type History, record, redo, redoLabel, startHistory, undo, undoLabel } from '#src/notebook/history.ts';
-import type { Notebook } from '#src/notebook/types.ts';
+import { download } from '#cells/shared/download.ts';
+import { redoLabel, undoLabel } from '#src/notebook/history.ts';
+import { claimNotebook } from '#src/store/notebook-claim.ts';
+import type { NotebookStore } from '#src/store/notebook-store.ts';
+import { openNotebookStore } from '#src/store/open-store.ts';
+import type { ShelfEntry } from '#src/store/shelf.ts';
+import { storeNotices } from '#src/store/store-notices.ts';
+import { appStyles } from './app-styles.ts';
 import './cell-column.ts';
+import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
+import { FileDrop } from './file-drop.ts';
+import { keptWords } from './kept-words.ts';
+import './notebook-shelf.ts';
 import './page-header.ts';
 import './page-notices.ts';
 import type { Notice, NoticeDismissed } from './page-notices.ts';
 import type { PageWish, Wish } from './page-wish.ts';
 import { predictionSender } from './prediction-sender.ts';
+import './results-announcer.ts';
 import { NO_RESULTS, ResultsService } from './results.ts';
 import './scenario-rail.ts';
+import { Session, type SessionState } from './session.ts';
+import { refusedFileNotice, troubleNotice } from './trouble-words.ts';
+import { undoKey } from './undo-key.ts';
 
-/** The page: holds the notebook and its history, sends what must be computed, and lays everything out. */
+/** The page: opens a notebook, sends what must be computed, and lays everything out. */
 @customElement('slab-spring-app')
 export class SlabSpringApp extends LitElement {
-  static override styles = [
-    controlStyles,
-    css`
-      :host {
-        min-height: 100vh;
-        background: var(--paper);
-      }
-      .page {
-        max-width: 84rem;
-        margin: 0 auto;
-        padding: 0 var(--space-5) var(--space-7);
-      }
-      .columns {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: var(--space-4);
-      }
-      scenario-rail {
-        min-width: 0;
-      }
-      @media (min-width: 75rem) {
-        .columns {
-          grid-template-columns: 17rem minmax(0, 1fr);
-          gap: var(--space-6);
-        }
-        scenario-rail {
-          position: sticky;
-          top: var(--space-4);
-          align-self: start;
-          max-height: calc(100vh - 2 * var(--space-4));
-          overflow-y: auto;
-          scrollbar-width: thin;
-        }
-      }
-      @media (max-width: 40rem) {
-        .page {
-          padding-inline: var(--space-4);
-        }
-      }
-      @media print {
-        .page {
-          max-width: none;
-          padding: 0;
-        }
-        .columns {
-          display: block;
-        }
-        scenario-rail {
-          position: static;
-          max-height: none;
-          overflow: visible;
-        }
-      }
-    `,
-  ];
+  static override styles = [controlStyles, appStyles];
 
-  @state() private history: History | undefined;
+  /** Where notebooks are kept; another one for tests. */
+  @property({ attribute: false }) store: NotebookStore = openNotebookStore();
+
+  @state() private open: SessionState | undefined;
   @state() private results: ResultsView = NO_RESULTS;
   @state() private notices: readonly Notice[] = [];
+  @state() private entries: readonly ShelfEntry[] = [];
+  @state() private shelfProblem = '';
+  @state() private shelfOpen = false;
 
+  #session: Session | undefined;
+  readonly #fileDrop = new FileDrop(this, (file) => void this.#openFile(file));
   readonly #service = new ResultsService({
     sender: predictionSender((why) => this.#onWorkerDeath(why)),
     onView: (view) => {
@@ -87,72 +55,254 @@ export class SlabSpringApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('keydown', this.#onKey);
+    window.addEventListener('pagehide', this.#onHide);
+    document.addEventListener('visibilitychange', this.#onHide);
+    void this.#start();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
-  }
-
-  open(notebook: Notebook): void {
-    this.#take(startHistory(notebook));
+    window.removeEventListener('pagehide', this.#onHide);
+    document.removeEventListener('visibilitychange', this.#onHide);
+    void this.#session?.close();
+    this.#session = undefined;
   }
 
   override render() {
-    if (!this.history) return html`<main class="page" aria-busy="true"></main>`;
-    const { present: notebook } = this.history;
+    return html`${this.open ? this.#page(this.open) : html`<p class="page starting" aria-busy="true">Opening …</p>`}
+      <notebook-shelf
+        .opened=${this.shelfOpen}
+        .entries=${this.entries}
+        .problem=${this.shelfProblem}
+        .currentId=${this.open?.history.present.id ?? ''}
+        @page-wish=${this.#onWish}
+        @shelf-closed=${() => {
+          this.shelfOpen = false;
+        }}
+      ></notebook-shelf>
+      <page-notices .notices=${this.notices} @notice-dismissed=${this.#onDismissed}></page-notices>
+      ${this.#fileDrop.over ? html`<div class="file-over" aria-hidden="true">Drop the notebook to open it</div>` : nothing}`;
+  }
+
+  #page(open: SessionState) {
+    const { history, access } = open;
+    const { present: notebook } = history;
+    const readOnly = access === 'reading';
     return html`<div
       class="page"
       @notebook-edit=${this.#onEdit}
-      @page-wish=${(event: PageWish) => this.#fulfil(event.wish)}
+      @page-wish=${this.#onWish}
       @field-reveal=${this.#onReveal}
     >
+      <button class="skip screen-only" @click=${this.#skip}>Skip to the cells</button>
       <page-header
         .notebook=${notebook}
-        .undoLabel=${undoLabel(this.history)}
-        .redoLabel=${redoLabel(this.history)}
+        .undoLabel=${undoLabel(history)}
+        .redoLabel=${redoLabel(history)}
+        .kept=${readOnly ? '' : keptWords(open, new Date())}
+        .readOnly=${readOnly}
       ></page-header>
+      ${readOnly ? this.#banner() : nothing}
       <div class="columns">
-        <scenario-rail .notebook=${notebook}></scenario-rail>
-        <main><cell-column .notebook=${notebook} .results=${this.results}></cell-column></main>
+        <scenario-rail .notebook=${notebook} .readOnly=${readOnly}></scenario-rail>
+        <main tabindex="-1">
+          <cell-column .notebook=${notebook} .results=${this.results} .readOnly=${readOnly}></cell-column>
+          ${cautions()}
+        </main>
       </div>
-      <page-notices .notices=${this.notices} @notice-dismissed=${this.#onDismissed}></page-notices>
-      ${nothing}
+      <results-announcer .notebook=${notebook} .results=${this.results}></results-announcer>
     </div>`;
   }
 
-  #take(history: History): void {
-    this.history = history;
-    this.#service.update(history.present);
+  #banner() {
+    return html`<div class="banner caution screen-only" role="region" aria-label="Read only">
+      <p>This notebook is being worked on in another tab. Here it can be read and follows what happens there.</p>
+      <button @click=${() => void this.#session?.workOnCopy()}>Work on a copy</button>
+      <button @click=${() => this.#session?.takeOver()}>Work here instead</button>
+    </div>`;
+  }
+
+  async #start(): Promise<void> {
+    const session = new Session({
+      store: this.store,
+      claim: claimNotebook,
+      notices: storeNotices,
+      now_ms: Date.now,
+      random: Math.random,
+      onChange: (state) => this.#show(state),
+      onShelf: (entries, problem) => {
+        this.entries = entries;
+        this.shelfProblem = problem;
+      },
+      onTrouble: (trouble) =>
+        this.#notify(
+          troubleNotice(trouble, {
+            saveFile: () => void this.#saveFile(),
+            workOnCopy: () => void session.workOnCopy(),
+            rescue: (id) => void this.#rescue(id),
+          }),
+        ),
+    });
+    this.#session = session;
+    if (await session.openLast()) return;
+    const [first] = DEMO_NOTEBOOKS;
+    if (!first || !(await this.#openDemo(first.url))) await session.create();
+  }
+
+  #show(state: SessionState): void {
+    const notebook = state.history.present;
+    if (this.open?.history.present !== notebook) this.#service.update(notebook);
+    this.open = state;
+    document.title = `${notebook.title} · Slab & Spring`;
   }
 
   #onEdit = ({ edit, label, merge }: NotebookEdit): void => {
-    if (!this.history) return;
-    this.#take(record(this.history, edit(this.history.present), label, merge));
+    if (this.open?.access === 'reading')
+      this.#notify({
+        id: 'read-only',
+        tone: 'info',
+        text: 'This notebook can only be read here: another tab is working on it.',
+        action: { label: 'Work on a copy', run: () => void this.#session?.workOnCopy() },
+      });
+    else this.#session?.edit(edit, label, merge);
   };
 
-  #onReveal = (_: FieldReveal): void => {};
+  #onWish = ({ wish }: PageWish): void => {
+    void this.#fulfil(wish);
+  };
 
-  #fulfil(wish: Wish): void {
-    if (!this.history) return;
-    if (wish.do === 'undo') this.#take(undo(this.history));
-    if (wish.do === 'redo') this.#take(redo(this.history));
+  async #fulfil(wish: Wish): Promise<void> {
+    const session = this.#session;
+    if (!session) return;
+    switch (wish.do) {
+      case 'undo':
+        session.undo();
+        break;
+      case 'redo':
+        session.redo();
+        break;
+      case 'print':
+        window.print();
+        break;
+      case 'save-file':
+        await this.#saveFile();
+        break;
+      case 'open-file':
+        await this.#openFile(wish.file);
+        break;
+      case 'show-shelf':
+        await session.flush();
+        await session.refreshShelf();
+        this.shelfOpen = true;
+        break;
+      case 'new':
+        await this.#leaveShelf(() => session.create());
+        break;
+      case 'open':
+        await this.#leaveShelf(() => session.open(wish.id));
+        break;
+      case 'open-demo':
+        await this.#leaveShelf(() => this.#openDemo(wish.url));
+        break;
+      case 'duplicate':
+        await this.#leaveShelf(() => session.duplicate(wish.id));
+        break;
+      case 'delete':
+        await this.#deleteNotebook(wish.id);
+        break;
+      case 'work-on-copy':
+        await session.workOnCopy();
+        break;
+      case 'take-over':
+        session.takeOver();
+        break;
+    }
   }
 
+  async #leaveShelf(work: () => Promise<unknown>): Promise<void> {
+    this.shelfOpen = false;
+    await work();
+    scrollTo(0, 0);
+  }
+
+  async #deleteNotebook(id: string): Promise<void> {
+    const title = this.entries.find((e) => e.id === id)?.title ?? '';
+    if (!(await this.#session?.remove(id))) return;
+    this.#notify({
+      id: 'deleted',
+      tone: 'info',
+      text: `“${title}” was deleted.`,
+      action: { label: 'Undo', run: () => void this.#session?.restore(id) },
+    });
+  }
+
+  async #openFile(file: File): Promise<void> {
+    const { readNotebookFile } = await import('./notebook-files.ts');
+    try {
+      const reading = await readNotebookFile(file);
+      if (reading.ok) await this.#session?.openNew(reading.notebook);
+      else this.#notify(refusedFileNotice(file.name, reading.problems));
+    } catch (error) {
+      this.#notify({ id: 'file', tone: 'problem', text: `“${file.name}” could not be read: ${messageOf(error)}.` });
+    }
+  }
+
+  /** @returns whether it is open now. */
+  async #openDemo(url: string): Promise<boolean> {
+    try {
+      const { readNotebookFile } = await import('./notebook-files.ts');
+      const response = await fetch(url);
+      if (!response.ok) throw new Error(`the server answered ${response.status}`);
+      const reading = await readNotebookFile(new File([await response.blob()], url));
+      if (!reading.ok) throw new Error(reading.problems.map((p) => p.message).join('; '));
+      await this.#session?.openNew(reading.notebook);
+      return true;
+    } catch (error) {
+      this.#notify({ id: 'file', tone: 'problem', text: `The example could not be opened: ${messageOf(error)}.` });
+      return false;
+    }
+  }
+
+  async #saveFile(): Promise<void> {
+    const { saveNotebookFile } = await import('./notebook-files.ts');
+    const session = this.#session;
+    if (!session?.state) return;
+    saveNotebookFile(session.state.history.present, new Date());
+    await session.exported();
+  }
+
+  async #rescue(id: string): Promise<void> {
+    const stored = await this.store.rawText(id);
+    if (stored.ok) download(new Blob([stored.value], { type: 'application/json' }), `rescued-${id}.json`);
+    else this.#notify({ id: 'store', tone: 'problem', text: stored.problem.message });
+  }
+
+  #onReveal = ({ stack, path }: FieldReveal): void => {
+    this.renderRoot.querySelector('cell-column')?.reveal(stack, path);
+  };
+
+  #skip = (): void => {
+    this.renderRoot.querySelector('main')?.focus();
+  };
+
   #onKey = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const key = event.key.toLowerCase();
-    const wish = key === 'z' ? (event.shiftKey ? 'redo' : 'undo') : key === 'y' ? 'redo' : undefined;
-    if (!wish || editsText(event)) return;
+    const wish = undoKey(event);
+    if (!wish || this.shelfOpen) return;
     event.preventDefault();
-    this.#fulfil({ do: wish });
+    void this.#fulfil({ do: wish });
+  };
+
+  #onHide = (): void => {
+    if (document.visibilityState === 'hidden') void this.#session?.flush();
   };
 
   #onWorkerDeath(why: Error): void {
     this.#notify({
       id: 'worker',
       tone: 'problem',
-      text: `The calculation stopped and was started again: ${why.message}.`,
+      text: `A calculation stopped (${why.message}). It was started again.`,
+      action: { label: 'Compute again', run: () => this.#service.retry() },
     });
   }
 
@@ -165,10 +315,21 @@ export class SlabSpringApp extends LitElement {
   };
 }
 
-/** Fields have an undo of their own. */
-function editsText(event: Event): boolean {
-  const [target] = event.composedPath();
-  return target instanceof Element && target.matches('textarea, input:not([type]), input[type="text"]');
+/** Stand under every notebook, on screen and on paper. */
+function cautions() {
+  return html`<aside class="cautions" aria-label="Cautions">
+    <p>What these numbers are, and are not:</p>
+    <ul>
+      <li>Predictions are laboratory-like; in a building sound also goes around by the walls, and it comes out worse.</li>
+      <li>Added mass is load. A structural engineer decides whether the floor carries it; wet concrete weighs more.</li>
+      <li>Before a ceiling is cut: wiring, gas, asbestos and lead in old buildings.</li>
+      <li>Fire rating and fire stopping of floor-ceilings follow local codes. Local codes and licensed practice decide.</li>
+    </ul>
+  </aside>`;
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }
 
 declare global {
