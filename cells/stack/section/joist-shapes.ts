@@ -35,7 +35,7 @@ export function joistShapes(cavity: Cavity, x_m: number, top_m: number, layer: n
       x_m: x_m - width / 2,
       y_m: top_m + flange,
       width_m: width,
-      height_m: depth_m - 2 * flange,
+      height_m: Math.max(0, depth_m - 2 * flange),
     });
   switch (joists) {
     case 'none':
