@@ -128,6 +128,30 @@ export function flankingSimplified(
   return { Rw_dB, paths: all.map((p) => ({ ...p, share: 10 ** ((Rw_dB - p.Rw_dB) / 10) })) };
 }
 
+/** The same band by band; R_w in the names then means the R of one band. */
+export interface FlankingBands {
+  readonly separating: Omit<SeparatingElement, 'Rw_dB'> & { readonly R_dB: readonly number[] };
+  readonly flanking: readonly (Omit<FlankingElement, 'sourceRw_dB' | 'receivingRw_dB'> & {
+    readonly sourceR_dB: readonly number[];
+    readonly receivingR_dB: readonly number[];
+  })[];
+}
+
+/**
+ * R' of every band, dB, by the same paths: the detailed model of EN 12354-1:2000, clause 4.2, with laboratory values in
+ * place of those in the building. Linings enter as one number for all bands.
+ */
+export function flankingByBand_dB({ separating, flanking }: FlankingBands): number[] {
+  return separating.R_dB.map((Rw_dB, i) => {
+    const elements = flanking.map(({ sourceR_dB, receivingR_dB, ...element }) => ({
+      ...element,
+      sourceRw_dB: sourceR_dB[i] ?? NaN,
+      receivingRw_dB: receivingR_dB[i] ?? NaN,
+    }));
+    return flankingSimplified({ ...separating, Rw_dB }, elements).Rw_dB;
+  });
+}
+
 function requirePositive(name: string, value: number): void {
   if (!(value > 0)) throw new RangeError(`${name} must be > 0, got ${value}`);
 }
