@@ -19,7 +19,7 @@ process.argv = [process.execPath, entry, ...rest];
 await import(pathToFileURL(bundle).href);
 
 function newestSource() {
-  const folders = ['src', 'workers', 'tests/bench', 'tests/published'].map((f) => join(root, f));
+  const folders = ['src', 'cells', 'workers', 'tests/bench', 'tests/published'].map((f) => join(root, f));
   const files = folders.filter(existsSync).flatMap((f) =>
     readdirSync(f, { recursive: true, withFileTypes: true })
       .filter((e) => e.isFile())

@@ -1,0 +1,92 @@
+import { predict } from '#src/acoustics/predict.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
+import { version } from '../../package.json';
+
+/** What `predict --json` prints; numbers in SI units, levels in dB. */
+export interface NotebookPrediction {
+  /** Title of the notebook, or name of the stack. */
+  readonly notebook: string;
+  /** What computed it, with its version. */
+  readonly engine: string;
+  readonly scenarios: readonly ScenarioPrediction[];
+}
+
+export interface ScenarioPrediction {
+  readonly name: string;
+  readonly stacks: readonly StackPrediction[];
+}
+
+export interface StackPrediction extends Omit<Prediction, 'mechanisms'> {
+  readonly name: string;
+}
+
+/** One or more stacks could not be computed. */
+export class PredictionFailure extends Error {
+  /** One sentence for each. */
+  readonly failures: readonly string[];
+
+  constructor(failures: readonly string[]) {
+    super(failures.join('; '));
+    this.name = 'PredictionFailure';
+    this.failures = failures;
+  }
+}
+
+/** @throws PredictionFailure if a stack of a scenario cannot be computed, with every such stack named. */
+export function predictNotebook(notebook: Notebook): NotebookPrediction {
+  const failures: string[] = [];
+  const scenarios = notebook.scenarios.map((scenario) => ({
+    name: scenario.name,
+    stacks: notebook.stacks.flatMap((stack) => {
+      try {
+        return [shaped(stack.name, predict(resolveStack(notebook, scenario.id, stack.id)))];
+      } catch (error) {
+        const reason = error instanceof Error ? error.message : String(error);
+        failures.push(`scenario "${scenario.name}", stack "${stack.name}" cannot be computed: ${reason}`);
+        return [];
+      }
+    }),
+  }));
+  if (failures.length > 0) throw new PredictionFailure(failures);
+  return { notebook: notebook.title, engine: `slab-and-spring ${version}`, scenarios };
+}
+
+/** A stack on its own, without flanking sound, as the one scenario of a notebook around it. */
+export function predictStack(stack: Stack): NotebookPrediction {
+  return predictNotebook({
+    format: FORMAT,
+    version: VERSION,
+    id: 'alone',
+    title: stack.name,
+    units: 'SI',
+    parameters: [],
+    stacks: [stack],
+    materials: [],
+    flanking: { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 },
+    cells: [],
+    scenarios: [{ id: 'alone', name: stack.name, parent: null, changes: {} }],
+    shown: ['alone'],
+    reference: 'alone',
+    active: 'alone',
+  });
+}
+
+function shaped(name: string, prediction: Prediction): StackPrediction {
+  const { bands_Hz, R_dB, paths_dB, Ln_dB, impactPaths_dB, ratings, ...rest } = prediction;
+  const { surfaceMass_kg_m2, height_m, resonances_Hz, criticalFrequencies_Hz } = rest;
+  return {
+    name,
+    bands_Hz,
+    R_dB,
+    paths_dB,
+    Ln_dB,
+    impactPaths_dB,
+    ratings,
+    surfaceMass_kg_m2,
+    height_m,
+    resonances_Hz,
+    criticalFrequencies_Hz,
+  };
+}

@@ -1,0 +1,102 @@
+// Computes a notebook or a single stack without a browser: npm run --silent predict -- FILE [--json | --csv]
+import { readFileSync, statSync } from 'node:fs';
+import { basename } from 'node:path';
+import { parseArgs } from 'node:util';
+import { sizeProblem } from '#src/notebook/parsed-json.ts';
+import type { Problem } from '#src/notebook/problem.ts';
+import { readNotebook } from '#src/notebook/read-file.ts';
+import { readStack } from '#src/notebook/read-stack.ts';
+import { asCsv } from './predict-csv.ts';
+import { type NotebookPrediction, PredictionFailure, predictNotebook, predictStack } from './predict-notebook.ts';
+import { asTable } from './predict-table.ts';
+
+const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv]
+       npm run --silent predict -- --stack FILE [--json | --csv]
+
+Predicts every stack of every scenario of a notebook (.slabspring.json), or a single stack whose fields are all literals
+(src/notebook/stack.schema.json, example demo-notebooks/one-stack.json). FILE may be -, standard input.
+
+  --json   one JSON object: SI units, levels in dB, null where there is no value
+  --csv    one line for each scenario, stack and band; the ratings stand on every line
+  without  tables for reading
+
+Exit code: 0 predicted, 1 the file cannot be read or computed (every problem on standard error), 2 wrong use.`;
+
+interface Command {
+  readonly help: boolean;
+  readonly form: (result: NotebookPrediction) => string;
+  readonly file: string;
+  readonly isStack: boolean;
+}
+
+process.exitCode = main(process.argv.slice(2));
+
+function main(args: string[]): 0 | 1 | 2 {
+  const command = readArguments(args);
+  if (typeof command === 'string') {
+    console.error(`${command}\n\n${USAGE}`);
+    return 2;
+  }
+  if (command.help) {
+    console.log(USAGE);
+    return 0;
+  }
+  const name = command.file === '-' ? 'standard input' : basename(command.file);
+  const result = predicted(command);
+  if ('engine' in result) {
+    console.log(command.form(result));
+    return 0;
+  }
+  for (const message of result) console.error(`${name}: ${message}`);
+  return 1;
+}
+
+/** What was asked for, or why it cannot be understood. */
+function readArguments(args: string[]): Command | string {
+  try {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        help: { type: 'boolean', short: 'h', default: false },
+        json: { type: 'boolean', default: false },
+        csv: { type: 'boolean', default: false },
+        stack: { type: 'string' },
+      },
+    });
+    const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
+    if (!values.help && files.length !== 1) return `Expected one file, got ${files.length}.`;
+    if (values.json && values.csv) return 'Expected --json or --csv, got both.';
+    const form = values.json ? asJson : values.csv ? asCsv : asTable;
+    return { help: values.help, form, file: files[0] ?? '', isStack: values.stack !== undefined };
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** The result, or everything that is wrong, one sentence each. */
+function predicted({ file, isStack }: Command): NotebookPrediction | readonly string[] {
+  try {
+    const tooBig = file === '-' ? undefined : sizeProblem(statSync(file).size);
+    if (tooBig) return [tooBig.message];
+    const text = readFileSync(file === '-' ? 0 : file, 'utf8');
+    if (isStack) {
+      const reading = readStack(text);
+      return reading.ok ? predictStack(reading.stack) : sentences(reading.problems);
+    }
+    const reading = readNotebook(text);
+    return reading.ok ? predictNotebook(reading.notebook) : sentences(reading.problems);
+  } catch (error) {
+    if (error instanceof PredictionFailure) return error.failures;
+    return [`cannot be read: ${error instanceof Error ? error.message : String(error)}`];
+  }
+}
+
+function sentences(problems: readonly Problem[]): readonly string[] {
+  return problems.map(({ message }) => message);
+}
+
+/** NaN has no form in JSON and becomes null. */
+function asJson(result: NotebookPrediction): string {
+  return JSON.stringify(result, null, 2);
+}

@@ -1,0 +1,148 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { predict } from '#src/acoustics/predict.ts';
+import { readNotebook } from '#src/notebook/read-file.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
+const STACK = 'demo-notebooks/one-stack.json';
+const demoText = readFileSync(new URL(`../../${DEMO}`, import.meta.url), 'utf8');
+const stackText = readFileSync(new URL(`../../${STACK}`, import.meta.url), 'utf8');
+
+function run(args: readonly string[], input = '') {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['src/commands/run.mjs', 'predict', ...args], {
+    cwd: root,
+    input,
+    encoding: 'utf8',
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+interface Printed {
+  readonly notebook: string;
+  readonly engine: string;
+  readonly scenarios: readonly { readonly name: string; readonly stacks: readonly Record<string, unknown>[] }[];
+}
+
+describe('npm run predict', { timeout: 60_000 }, () => {
+  test('--json prints every scenario with finite bands and ratings, and nothing else', () => {
+    const { code, out, err } = run([DEMO, '--json']);
+    expect([code, err]).toEqual([0, '']);
+    const printed = JSON.parse(out) as Printed;
+    expect(Object.keys(printed)).toEqual(['notebook', 'engine', 'scenarios']);
+    expect(printed.engine).toMatch(/^slab-and-spring \d/);
+    expect(printed.scenarios.map((s) => s.name)).toEqual([
+      'Existing floor',
+      'Slab on top',
+      'Ceiling on resilient channel',
+      'Both',
+    ]);
+    for (const { stacks } of printed.scenarios)
+      for (const stack of stacks) {
+        expect(Object.keys(stack)).toEqual([
+          'name',
+          'bands_Hz',
+          'R_dB',
+          'paths_dB',
+          'Ln_dB',
+          'impactPaths_dB',
+          'ratings',
+          'surfaceMass_kg_m2',
+          'height_m',
+          'resonances_Hz',
+          'criticalFrequencies_Hz',
+        ]);
+        const numbers = [stack.R_dB, stack.Ln_dB, Object.values(stack.ratings as object)].flat() as number[];
+        expect(numbers).toHaveLength(21 + 21 + 15);
+        for (const number of numbers) expect(number).toEqual(expect.any(Number));
+      }
+  });
+
+  test('the numbers are those of the engine for the resolved stacks, to the last digit', () => {
+    const { scenarios } = JSON.parse(run([DEMO, '--json']).out) as Printed;
+    const reading = readNotebook(demoText);
+    if (!reading.ok) throw new Error('the demo must be readable');
+    reading.notebook.scenarios.forEach(({ id }, i) => {
+      const { mechanisms: _untold, ...prediction } = predict(resolveStack(reading.notebook, id, 'floor'));
+      expect(scenarios[i]!.stacks).toEqual([{ name: 'Floor between the rooms', ...prediction }]);
+    });
+  });
+
+  test('--stack reads a single stack without flanking; a file of a notebook is not one', () => {
+    const { code, out } = run(['--stack', STACK, '--json']);
+    const printed = JSON.parse(out) as Printed;
+    expect(code).toBe(0);
+    expect(printed.scenarios).toHaveLength(1);
+    expect(Object.keys(printed.scenarios[0]!.stacks[0]!.paths_dB as object)).toEqual(['direct', 'supports']);
+    expect(run(['--stack', DEMO]).code).toBe(1);
+  });
+
+  test('--csv prints one line for each scenario, stack and band', () => {
+    const { code, out } = run([DEMO, '--csv']);
+    const lines = out.trimEnd().split(/\r?\n/);
+    expect(code).toBe(0);
+    expect(lines[0]).toMatch(
+      /^scenario,stack,frequency_Hz,R_dB,R_direct_dB,R_supports_dB,R_flanking_dB,R_leaks_dB,Ln_dB/,
+    );
+    expect(lines).toHaveLength(1 + 4 * 21);
+    expect(lines[1]).toMatch(/^Existing floor,Floor between the rooms,50,\d/);
+  });
+
+  test('prints tables with the cautions when nothing is asked for', () => {
+    const { code, out } = run([DEMO]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/STC +OITC +Rw\(C;Ctr\) +IIC +Ln,w\(CI\)/);
+    expect(out).toMatch(/structural engineer/);
+  });
+
+  test('names every problem of a file on standard error, exits with 1 and prints nothing', () => {
+    const broken = demoText
+      .replace('"parameter": "slab-thickness"', '"parameter": "nowhere"')
+      .replace('"units": "SI"', '"units": 3');
+    const { code, out, err } = run(['-', '--json'], broken);
+    expect([code, out]).toEqual([1, '']);
+    expect(err.trimEnd().split('\n')).toEqual([
+      'standard input: units must be "SI" or "inch-pound", got 3 (/units)',
+      `standard input: parameter must be the key of one of the notebook's parameters, got "nowhere" (/stacks/0/layers/0/sheets/0/thickness_m/parameter)`,
+    ]);
+  });
+
+  test('names every problem of a stack with paths that begin at the stack', () => {
+    const broken = stackText
+      .replace('"covering": "none"', '"covering": "moss"')
+      .replace('"length_m": 4', '"length_m": { "parameter": "side" }')
+      .replace('"kind": "cavity"', '"kind": "leaf"');
+    const { code, err } = run(['--stack', '-'], broken);
+    expect(code).toBe(1);
+    expect(err).toContain('length_m must be a number, got an object (/length_m)');
+    expect(err).toContain('covering must be a known covering, got "moss" (/covering)');
+    expect(err).toContain('(/layers/1/kind)');
+  });
+
+  test('a stack with nothing in it cannot be computed and says so', () => {
+    const empty = stackText.replaceAll(/"thickness_m": [\d.]+/g, '"thickness_m": 0');
+    const { code, out, err } = run(['--stack', '-', '--json'], empty);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/cannot be computed: layers must hold a sheet thicker than 0/);
+  });
+
+  test.each([
+    [['no-such-file.json'], 1],
+    [['demo-notebooks'], 1],
+    [[], 2],
+    [[DEMO, STACK], 2],
+    [[DEMO, '--json', '--csv'], 2],
+    [[DEMO, '--xml'], 2],
+  ])('%j ends with exit code %d and a word on standard error', (args, code) => {
+    const result = run(args);
+    expect([result.code, result.out]).toEqual([code, '']);
+    expect(result.err).not.toBe('');
+  });
+
+  test('--help prints the usage', () => {
+    expect(run(['--help'])).toMatchObject({ code: 0, out: expect.stringContaining('Usage:') });
+  });
+});

@@ -1,0 +1,94 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { predict } from '#src/acoustics/predict.ts';
+import { withCurrentValues } from '#src/commands/current-values.ts';
+import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import { readNotebook } from '#src/notebook/read-file.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { FILE_ENDING, writeNotebook } from '#src/notebook/write-file.ts';
+
+const folder = new URL('../../demo-notebooks/', import.meta.url);
+
+function read(name: string): { readonly text: string; readonly notebook: Notebook } {
+  const text = readFileSync(new URL(name, folder), 'utf8');
+  const reading = readNotebook(text);
+  if (!reading.ok) throw new Error(reading.problems.map((p) => p.message).join('\n'));
+  return { text, notebook: reading.notebook };
+}
+
+describe.each(readdirSync(folder).filter((name) => name.endsWith(FILE_ENDING)))('%s', (name) => {
+  const { text, notebook } = read(name);
+
+  test('is written as the page would write it', () => {
+    expect(text).toBe(writeNotebook(notebook));
+  });
+
+  test('carries the live values that the engine computes: npm run demos', () => {
+    expect(withCurrentValues(notebook)).toEqual(notebook);
+  });
+
+  test('states its cautions', () => {
+    const words = notebook.cells.map((cell) => (cell.kind === 'commentary' ? cell.text : '')).join(' ');
+    for (const caution of [/structural engineer/, /wiring/, /gas/, /asbestos/, /lead/, /fire stopping/i, /laborator/])
+      expect(words).toMatch(caution);
+    expect(words).toMatch(/Local codes and licensed practice decide/);
+    expect(words).toMatch(/invented/);
+  });
+});
+
+describe('what the text of the practice room says holds in the computation', () => {
+  const { notebook } = read(`practice-room-above-library${FILE_ENDING}`);
+  const of = (scenario: string, n = notebook) => predict(resolveStack(n, scenario, 'floor'));
+  const [existing, slab, channel, both] = ['existing', 'slab', 'channel', 'both'].map((id) => of(id)) as [
+    ReturnType<typeof of>,
+    ReturnType<typeof of>,
+    ReturnType<typeof of>,
+    ReturnType<typeof of>,
+  ];
+  const at = (levels_dB: readonly number[], band_Hz: number) => levels_dB[existing.bands_Hz.indexOf(band_Hz)]!;
+  const bounce_Hz = (p: typeof existing) => p.resonances_Hz.find((r) => r.kind === 'mass-spring-mass')!.frequency_Hz;
+
+  test('either cure gains, both gain most', () => {
+    expect(existing.ratings.STC).toBeLessThan(channel.ratings.STC);
+    expect(channel.ratings.STC).toBeLessThan(both.ratings.STC);
+    expect(slab.ratings.STC).toBeLessThan(both.ratings.STC);
+  });
+
+  test('the new ceiling adds next to no weight', () => {
+    expect(channel.surfaceMass_kg_m2 - existing.surfaceMass_kg_m2).toBeLessThan(3);
+  });
+
+  test('in the lowest bands the ceiling on channel is worse than the old one', () => {
+    for (const band_Hz of [50, 63]) expect(at(channel.R_dB, band_Hz)).toBeLessThan(at(existing.R_dB, band_Hz));
+  });
+
+  test('springs move the resonance down, the slab moves it further', () => {
+    expect(bounce_Hz(channel)).toBeLessThan(bounce_Hz(existing));
+    expect(bounce_Hz(both)).toBeLessThan(bounce_Hz(channel));
+  });
+
+  test('with both cures the walls carry most of the sound from 1250 Hz up', () => {
+    both.mechanisms.forEach((mechanism, i) => {
+      if (both.bands_Hz[i]! >= 1250) expect(mechanism.path).toBe('flanking');
+    });
+  });
+
+  test('the hard slab is quieter in the bass and louder in the treble under the tapping machine', () => {
+    expect(slab.ratings.IIC).toBeLessThan(existing.ratings.IIC);
+    expect(at(slab.Ln_dB, 63)).toBeLessThan(at(existing.Ln_dB, 63));
+    expect(at(slab.Ln_dB, 3150)).toBeGreaterThan(at(existing.Ln_dB, 3150));
+  });
+
+  test('a soft covering takes the treble away again', () => {
+    const covered = of('slab', setStackField(notebook, 'floor', ['covering'], 'carpet-on-pad'));
+    expect(covered.ratings.IIC).toBeGreaterThan(existing.ratings.IIC);
+    expect(at(covered.Ln_dB, 3150)).toBeLessThan(at(slab.Ln_dB, 3150));
+  });
+
+  test('isolation clips in a fork of both gain further', () => {
+    const fork = { ...notebook, active: 'both' };
+    const clips = of('both', setStackField(fork, 'floor', ['layers', 1, 'support'], 'clips'));
+    expect(clips.ratings.STC).toBeGreaterThan(both.ratings.STC);
+  });
+});
