@@ -110,6 +110,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
 
   @state() private lit: Origin | undefined;
   @state() private editing = false;
+  @state() private springs = false;
   @state() private width = 0;
   @query('layer-list') private list!: LayerList | null;
 
@@ -160,6 +161,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
             })
       }
       ${focus ? frequencyList(focus, notebook) : nothing}
+      ${this.#columns.length ? this.#renderSwing(stack) : nothing}
       <details class="layers" ?open=${this.editing} @toggle=${this.#onToggle}>
         <summary>Layers and their fields</summary>
         ${this.editing ? this.#renderLayers(stack) : nothing}
@@ -209,6 +211,22 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     `;
   }
 
+  /** The code behind it comes when it is first asked for. */
+  #renderSwing(stack: Stack) {
+    return html`
+      <p class="screen-only">
+        <button type="button" aria-expanded=${this.springs} @click=${this.#onSprings}>
+          ${this.springs ? 'Hide the masses on springs' : 'Show as masses on springs'}
+        </button>
+      </p>
+      ${
+        this.springs
+          ? html`<swing-row .columns=${this.#columns} .stack=${stack} .units=${this.notebook.units}></swing-row>`
+          : nothing
+      }
+    `;
+  }
+
   #section(stack: Stack, { scenario, construction }: StackColumn, width_m: number): Section {
     return sectionOf(construction!, { width_m, hatchOf: hatchesOf(stack, valuesOf(this.notebook, scenario.id)) });
   }
@@ -229,6 +247,11 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   #onPoint = (event: LayerPoint) => {
     this.lit = event.origin;
     if (event.chosen && event.origin) void this.reveal(fieldOf(this.#stack!, event.origin));
+  };
+
+  #onSprings = async () => {
+    this.springs = !this.springs;
+    await import('./swing/swing-row.ts');
   };
 
   #onToggle = (event: ToggleEvent) => {

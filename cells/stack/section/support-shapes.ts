@@ -170,5 +170,14 @@ function box(
   from: number,
   to: number,
 ): Box {
-  return { shape: 'box', part, hatch, layer, x_m: middle - width_m / 2, y_m: from, width_m, height_m: Math.max(0, to - from) };
+  return {
+    shape: 'box',
+    part,
+    hatch,
+    layer,
+    x_m: middle - width_m / 2,
+    y_m: from,
+    width_m,
+    height_m: Math.max(0, to - from),
+  };
 }
