@@ -169,7 +169,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
       aria-label="Show where ${label} is used: ${uses.map((u) => `${u.stack.name}, ${u.label}`).join('; ')}"
       @click=${() => this.dispatchEvent(new FieldReveal(first!.stack.id, first!.path))}
     >
-      ${first!.label}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}
+      ${first!.stack.name}: ${first!.label}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}
     </button>`;
   }
 

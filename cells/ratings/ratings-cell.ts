@@ -96,6 +96,9 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         color: var(--accent);
         font-weight: 600;
       }
+      .note {
+        max-width: var(--reading-width);
+      }
       .failures {
         margin-top: var(--space-2);
       }
@@ -138,6 +141,10 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
           )}
         </table>
       </div>
+      <p class="note">
+        Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
+        more. Ratings are predicted for a laboratory.
+      </p>
       ${this.#story()} ${this.#failures(columns)}`;
   }
 

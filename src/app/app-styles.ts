@@ -64,10 +64,6 @@ export const appStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
-  .cautions ul {
-    margin: 0;
-    padding-left: 1.2em;
-  }
   @media (min-width: 75rem) {
     .columns {
       grid-template-columns: 17rem minmax(0, 1fr);

@@ -6,6 +6,7 @@
 import type { Edit } from '#cells/contract.ts';
 import { type History, record, redo, startHistory, undo } from '#src/notebook/history.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { writeNotebook } from '#src/notebook/write-file.ts';
 import type { ClaimState, NotebookClaim } from '#src/store/notebook-claim.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import type { ShelfEntry } from '#src/store/shelf.ts';
@@ -103,7 +104,7 @@ export class Session {
       return;
     }
     const here = await store.load(notebook.id);
-    if (here.ok && JSON.stringify(here.value.history.present) === JSON.stringify(notebook)) {
+    if (here.ok && writeNotebook(here.value.history.present) === writeNotebook(notebook)) {
       await this.open(notebook.id);
       return;
     }

@@ -315,16 +315,11 @@ export class SlabSpringApp extends LitElement {
   };
 }
 
-/** Stand under every notebook, on screen and on paper. */
+/** Stands under every notebook, on screen and on paper. */
 function cautions() {
-  return html`<aside class="cautions" aria-label="Cautions">
-    <p>What these numbers are, and are not:</p>
-    <ul>
-      <li>Predictions are laboratory-like; in a building sound also goes around by the walls, and it comes out worse.</li>
-      <li>Added mass is load. A structural engineer decides whether the floor carries it; wet concrete weighs more.</li>
-      <li>Before a ceiling is cut: wiring, gas, asbestos and lead in old buildings.</li>
-      <li>Fire rating and fire stopping of floor-ceilings follow local codes. Local codes and licensed practice decide.</li>
-    </ul>
+  return html`<aside class="cautions" aria-label="What the numbers are">
+    Predictions are laboratory-like: in a building sound also goes around by the walls, and it comes out worse. Nothing
+    here is a verdict on load, fire or health; local codes and licensed practice decide.
   </aside>`;
 }
 

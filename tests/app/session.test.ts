@@ -1,0 +1,276 @@
+import { beforeEach, expect, test, vi } from 'vitest';
+import { Session, type SessionState, type SessionTrouble } from '#src/app/session.ts';
+import { setTitle } from '#src/notebook/edits/set-title.ts';
+import type { ClaimState, NotebookClaim } from '#src/store/notebook-claim.ts';
+import { type NotebookStore, notebookStore } from '#src/store/notebook-store.ts';
+import type { ShelfEntry } from '#src/store/shelf.ts';
+import type { StoreNotice } from '#src/store/store-notices.ts';
+import { refused } from '#src/store/store-result.ts';
+import { practiceRoom } from '../browser/practice-room.ts';
+import { memoryKeyValues } from '../store/memory-key-values.ts';
+
+/** The lock manager and the channel of one browser: tabs that hear and lock each other. */
+class Browser {
+  readonly values = memoryKeyValues();
+  readonly #holders = new Map<string, { tell(state: ClaimState): void }>();
+  readonly #ears: { tab: object; hear(notice: StoreNotice): void }[] = [];
+  time_ms = 1000;
+
+  store(): NotebookStore {
+    return notebookStore(this.values, () => this.time_ms++);
+  }
+
+  async claim(id: string, onChange: (state: ClaimState) => void): Promise<NotebookClaim> {
+    const holders = this.#holders;
+    const self = {
+      state: holders.has(id) ? ('waiting' as ClaimState) : ('held' as ClaimState),
+      tell(state: ClaimState) {
+        self.state = state;
+        onChange(state);
+      },
+      takeOver() {
+        holders.get(id)?.tell('lost');
+        holders.set(id, self);
+        self.tell('held');
+      },
+      async release() {
+        if (holders.get(id) === self) holders.delete(id);
+      },
+    };
+    if (self.state === 'held') holders.set(id, self);
+    return self;
+  }
+
+  notices(hear: (notice: StoreNotice) => void) {
+    const tab = {};
+    this.#ears.push({ tab, hear });
+    return {
+      tell: (notice: StoreNotice) => {
+        for (const ear of this.#ears) if (ear.tab !== tab) ear.hear(notice);
+      },
+      close: () => {},
+    };
+  }
+}
+
+interface Tab {
+  readonly session: Session;
+  readonly store: NotebookStore;
+  readonly troubles: SessionTrouble[];
+  readonly shelf: () => readonly ShelfEntry[];
+  readonly state: () => SessionState;
+  readonly title: () => string;
+}
+
+function tabOf(browser: Browser, store = browser.store()): Tab {
+  const troubles: SessionTrouble[] = [];
+  let shelf: readonly ShelfEntry[] = [];
+  const session = new Session({
+    store,
+    claim: (id, onChange) => browser.claim(id, onChange),
+    notices: (hear) => browser.notices(hear),
+    now_ms: () => browser.time_ms,
+    random: Math.random,
+    onChange: () => {},
+    onShelf: (entries) => {
+      shelf = entries;
+    },
+    onTrouble: (trouble) => troubles.push(trouble),
+  });
+  return {
+    session,
+    store,
+    troubles,
+    shelf: () => shelf,
+    state: () => session.state!,
+    title: () => session.state!.history.present.title,
+  };
+}
+
+const rename = (tab: Tab, title: string) => tab.session.edit((n) => setTitle(n, title), 'title');
+
+let browser: Browser;
+let tab: Tab;
+
+beforeEach(() => {
+  browser = new Browser();
+  tab = tabOf(browser);
+});
+
+test('what was edited is there after a reload, undo included', async () => {
+  await tab.session.openNew(practiceRoom());
+  rename(tab, 'Second title');
+  await tab.session.close();
+  const next = tabOf(browser);
+  expect(await next.session.openLast()).toBe(true);
+  expect(next.title()).toBe('Second title');
+  next.session.undo();
+  expect(next.title()).toBe('Percussion above the reading room');
+  next.session.redo();
+  expect(next.title()).toBe('Second title');
+});
+
+test('edits are saved by themselves a little later', async () => {
+  vi.useFakeTimers();
+  await tab.session.openNew(practiceRoom());
+  rename(tab, 'Second title');
+  await vi.advanceTimersByTimeAsync(500);
+  vi.useRealTimers();
+  const stored = await tab.store.load('practice-room');
+  expect(stored.ok && stored.value.history.present.title).toBe('Second title');
+});
+
+test('without anything stored there is nothing to open last', async () => {
+  expect(await tab.session.openLast()).toBe(false);
+  expect(tab.troubles).toEqual([]);
+});
+
+test('a file of a notebook that is here with other content opens beside it', async () => {
+  await tab.session.openNew(practiceRoom());
+  rename(tab, 'Mine');
+  await tab.session.openNew(practiceRoom({ title: 'From a file' }));
+  expect(tab.title()).toBe('From a file');
+  expect(tab.state().history.present.id).not.toBe('practice-room');
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  const mine = await tab.store.load('practice-room');
+  expect(mine.ok && mine.value.history.present.title).toBe('Mine');
+});
+
+test('a file with the same content as what is here opens what is here, with its undo', async () => {
+  await tab.session.openNew(practiceRoom({ title: 'First' }));
+  rename(tab, 'Percussion above the reading room');
+  await tab.session.openNew(practiceRoom());
+  expect(tab.state().history.present.id).toBe('practice-room');
+  expect(tab.state().history.past).toHaveLength(1);
+  expect(tab.troubles).toEqual([]);
+});
+
+test('a second tab reads, follows what is saved, and its edits change nothing', async () => {
+  await tab.session.openNew(practiceRoom());
+  const other = tabOf(browser);
+  await other.session.open('practice-room');
+  expect(other.state().access).toBe('reading');
+  rename(other, 'Not allowed');
+  expect(other.title()).toBe('Percussion above the reading room');
+  rename(tab, 'Second title');
+  await tab.session.flush();
+  await vi.waitFor(() => expect(other.title()).toBe('Second title'));
+});
+
+test('taking over turns the tabs around and keeps the last edits of both', async () => {
+  await tab.session.openNew(practiceRoom());
+  const other = tabOf(browser);
+  await other.session.open('practice-room');
+  rename(tab, 'Last words of the first tab');
+  await tab.session.flush();
+  other.session.takeOver();
+  await vi.waitFor(() => expect(other.state().access).toBe('writing'));
+  await vi.waitFor(() => expect(tab.state().access).toBe('reading'));
+  rename(other, 'Second tab');
+  await other.session.flush();
+  expect(other.troubles).toEqual([]);
+  await vi.waitFor(() => expect(tab.title()).toBe('Second tab'));
+});
+
+test('a copy for the reading tab is a notebook of its own', async () => {
+  await tab.session.openNew(practiceRoom());
+  const other = tabOf(browser);
+  await other.session.open('practice-room');
+  await other.session.workOnCopy();
+  expect(other.state().access).toBe('writing');
+  expect(other.title()).toBe('Percussion above the reading room, copy');
+  expect(tab.title()).toBe('Percussion above the reading room');
+});
+
+test('a save by somebody else in between is a conflict; nothing is overwritten and a copy keeps both', async () => {
+  await tab.session.openNew(practiceRoom());
+  const stored = await tab.store.load('practice-room');
+  if (!stored.ok) throw new Error('not stored');
+  const theirs = { ...stored.value.history, present: practiceRoom({ title: 'Theirs' }) };
+  await browser.store().save(theirs);
+  rename(tab, 'Mine');
+  await tab.session.flush();
+  expect(tab.troubles.map((t) => t.kind)).toEqual(['conflict']);
+  await tab.session.workOnCopy();
+  expect(tab.title()).toBe('Mine, copy');
+  const kept = await tab.store.load('practice-room');
+  expect(kept.ok && kept.value.history.present.title).toBe('Theirs');
+});
+
+test('deleting what is open opens another one, and undo brings it back to the shelf', async () => {
+  await tab.session.openNew(practiceRoom({ id: 'first', title: 'First' }));
+  await tab.session.openNew(practiceRoom({ id: 'second', title: 'Second' }));
+  await tab.session.remove('second');
+  expect(tab.title()).toBe('First');
+  expect(tab.shelf().map((e) => e.title)).toEqual(['First']);
+  await tab.session.restore('second');
+  expect(
+    tab
+      .shelf()
+      .map((e) => e.title)
+      .toSorted(),
+  ).toEqual(['First', 'Second']);
+});
+
+test('deleting the last one leaves a new, empty notebook', async () => {
+  await tab.session.openNew(practiceRoom());
+  await tab.session.remove('practice-room');
+  expect(tab.title()).toBe('New notebook');
+});
+
+test('a duplicate has the content and a title that says so', async () => {
+  await tab.session.openNew(practiceRoom());
+  await tab.session.duplicate('practice-room');
+  expect(tab.title()).toBe('Percussion above the reading room, copy');
+  expect(tab.state().history.present.cells).toEqual(practiceRoom().cells);
+});
+
+test('where the browser stores nothing the notebook opens all the same and the trouble is told', async () => {
+  const broken = {
+    ...browser.store(),
+    add: async () => refused('unavailable', 'The browser gives this page no storage.'),
+  };
+  const alone = tabOf(browser, broken);
+  await alone.session.openNew(practiceRoom());
+  expect(alone.state().access).toBe('memory');
+  expect(alone.troubles.map((t) => t.kind)).toEqual(['store']);
+  rename(alone, 'Still editable');
+  expect(alone.title()).toBe('Still editable');
+});
+
+test('a damaged record is told with its reasons, and what was open stays open', async () => {
+  await tab.session.openNew(practiceRoom());
+  await browser.values.update(['notebook:bad'], () => [{ format: 'slab-and-spring-record', version: 1, notebook: {} }]);
+  expect(await tab.session.open('bad')).toBe(false);
+  expect(tab.troubles[0]).toMatchObject({ kind: 'damaged', id: 'bad' });
+  expect(tab.title()).toBe('Percussion above the reading room');
+});
+
+test('a save that failed is tried again with the next edit and nothing is lost', async () => {
+  let full = false;
+  const store = browser.store();
+  const moody: NotebookStore = {
+    ...store,
+    save: (history, basedOn_ms) =>
+      full ? Promise.resolve(refused('full', 'No room left.')) : store.save(history, basedOn_ms),
+  };
+  const one = tabOf(browser, moody);
+  await one.session.openNew(practiceRoom());
+  full = true;
+  rename(one, 'Not stored at first');
+  await one.session.flush();
+  expect(one.troubles.map((t) => t.kind)).toEqual(['store']);
+  full = false;
+  await one.session.flush();
+  const stored = await store.load('practice-room');
+  expect(stored.ok && stored.value.history.present.title).toBe('Not stored at first');
+});
+
+test('saving a file is remembered', async () => {
+  await tab.session.openNew(practiceRoom());
+  expect(tab.state().exportedAt_ms).toBeNull();
+  await tab.session.exported();
+  await tab.session.refreshShelf();
+  expect(tab.state().exportedAt_ms).not.toBeNull();
+  expect(tab.shelf()[0]!.exportedAt_ms).not.toBeNull();
+});
