@@ -24,8 +24,12 @@ const HEADINGS: readonly (readonly [BandQuantity | 'frequency', RegExp])[] = [
 /** For a message: headings that are understood. */
 export const KNOWN_HEADINGS = 'frequency, R or TL, Ln, delta L, level';
 
+/** Longer ones are no headings; it also bounds the work on a hostile file. */
+const LONGEST_HEADING = 200;
+
 /** Reads a heading such as `f_Hz`, `Frequency (Hz)`, `TL [dB]`, `L'n, dB` or `R floor 2`; undefined: not known. */
 export function quantityOfHeading(heading: string): BandQuantity | 'frequency' | undefined {
+  if (heading.length > LONGEST_HEADING) return undefined;
   const plain = heading
     .toLowerCase()
     .replace(/\([^)]*\)|\[[^\]]*\]/g, ' ')

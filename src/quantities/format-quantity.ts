@@ -80,10 +80,19 @@ function feetAndInches(value_m: number): string {
 
 function inches(value_in: number): string {
   const size = Math.abs(value_in);
-  const sixteenths = Math.round(16 * size);
-  const error = Math.abs(sixteenths / 16 - size);
-  if (error > FRACTION_TOLERANCE_IN || error > FRACTION_TOLERANCE_RELATIVE * size) return decimal(value_in, 4, 3);
-  return `${value_in < 0 ? '−' : ''}${sixteenthsOfInch(sixteenths)}`;
+  const text = decimal(size, 4, 3);
+  // The decimal text counts too, so that it would not turn into a fraction once it is read back.
+  const sixteenths = wholeSixteenths(size) ?? wholeSixteenths(Number(text));
+  const shown = sixteenths === undefined ? text : sixteenthsOfInch(sixteenths);
+  return value_in < 0 && shown !== '0' ? `−${shown}` : shown;
+}
+
+/** The sixteenths that a size stands for, if it lies close enough to any. */
+function wholeSixteenths(size_in: number): number | undefined {
+  const sixteenths = Math.round(16 * size_in);
+  const error = Math.abs(sixteenths / 16 - size_in);
+  const isClose = error <= FRACTION_TOLERANCE_IN && error <= FRACTION_TOLERANCE_RELATIVE * size_in;
+  return isClose && Number.isSafeInteger(sixteenths) ? sixteenths : undefined;
 }
 
 function sixteenthsOfInch(sixteenths: number): string {
@@ -104,11 +113,7 @@ export function decimal(value: number, significantDigits: number, decimalsMax: n
   const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.min(Math.max(significantDigits - 1 - magnitude, 0), decimalsMax);
   // Past the digits of a double, fixed notation would print digits that mean nothing.
-  if (magnitude >= 15)
-    return value
-      .toExponential(significantDigits - 1)
-      .replace('-', '−')
-      .replace('e+', '·10^');
+  if (magnitude >= 15) return value.toExponential(significantDigits - 1).replace('-', '−');
   const text = value
     .toFixed(decimals)
     .replace(/(\.\d*?)0+$/, '$1')

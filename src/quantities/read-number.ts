@@ -21,7 +21,7 @@ const VULGAR_FRACTIONS: Readonly<Record<string, number>> = {
   '⅞': 7 / 8,
 };
 
-const WITH_VULGAR = new RegExp(`^(?:(\\d+)\\s*-?\\s*)?([${Object.keys(VULGAR_FRACTIONS).join('')}])`);
+const WITH_VULGAR = new RegExp(`^(?:(\\d+)(?:\\s*-\\s*|\\s*))?([${Object.keys(VULGAR_FRACTIONS).join('')}])`);
 const WITH_FRACTION = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*[/⁄]\s*(\d+)(?![.,\d])/;
 /** Groups of three set apart by blanks (ordinary, no-break, thin, narrow), then a decimal part; or digits and separators. */
 const DECIMAL = /^(?:\d{1,3}(?:[ \u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)?|[.,]?\d[\d.,]*)(?:e[+-]?\d+)?/i;
