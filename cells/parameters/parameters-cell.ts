@@ -5,7 +5,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { describeValue } from '#src/notebook/describe-changes.ts';
 import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
-import { fieldsUsing } from '#src/notebook/field-use.ts';
+import { type FieldUse, fieldsUsing } from '#src/notebook/field-use.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type {
   ChoiceParameter,
@@ -163,13 +163,15 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
   #uses({ key, label }: Parameter) {
     const uses = fieldsUsing(this.notebook, key);
     if (uses.length === 0) return html`<span class="note">not used yet</span>`;
-    const [first] = uses;
+    const [{ stack, path, label: field }] = uses as [FieldUse];
+    const where = `${stack.name}: ${field}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}`;
     return html`<button
       class="quiet use"
-      aria-label="Show where ${label} is used: ${uses.map((u) => `${u.stack.name}, ${u.label}`).join('; ')}"
-      @click=${() => this.dispatchEvent(new FieldReveal(first!.stack.id, first!.path))}
+      aria-label="Show where ${label} is used: ${where}"
+      title=${uses.map((u) => `${u.stack.name}: ${u.label}`).join('\n')}
+      @click=${() => this.dispatchEvent(new FieldReveal(stack.id, path))}
     >
-      ${first!.stack.name}: ${first!.label}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}
+      ${where}
     </button>`;
   }
 

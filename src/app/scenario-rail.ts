@@ -53,19 +53,15 @@ export class ScenarioRail extends LitElement {
     const { scenarios } = this.notebook;
     return html`<nav aria-labelledby="heading">
       <h2 id="heading">Scenarios</h2>
-      <ol
-        role="radiogroup"
-        aria-label="Scenario to work in"
-        @dragover=${this.#onDragOver}
-        @dragleave=${this.#onDragLeave}
-        @drop=${this.#onDrop}
-      >
-        ${repeat(
-          scenarios,
-          (s) => s.id,
-          (s, index) => this.#card(s, index),
-        )}
-      </ol>
+      <div role="radiogroup" aria-label="Scenario to work in">
+        <ol @dragover=${this.#onDragOver} @dragleave=${this.#onDragLeave} @drop=${this.#onDrop}>
+          ${repeat(
+            scenarios,
+            (s) => s.id,
+            (s, index) => this.#card(s, index),
+          )}
+        </ol>
+      </div>
     </nav>`;
   }
 
@@ -203,7 +199,7 @@ export class ScenarioRail extends LitElement {
             <span class="row">
               <button
                 class="quiet"
-                aria-label="Hand ${this.#label(key)} to ${parentName}"
+                aria-label="Hand to ${parentName}: ${this.#label(key)}"
                 @click=${() => this.#edit(`hand ${this.#label(key)} to “${parentName}”`, (n) => mergeChange(n, id, key))}
               >
                 Hand to ${parentName}

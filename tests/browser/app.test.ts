@@ -1,0 +1,200 @@
+import { beforeEach, expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#src/app/slab-spring-app.ts';
+import type { SlabSpringApp } from '#src/app/slab-spring-app.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { type NotebookStore, notebookStore } from '#src/store/notebook-store.ts';
+import { memoryKeyValues } from '../store/memory-key-values.ts';
+import { axeProblems } from './axe-problems.ts';
+import { practiceRoom } from './practice-room.ts';
+
+let app: SlabSpringApp;
+let store: NotebookStore;
+
+/** What the page shows, found through every shadow root. */
+function deep<E extends Element>(selector: string, root: ParentNode = document): E[] {
+  const found = [...root.querySelectorAll<E>(selector)];
+  for (const element of root.querySelectorAll('*'))
+    if (element.shadowRoot) found.push(...deep<E>(selector, element.shadowRoot));
+  return found;
+}
+
+const cellTitles = () => deep('cell-frame').map((f) => f.shadowRoot!.querySelector('section')!.ariaLabel);
+const stored = async (): Promise<Notebook> => {
+  const loaded = await store.load('practice-room');
+  if (!loaded.ok) throw new Error(loaded.problem.message);
+  return loaded.value.history.present;
+};
+const computed = () => expect.poll(() => deep('.live.ready').length, { timeout: 5000 }).toBe(2);
+
+/** The page without what other tests look at: text, sliders and ratings load quickly. */
+function lightRoom(): Notebook {
+  const room = practiceRoom();
+  return { ...room, cells: room.cells.filter((c) => ['commentary', 'parameters', 'ratings'].includes(c.kind)) };
+}
+
+beforeEach(async () => {
+  document.documentElement.lang = 'en';
+  store = notebookStore(memoryKeyValues(), Date.now);
+  await store.add(lightRoom());
+  await store.markOpened('practice-room');
+  app = document.createElement('slab-spring-app');
+  app.store = store;
+  document.body.append(app);
+  await computed();
+});
+
+test('the notebook that was open last stands there, computed', async () => {
+  expect(document.title).toBe('Percussion above the reading room · Slab & Spring');
+  await expect
+    .element(page.getByRole('textbox', { name: 'Title of the notebook' }))
+    .toHaveValue('Percussion above the reading room');
+  expect(cellTitles()).toEqual([expect.stringContaining('The percussion club'), 'Try it', 'Ratings']);
+});
+
+test('dragging a slider changes the live value, and undo takes the whole drag back', async () => {
+  const [live] = deep('.live');
+  const before = live!.textContent;
+  const slider = page.getByRole('slider', { name: 'slab thickness' });
+  const input = slider.element() as HTMLInputElement;
+  for (const value of [50, 60, 70, 90]) {
+    input.value = String(value);
+    input.dispatchEvent(new Event('input'));
+    await new Promise((done) => requestAnimationFrame(done));
+  }
+  await expect.poll(() => live!.textContent).not.toBe(before);
+  await page.getByRole('button', { name: 'Undo: slab thickness' }).click();
+  await expect.poll(() => live!.textContent).toBe(before);
+  await expect.element(slider).toHaveValue('38');
+});
+
+test('Ctrl+Z and Ctrl+Shift+Z go back and forth; inside a text field they are the field’s', async () => {
+  await page.getByRole('radio', { name: 'Both' }).click();
+  await page.getByRole('button', { name: 'Fork Both' }).click();
+  await expect.element(page.getByRole('radio', { name: 'Both 2' })).toBeChecked();
+  await userEvent.keyboard('{Control>}z{/Control}');
+  expect(page.getByRole('radio', { name: 'Both 2' }).elements()).toEqual([]);
+  await userEvent.keyboard('{Control>}{Shift>}z{/Shift}{/Control}');
+  await expect.element(page.getByRole('radio', { name: 'Both 2' })).toBeChecked();
+  await userEvent.click(page.getByRole('textbox', { name: 'Title of the notebook' }));
+  await userEvent.keyboard('{Control>}z{/Control}');
+  await expect.element(page.getByRole('radio', { name: 'Both 2' })).toBeInTheDocument();
+});
+
+test('a fork says that it is the same, then what differs, in words', async () => {
+  await page.getByRole('button', { name: 'Fork Slab on top' }).click();
+  await expect.element(page.getByText('the same as Slab on top')).toBeVisible();
+  const entry = page.getByRole('textbox', { name: 'slab thickness, typed' });
+  await userEvent.fill(entry, '76 mm');
+  await userEvent.keyboard('{Enter}');
+  await expect.element(page.getByText('slab thickness 38 → 76 mm')).toBeVisible();
+});
+
+test('scenarios are hidden, made the reference, renamed, moved and removed', async () => {
+  await page.getByRole('button', { name: 'Show Ceiling on channel' }).click();
+  await page.getByRole('button', { name: 'More for Both' }).click();
+  await page.getByRole('button', { name: 'Make it the reference' }).click();
+  await userEvent.fill(page.getByRole('textbox', { name: 'Name of the scenario Both' }), 'Slab and channel');
+  await userEvent.keyboard('{Enter}');
+  await page.getByRole('button', { name: 'Move Slab and channel up' }).click();
+  await app.updateComplete;
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  expect(await stored()).toMatchObject({ shown: ['base', 'slab', 'both'], reference: 'both' });
+  expect((await stored()).scenarios.map((s) => s.name)).toEqual([
+    'As built',
+    'Slab on top',
+    'Slab and channel',
+    'Ceiling on channel',
+  ]);
+  await page.getByRole('button', { name: 'Close' }).click();
+  await page.getByRole('button', { name: 'Remove Slab and channel' }).click();
+  await expect.element(page.getByRole('button', { name: 'Undo: remove “Slab and channel”' })).toBeEnabled();
+});
+
+test('a change can be handed to the parent', async () => {
+  await page.getByRole('button', { name: 'More for Slab on top' }).click();
+  await page.getByRole('button', { name: 'Hand to As built: slab thickness' }).click();
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  expect((await stored()).parameters[0]).toMatchObject({ value: 0.038 });
+});
+
+test('Alt and an arrow moves a scenario and a cell from the keyboard', async () => {
+  (page.getByRole('radio', { name: 'Ceiling on channel' }).element() as HTMLElement).focus();
+  await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}');
+  await expect
+    .poll(() => deep('[data-scenario]').map((e) => e.getAttribute('data-scenario')))
+    .toEqual(['base', 'hung', 'slab', 'both']);
+  (page.getByRole('button', { name: 'Fold Ratings' }).element() as HTMLElement).focus();
+  await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}');
+  await expect.poll(() => cellTitles()[1]).toBe('Ratings');
+});
+
+test('cells are added, folded, duplicated and deleted, and undo brings them back', async () => {
+  await page.getByRole('button', { name: 'Add a cell before Try it' }).click();
+  await page.getByRole('group', { name: 'Kind of the new cell' }).getByRole('button', { name: 'Text' }).click();
+  await expect.poll(cellTitles).toEqual([expect.anything(), 'Text', 'Try it', 'Ratings']);
+  await page.getByRole('button', { name: 'Delete Text' }).click();
+  await expect.poll(() => cellTitles().length).toBe(3);
+  await page.getByRole('button', { name: 'Undo: delete “Text”' }).click();
+  await expect.poll(() => cellTitles().length).toBe(4);
+  await page.getByRole('button', { name: 'Duplicate Ratings' }).click();
+  await expect.poll(() => cellTitles().length).toBe(5);
+  await page.getByRole('button', { name: 'Fold Try it' }).click();
+  expect(page.getByRole('slider').elements()).toEqual([]);
+  await page.getByRole('button', { name: 'Unfold Try it' }).click();
+  await expect.element(page.getByRole('slider', { name: 'slab thickness' })).toBeVisible();
+});
+
+test('the title is edited where it stands; Escape takes it back', async () => {
+  const title = page.getByRole('textbox', { name: 'Title of the notebook' });
+  await userEvent.fill(title, 'Quiet reading');
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => document.title).toBe('Quiet reading · Slab & Spring');
+  await userEvent.fill(title, 'Something else');
+  await userEvent.keyboard('{Escape}');
+  await expect.element(title).toHaveValue('Quiet reading');
+});
+
+test('units are switched for the whole notebook without changing a value', async () => {
+  const before = (await stored()).parameters;
+  await page.getByText('inch-pound').click();
+  await expect.element(page.getByRole('textbox', { name: 'slab thickness, typed' })).toHaveValue('1 1/2 in');
+  expect((await stored()).parameters).toEqual(before);
+});
+
+test('a file that cannot be opened is refused with every reason, and the notebook stays', async () => {
+  const transfer = new DataTransfer();
+  transfer.items.add(new File(['{"format":"slab-and-spring","version":1,"title":3}'], 'bad.slabspring.json'));
+  window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, cancelable: true, bubbles: true }));
+  await expect.element(page.getByRole('alert')).toHaveTextContent('“bad.slabspring.json” was not opened');
+  expect(page.getByRole('alert').getByRole('listitem').elements().length).toBeGreaterThan(3);
+  await expect
+    .element(page.getByRole('textbox', { name: 'Title of the notebook' }))
+    .toHaveValue('Percussion above the reading room');
+  expect(await stored()).toMatchObject({ title: 'Percussion above the reading room' });
+});
+
+test('the shelf lists notebooks; one is duplicated, deleted and brought back', async () => {
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  await page.getByRole('button', { name: 'Duplicate Percussion above the reading room' }).click();
+  await expect.poll(() => document.title).toContain('copy');
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  const list = page.getByRole('list', { name: 'Notebooks in this browser' });
+  expect(list.getByRole('listitem').elements()).toHaveLength(2);
+  await page.getByRole('button', { name: 'Delete Percussion above the reading room', exact: true }).click();
+  await expect.poll(() => list.getByRole('listitem').elements().length).toBe(1);
+  await page.getByRole('button', { name: 'Close' }).click();
+  await page.getByRole('button', { name: 'Undo', exact: true }).last().click();
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
+});
+
+test('axe finds nothing on the page, with everything open', async () => {
+  expect(await axeProblems(app)).toEqual([]);
+  await page.getByRole('button', { name: 'More for Both' }).click();
+  await page.getByRole('button', { name: 'Add a cell at the end' }).click();
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  expect(await axeProblems(app)).toEqual([]);
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  expect(await axeProblems(app)).toEqual([]);
+});
