@@ -11,6 +11,7 @@ import type {
   Mat,
   Sheet,
 } from '#src/acoustics/construction.ts';
+import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { findStack } from './find.ts';
 import { flankingLimit } from './flanking-limits.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
@@ -103,28 +104,30 @@ const OPTIONAL_CAVITY_FIELDS = [
 ] as const;
 
 function resolveCavity(notebook: Notebook, cavity: CavityLayer, values: Values): Cavity {
-  const depth_m = fieldValue(cavity.depth_m, values);
   const overrides = OPTIONAL_CAVITY_FIELDS.flatMap((name) => {
     const value = optional(cavity[name], values);
     return value === undefined ? [] : [[name, value] as const];
   });
-  return {
+  const empty: Cavity = {
     kind: 'cavity',
     joists: fieldValue(cavity.joists, values),
-    depth_m,
+    depth_m: fieldValue(cavity.depth_m, values),
     joistWidth_m: fieldValue(cavity.joistWidth_m, values),
     joistSpacing_m: fieldValue(cavity.joistSpacing_m, values),
     support: fieldValue(cavity.support, values),
     ...Object.fromEntries(overrides),
-    fill: resolveFill(notebook, fieldValue(cavity.fill, values), fieldValue(cavity.fillThickness_m, values), depth_m),
+    fill: [],
   };
+  const key = fieldValue(cavity.fill, values);
+  const thickness_m = Math.min(fieldValue(cavity.fillThickness_m, values), cavityDepth_m(empty));
+  return { ...empty, fill: resolveFill(notebook, key, thickness_m) };
 }
 
-/** A batt thicker than the cavity is deep fills it; none, or one of thickness 0, leaves it empty. */
-function resolveFill(notebook: Notebook, key: string, thickness_m: number, depth_m: number): Cavity['fill'] {
+/** None, or one of thickness 0, leaves the cavity empty; a batt thicker than the cavity fills it. */
+function resolveFill(notebook: Notebook, key: string, thickness_m: number): Cavity['fill'] {
   if (key === NONE || thickness_m === 0) return [];
   const { name, flowResistivity_Pa_s_m2, density_kg_m3 } = fibreMaterial(notebook, key);
-  return [{ name, thickness_m: Math.min(thickness_m, depth_m), flowResistivity_Pa_s_m2, density_kg_m3 }];
+  return [{ name, thickness_m, flowResistivity_Pa_s_m2, density_kg_m3 }];
 }
 
 function optional<T extends ParameterValue>(field: Field<T> | undefined, values: Values): T | undefined {

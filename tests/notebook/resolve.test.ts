@@ -60,8 +60,9 @@ describe('flanking', () => {
   });
 });
 
-test('a batt thicker than the cavity fills it, and one of thickness 0 leaves it empty', () => {
+test('a batt thicker than the cavity fills it, the height of the support included; thickness 0 leaves it empty', () => {
   expect(resolvedFill(0.5)).toMatchObject([{ thickness_m: 0.235 }]);
+  expect(resolvedFill(0.5, { support: 'clips', supportHeight_m: 0.015 })).toMatchObject([{ thickness_m: 0.25 }]);
   expect(resolvedFill(0)).toEqual([]);
 });
 
@@ -94,7 +95,7 @@ function resolvedFlanking(flanking: Flanking) {
   return resolveStack({ ...notebook, flanking }, 'existing', 'floor').flanking;
 }
 
-function resolvedFill(fillThickness_m: number) {
-  const cavity = resolveStack(withLayer(1, { fillThickness_m }), 'existing', 'floor').layers[1];
+function resolvedFill(fillThickness_m: number, patch: object = {}) {
+  const cavity = resolveStack(withLayer(1, { fillThickness_m, ...patch }), 'existing', 'floor').layers[1];
   return cavity?.kind === 'cavity' ? cavity.fill : undefined;
 }

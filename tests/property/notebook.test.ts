@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkConstruction } from '#src/acoustics/check-construction.ts';
+import { fieldPaths, fieldSpec, withField } from '#src/notebook/field-path.ts';
+import type { FieldSpec } from '#src/notebook/field-specs.ts';
 import { record, redo, startHistory, undo } from '#src/notebook/history.ts';
 import { notebookProblems, readNotebook, readNotebookValue } from '#src/notebook/read-file.ts';
 import { resolveStack, valuesOf } from '#src/notebook/resolve.ts';
@@ -67,6 +70,22 @@ test('every stack of every scenario resolves to literals', () => {
     fc.property(notebooks, (notebook) => {
       for (const { scenario, stack } of pairs(notebook))
         expect(JSON.stringify(resolveStack(notebook, scenario, stack))).not.toMatch(/parameter|null/);
+    }),
+    RUNS,
+  );
+});
+
+test('whatever a field accepts, at its limits too, the engine accepts', () => {
+  fc.assert(
+    fc.property(notebooks, seeds, (notebook, seed) => {
+      const pick = picksFrom(seed);
+      const [stack] = notebook.stacks;
+      const literal = (spec: FieldSpec) =>
+        spec.type === 'choice' ? pick.of(spec.choices(notebook)).value : pick.of([spec.min, spec.max, spec.usualMax]);
+      const extreme = fieldPaths(stack!).reduce((s, path) => withField(s, path, literal(fieldSpec(s, path))), stack!);
+      const edited = { ...notebook, stacks: [extreme, ...notebook.stacks.slice(1)] };
+      expect(notebookProblems(edited)).toEqual([]);
+      checkConstruction(resolveStack(edited, notebook.active, extreme.id));
     }),
     RUNS,
   );
