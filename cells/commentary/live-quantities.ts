@@ -1,16 +1,18 @@
 /** What a live value in a text may name: the last part of `value:stack/quantity`. */
 import type { NamedFrequency, Prediction, Ratings } from '#src/acoustics/prediction.ts';
-import type { UnitSystem } from '#src/notebook/types.ts';
+import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import { wholeNumber } from '../shared/number-words.ts';
+import { signed, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 
 export interface LiveQuantity {
   readonly key: string;
   readonly label: string;
   /** Number, with its unit where it has one. */
   show(prediction: Prediction, units: UnitSystem): string;
-  /** The plain number, for the difference to the reference scenario; absent where none makes sense. */
-  readonly number?: (prediction: Prediction) => number;
+  /** The number alone, SI. */
+  number(prediction: Prediction): number;
+  /** A difference of two such numbers, with sign and unit. */
+  showDifference(difference: number, units: UnitSystem): string;
 }
 
 /** Behind the key: the same value less that of the reference scenario, e.g. `stc-gain`. */
@@ -18,11 +20,22 @@ export const GAIN = '-gain';
 
 function rating(key: string, name: keyof Ratings, label: string): LiveQuantity {
   const number = ({ ratings }: Prediction) => ratings[name];
-  return { key, label, number, show: (prediction) => wholeNumber(number(prediction)) };
+  return { key, label, number, show: (prediction) => wholeNumber(number(prediction)), showDifference: signed };
 }
 
-function frequency(key: string, label: string, of: (prediction: Prediction) => number): LiveQuantity {
-  return { key, label, number: of, show: (prediction, units) => formatQuantity(of(prediction), 'frequency', units) };
+function quantity(
+  key: string,
+  label: string,
+  kind: QuantityKind,
+  number: (prediction: Prediction) => number,
+): LiveQuantity {
+  return {
+    key,
+    label,
+    number,
+    show: (prediction, units) => formatQuantity(number(prediction), kind, units),
+    showDifference: (difference, units) => signedQuantity(difference, kind, units),
+  };
 }
 
 export const LIVE_QUANTITIES: readonly LiveQuantity[] = [
@@ -41,22 +54,12 @@ export const LIVE_QUANTITIES: readonly LiveQuantity[] = [
   rating('ctr50-5000', 'Ctr50_5000', 'Ctr,50–5000'),
   rating('c100-5000', 'C100_5000', 'C100–5000'),
   rating('ctr100-5000', 'Ctr100_5000', 'Ctr,100–5000'),
-  {
-    key: 'surface-mass',
-    label: 'mass per area',
-    number: (p) => p.surfaceMass_kg_m2,
-    show: (p, units) => formatQuantity(p.surfaceMass_kg_m2, 'surface-mass', units),
-  },
-  {
-    key: 'height',
-    label: 'overall height',
-    number: (p) => p.height_m,
-    show: (p, units) => formatQuantity(p.height_m, 'length', units),
-  },
-  frequency('f0', 'lowest mass-spring resonance f0', (p) =>
+  quantity('surface-mass', 'mass per area', 'surface-mass', (p) => p.surfaceMass_kg_m2),
+  quantity('height', 'overall height', 'length', (p) => p.height_m),
+  quantity('f0', 'lowest mass-spring resonance f0', 'frequency', (p) =>
     lowest(p.resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating')),
   ),
-  frequency('fc', 'lowest critical frequency fc', (p) => lowest(p.criticalFrequencies_Hz)),
+  quantity('fc', 'lowest critical frequency fc', 'frequency', (p) => lowest(p.criticalFrequencies_Hz)),
 ];
 
 export function liveQuantity(key: string): LiveQuantity | undefined {

@@ -2,7 +2,6 @@
 import type { Notebook } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { ResultsView } from '../contract.ts';
-import { signed } from '../shared/number-words.ts';
 import { GAIN, liveQuantity } from './live-quantities.ts';
 
 export interface LiveValue {
@@ -33,7 +32,7 @@ export function liveValue(notebook: Notebook, results: ResultsView, destination:
   if (!stack) return missing(`There is no stack "${stackId}".`);
   const gain = quantityKey.endsWith(GAIN);
   const quantity = liveQuantity(gain ? quantityKey.slice(0, -GAIN.length) : quantityKey);
-  if (!quantity || (gain && !quantity.number)) return missing(`There is no value "${quantityKey}".`);
+  if (!quantity) return missing(`There is no value "${quantityKey}".`);
 
   const of = (id: string) => results.of(id, stack.id);
   const involved = gain ? [of(scenario.id), of(notebook.reference)] : [of(scenario.id)];
@@ -49,6 +48,6 @@ export function liveValue(notebook: Notebook, results: ResultsView, destination:
   function textFor(): string | undefined {
     if (!own || !quantity) return undefined;
     if (!gain) return quantity.show(own, notebook.units);
-    return reference && signed(quantity.number!(own) - quantity.number!(reference));
+    return reference && quantity.showDifference(quantity.number(own) - quantity.number(reference), notebook.units);
   }
 }

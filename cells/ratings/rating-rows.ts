@@ -2,7 +2,7 @@
 import type { Prediction, Ratings } from '#src/acoustics/prediction.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import { wholeNumber } from '../shared/number-words.ts';
+import { signedQuantity, wholeNumber } from '../shared/number-words.ts';
 
 export interface RatingRow {
   readonly key: string;
@@ -114,7 +114,7 @@ export const RATING_ROWS: readonly RatingRow[] = [
     better: 'neither',
     number: (p) => p.surfaceMass_kg_m2,
     show: (p, units) => formatQuantity(p.surfaceMass_kg_m2, 'surface-mass', units),
-    showDifference: (difference, units) => plus(difference) + formatQuantity(difference, 'surface-mass', units),
+    showDifference: (difference, units) => signedQuantity(difference, 'surface-mass', units),
   },
   {
     key: 'height',
@@ -124,10 +124,6 @@ export const RATING_ROWS: readonly RatingRow[] = [
     better: 'neither',
     number: (p) => p.height_m,
     show: (p, units) => formatQuantity(p.height_m, 'length', units),
-    showDifference: (difference, units) => plus(difference) + formatQuantity(difference, 'length', units),
+    showDifference: (difference, units) => signedQuantity(difference, 'length', units),
   },
 ];
-
-function plus(difference: number): string {
-  return difference > 0 ? '+' : '';
-}

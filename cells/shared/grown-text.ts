@@ -5,9 +5,9 @@ import { live } from 'lit/directives/live.js';
 export const grownTextStyles = css`
   textarea.grown {
     display: block;
-    width: 100%;
+    width: calc(100% + 2 * var(--space-2) + 2px);
     min-height: 0;
-    margin: 0 calc(-1 * var(--space-2));
+    margin: 0 calc(-1 * var(--space-2) - 1px);
     padding: 0.1em var(--space-2);
     border-color: transparent;
     background: none;

@@ -1,5 +1,6 @@
-/** Whole numbers as people read them. */
-import { NO_VALUE } from '#src/quantities/format-quantity.ts';
+/** Numbers and differences as people read them. */
+import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
+import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
 
 /** With a true minus; NaN is a dash. */
 export function wholeNumber(value: number): string {
@@ -11,4 +12,9 @@ export function signed(value: number): string {
   if (Number.isNaN(value)) return NO_VALUE;
   const rounded = Math.round(value);
   return rounded === 0 ? '±0' : `${rounded > 0 ? '+' : ''}${wholeNumber(rounded)}`;
+}
+
+/** A difference with sign and unit: "+66.9 kg/m²". */
+export function signedQuantity(difference: number, kind: QuantityKind, units: UnitSystem): string {
+  return `${difference > 0 ? '+' : ''}${formatQuantity(difference, kind, units)}`;
 }

@@ -138,7 +138,7 @@ export class ScenarioRail extends LitElement {
       ${
         changes.length === 0
           ? html`the same as ${parent}`
-          : html`from ${parent}: <span class="changes">${changes.map((c) => c.text).join('; ')}</span>`
+          : html`from ${parent}: <span class="changes">${changes.map((c) => heldTogether(c.text)).join('; ')}</span>`
       }
     </p>`;
   }
@@ -312,6 +312,11 @@ export class ScenarioRail extends LitElement {
     if (!(card instanceof HTMLElement)) return undefined;
     return this.notebook.scenarios.findIndex((s) => s.id === card.dataset.scenario);
   }
+}
+
+/** No line break between a number, its arrow and its unit. */
+function heldTogether(words: string): string {
+  return words.replace(/(?<=[\d→]) | (?=→)/g, '\u00a0');
 }
 
 declare global {
