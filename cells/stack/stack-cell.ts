@@ -4,6 +4,7 @@ import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/cont
 import { controlStyles } from '#cells/shared/controls.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
+import { WidthKeeper } from '#src/charts/width-keeper.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Notebook, Stack, StackCell } from '#src/notebook/types.ts';
@@ -111,24 +112,10 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   @state() private lit: Origin | undefined;
   @state() private editing = false;
   @state() private springs = false;
-  @state() private width = 0;
   @query('layer-list') private list!: LayerList | null;
 
   #columns: readonly StackColumn[] = [];
-  readonly #sizes = new ResizeObserver(([entry]) => {
-    const width = Math.floor(entry?.contentRect.width ?? 0);
-    if (width > 0) this.width = width;
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#sizes.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#sizes.disconnect();
-  }
+  readonly #size = new WidthKeeper(this);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('notebook') || changed.has('cell') || changed.has('results'))
@@ -175,9 +162,9 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
 
   #renderDrawings(stack: Stack) {
     const { notebook } = this;
-    if (this.width === 0) return nothing;
+    if (this.#size.width === 0) return nothing;
     const constructions = this.#columns.flatMap((c) => c.construction ?? []);
-    const layout = layOut(constructions, this.#columns.length, this.width);
+    const layout = layOut(constructions, this.#columns.length, this.#size.width);
     return html`
       <div
         class="drawings"

@@ -39,6 +39,11 @@ export class BandChart extends LitElement implements PointedChart {
   readonly #size = new WidthKeeper(this);
   readonly #pointer = new BandPointer(this);
 
+  /** The still layer: curves and overlays, without what follows the pointer. */
+  get picture(): SVGSVGElement | undefined {
+    return this.#drawing;
+  }
+
   /** The still picture with its key as parts of a file; undefined while nothing is drawn. */
   pictureParts(title: string, notes: readonly string[]): PictureParts | undefined {
     const { series, overlays, valueLabel } = this.data;

@@ -1,6 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** Knows how wide its element is, in whole pixels, and asks for an update when that changes. 0 before it was measured. */
+/**
+ * Knows how wide its element is, in whole pixels, and asks for an update when that changes. 0 before it was measured.
+ * The update waits for the next frame: one made while sizes are being observed would change them under the observer.
+ */
 export class WidthKeeper implements ReactiveController {
   readonly #host: ReactiveControllerHost & Element;
   readonly #sizes: ResizeObserver;
@@ -12,7 +15,7 @@ export class WidthKeeper implements ReactiveController {
       const width = Math.floor(entry?.contentRect.width ?? 0);
       if (width === 0 || width === this.width) return;
       this.width = width;
-      host.requestUpdate();
+      requestAnimationFrame(() => host.requestUpdate());
     });
     host.addController(this);
   }
