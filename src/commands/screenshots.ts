@@ -24,7 +24,7 @@ async function computedPage(browser: Browser, url: string, width: number, colorS
 
 /** Every cell is there and none is still busy. Cells load when they are needed, so the page is scrolled through first. */
 async function untilComputed(page: Page) {
-  await page.locator('slab-curves-cell svg').first().waitFor();
+  await page.locator('curves-cell svg').first().waitFor();
   await page.evaluate(async () => {
     for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight) {
       scrollTo(0, y);

@@ -16,7 +16,8 @@ describe('the built files', () => {
 
   test('the page carries a content security policy that allows scripts from itself only', () => {
     const html = readFileSync(join(folder, 'index.html'), 'utf8');
-    const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1] ?? '';
+    const policy =
+      /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1]?.replaceAll('&#39;', "'") ?? '';
     expect(policy).toContain("default-src 'self'");
     expect(policy).not.toMatch(/script-src[^;]*unsafe|https?:/);
   });

@@ -15,6 +15,8 @@ const configFile = `${root}/vite.config.ts`;
 const outDir = `${root}/node_modules/.cache/slab-and-spring/end-to-end`;
 
 export default async function setup(project: TestProject) {
+  // What ships is built, not the development variant that a test environment would select.
+  process.env.NODE_ENV = 'production';
   await build({ root, configFile, logLevel: 'warn', build: { outDir, emptyOutDir: true } });
   const server = await preview({
     root,
