@@ -52,7 +52,7 @@ export class Airborne {
    * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
    */
   at(f_Hz: number, azimuthCos2: number): AirborneShares {
-    const { air, plates, interlayers, edges, constants } = this.#model;
+    const { air, plates, interlayers, edges, leafEdges } = this.#model;
     const { line, shares } = this;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
@@ -77,8 +77,8 @@ export class Airborne {
     for (let i = 0; i < last; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;
-      const power = supportRadiation(this.#model, plates[i + 1]!, line.states[i + 1]!, layer.chain.lower, f_Hz);
-      shares.supports += constants.incoherentWeight * 8 * z0 * force2[i]! * power * this.#transfer[i + 1]!;
+      const power = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
+      shares.supports += 8 * z0 * force2[i]! * power * this.#transfer[i + 1]!;
     }
 
     shares.resonant = 0;
@@ -86,7 +86,7 @@ export class Airborne {
     const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
     if (f_Hz < fc_Hz) {
       const mass = plates[0]!.surfaceMass_kg_m2;
-      const sigma = resonantRadiation(f_Hz, fc_Hz, edges, air.soundSpeed_m_s);
+      const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
       const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
       reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);

@@ -1,6 +1,7 @@
 import { type Air, ROOM_AIR } from './air.ts';
 import { checkConstruction } from './check-construction.ts';
 import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
+import { leafEdges } from './leaf-edges.ts';
 import { type LeafPlate, leafPlate } from './leaf-plate.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
@@ -16,6 +17,8 @@ export interface FloorModel {
   /** One fewer than plates. */
   readonly interlayers: readonly InterlayerModel[];
   readonly edges: PlateEdges;
+  /** Edges of each leaf, the lines it is screwed to included. */
+  readonly leafEdges: readonly PlateEdges[];
   readonly orthotropic: boolean;
 }
 
@@ -46,23 +49,30 @@ export function floorModel(construction: Construction, constants: ModelConstants
   checkConstruction(construction);
   const { leaves, interlayers } = normaliseConstruction(construction);
   const covering_kg_m2 = construction.covering?.surfaceMass_kg_m2 ?? 0;
-  const plates = leaves.map((leaf, i) =>
-    leafPlate(leaf, interlayers[i]?.kind === 'mat', i === 0 ? covering_kg_m2 : 0, air),
-  );
+  const plates = leaves.map((leaf, i) => {
+    const below = interlayers[i];
+    const onJoists = below?.kind === 'cavity' && below.joists !== 'none';
+    return leafPlate(
+      leaf,
+      { onMat: below?.kind === 'mat', onJoists, carried_kg_m2: i === 0 ? covering_kg_m2 : 0 },
+      air,
+    );
+  });
   const { length_m, width_m } = construction;
+  const edges: PlateEdges = {
+    area_m2: length_m * width_m,
+    perimeter_m: 2 * (length_m + width_m),
+    length_m,
+    width_m,
+  };
   return {
     air,
     constants,
     construction,
     plates,
     interlayers: interlayers.map((layer, i) => interlayerModel(layer, plates, i, constants)),
-    edges: {
-      area_m2: length_m * width_m,
-      perimeter_m: 2 * (length_m + width_m),
-      length_m,
-      width_m,
-      edgeFactor: constants.edgeFactor,
-    },
+    edges,
+    leafEdges: leaves.map((_, i) => leafEdges(edges, interlayers[i - 1], interlayers[i])),
     orthotropic: plates.some((p) => Math.abs(p.alongRatio - 1) > 1e-9),
   };
 }

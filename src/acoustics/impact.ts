@@ -37,7 +37,7 @@ export class Impact {
     this.#quadrature = quadrature;
     this.#transfer = new Float64Array(n);
     this.#leafVelocity2 = new Float64Array(n);
-    this.#extraLoss = isDeckOnJoists(model) ? model.constants.deckImpactLossFactor : 0;
+    this.#extraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
   }
@@ -99,12 +99,6 @@ export class Impact {
 /** Normalised impact sound level re 10 m² of a sound power in one band, dB: 10 lg(4ρ0c0W/A0 / p0²). ISO 10140-3. */
 export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: number): number {
   return 10 * Math.log10((4 * impedance_Pa_s_m * power_W) / 10 / 4e-10);
-}
-
-/** A deck of boards on joists loses energy to them while it is struck; slabs and screeds do not. */
-function isDeckOnJoists({ plates, interlayers }: FloorModel): boolean {
-  const below = interlayers[0];
-  return plates[0]!.kind === 'board' && below?.kind === 'cavity' && below.cavity.joists !== 'none';
 }
 
 /** Covering and struck sheet as springs one after the other; Infinity on bare concrete. */

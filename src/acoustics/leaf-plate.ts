@@ -16,6 +16,8 @@ export interface LeafPlate {
   /** c²/2π √(m'/B) with the static stiffness, Hz. */
   readonly criticalFrequency_Hz: number;
   readonly kind: 'slab' | 'board' | 'topping-on-deck';
+  /** A deck of boards on joists, which drain its reverberant field when it is struck. */
+  readonly deckOnJoists: boolean;
   /** Rests on its edges and is built in, as a structural slab; a screed on a mat is not. */
   readonly builtIn: boolean;
 }
@@ -26,11 +28,17 @@ export interface PlateState {
   lossFactor: number;
 }
 
-/**
- * @param onMat Whether the leaf lies on a mat: then its edges are free and it loses no energy to walls.
- * @param carried_kg_m2 Mass per area of what lies on it without stiffness of its own.
- */
-export function leafPlate(leaf: Leaf, onMat: boolean, carried_kg_m2: number, air: Air): LeafPlate {
+/** Where a leaf stands in the floor. */
+export interface LeafPlace {
+  /** Lies on a mat: then its edges are free and it loses no energy to walls. */
+  readonly onMat: boolean;
+  /** Lies on joists. */
+  readonly onJoists: boolean;
+  /** Mass per area of what lies on it without stiffness of its own. */
+  readonly carried_kg_m2: number;
+}
+
+export function leafPlate(leaf: Leaf, { onMat, onJoists, carried_kg_m2 }: LeafPlace, air: Air): LeafPlate {
   const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, carried_kg_m2);
   const along = leafBending(leaf, (s) => s.youngsModulus_Pa);
   const across = leafBending(leaf, (s) => s.youngsModulusAcross_Pa ?? s.youngsModulus_Pa);
@@ -45,6 +53,7 @@ export function leafPlate(leaf: Leaf, onMat: boolean, carried_kg_m2: number, air
     alongRatio: along / bending,
     criticalFrequency_Hz: (air.soundSpeed_m_s ** 2 / (2 * Math.PI)) * Math.sqrt(mass / bending),
     kind,
+    deckOnJoists: kind === 'board' && onJoists,
     builtIn: kind === 'slab' && !onMat,
   };
 }
@@ -60,7 +69,7 @@ export function plateAt(plate: LeafPlate, f_Hz: number, constants: ModelConstant
   if (leaf.contact === 'damped' && leaf.sheets.length > 1) dampedState(leaf, f_Hz, out);
   else sumState(plate, f_Hz, out);
   if (plate.builtIn) out.lossFactor += plate.surfaceMass_kg_m2 / (485 * Math.sqrt(f_Hz));
-  else if (plate.kind === 'topping-on-deck') out.lossFactor = Math.max(out.lossFactor, constants.toppingLossFactor);
+  else if (plate.kind !== 'board') out.lossFactor = Math.max(out.lossFactor, constants.toppingLossFactor);
   return out;
 }
 

@@ -128,12 +128,12 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     name: 'plywood',
     form: 'board',
     density_kg_m3: 600,
-    youngsModulus_Pa: 5e9,
+    youngsModulus_Pa: 5.8e9,
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0127, 0.0159, 0.019],
-    source: `density common practice; ${FITTED}`,
+    source: 'density common practice; stiffness from fc·h 20 Hz·m: Long, Architectural Acoustics, 2006, Table 9.1',
   },
   {
     key: 'osb',
@@ -238,7 +238,7 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     density_kg_m3: 2500,
     youngsModulus_Pa: 64e9,
     poissonRatio: 0.24,
-    lossFactor: 0.02,
+    lossFactor: 0.04,
     usualThicknesses_m: [0.003, 0.006, 0.0127, 0.019],
     source: `fc·h 12.7 Hz·m: Long, Architectural Acoustics, 2006, Table 9.1; total loss of a glazed pane assumed`,
   },
@@ -348,7 +348,7 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     name: "mineral wool impact board, s' 6 MN/m³",
     thickness_m: 0.04,
     dynamicStiffness_N_m3: 6e6,
-    lossFactor: 0.1,
+    lossFactor: 0.2,
     source: "s' : timber component catalogue; loss assumed",
   },
   {
@@ -356,7 +356,7 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     name: "mineral wool impact board, s' 10 MN/m³",
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 10e6,
-    lossFactor: 0.1,
+    lossFactor: 0.2,
     source: "s' : timber component catalogue; loss assumed",
   },
   {
@@ -364,7 +364,7 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     name: "mineral wool impact board, s' 40 MN/m³",
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 40e6,
-    lossFactor: 0.1,
+    lossFactor: 0.2,
     source: "s' : timber component catalogue; loss assumed",
   },
   {
@@ -372,7 +372,7 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     name: 'entangled mesh mat',
     thickness_m: 0.0064,
     dynamicStiffness_N_m3: 40e6,
-    lossFactor: 0.1,
+    lossFactor: 0.2,
     source: ASSUMED,
   },
   {
@@ -380,7 +380,7 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     name: 'granulated rubber mat',
     thickness_m: 0.006,
     dynamicStiffness_N_m3: 100e6,
-    lossFactor: 0.15,
+    lossFactor: 0.2,
     source: ASSUMED,
   },
 ];

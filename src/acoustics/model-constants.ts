@@ -16,16 +16,16 @@ export interface ModelConstants {
   /** Stiffness of a light steel stud (0.5 mm) across its flanges, N/m per metre of stud. */
   readonly studStiffness_N_m2: number;
   readonly studExponent: number;
-  /** Weight of the incoherent sound of the supports: near field of the fastenings and reverberant field they feed. */
-  readonly incoherentWeight: number;
+  /** Weight of the sound that the near fields of the fastenings radiate, incoherently. */
+  readonly nearFieldWeight: number;
+  /** Weight of the sound of the reverberant field that the supports feed. */
+  readonly reverberantWeight: number;
   /** Loss factor added to a deck fastened to joists while it is struck. */
   readonly deckImpactLossFactor: number;
   /** Frequency above which the mass of the joists no longer moves with the leaf, Hz. Empirical. */
   readonly joistInertiaLimit_Hz: number;
-  /** Loss factor of the air in a cavity (viscous and thermal losses at its walls). */
-  readonly cavityLossFactor: number;
-  /** Strength of edge radiation below the critical frequency: 1 simply supported, 2 clamped. */
-  readonly edgeFactor: number;
+  /** Absorption coefficient of the leaves and joists around a cavity: η = αc/(2dω) for depth d, diffuse sound inside. */
+  readonly cavityAbsorption: number;
   /** Loss factor of channels, clips and hangers. */
   readonly supportLossFactor: number;
   /** Total loss factor of a topping lying on a deck: friction at the interface and at the edges. */
@@ -33,18 +33,18 @@ export interface ModelConstants {
 }
 
 export const MODEL_CONSTANTS: ModelConstants = {
-  bayLossFactor: 0.3,
-  channelStiffness_N_m: 4e5,
-  channelExponent: 0.8,
-  clipStiffness_N_m: 7e5,
+  bayLossFactor: 0.316,
+  channelStiffness_N_m: 3.83e5,
+  channelExponent: 0.839,
+  clipStiffness_N_m: 6.69e5,
   clipExponent: 0.3,
-  studStiffness_N_m2: 4e5,
-  studExponent: 1.3,
-  incoherentWeight: 0.5,
-  deckImpactLossFactor: 0.2,
-  joistInertiaLimit_Hz: 140,
-  cavityLossFactor: 0.05,
-  edgeFactor: 1,
+  studStiffness_N_m2: 2.85e5,
+  studExponent: 1.22,
+  nearFieldWeight: 0.816,
+  reverberantWeight: 0.328,
+  deckImpactLossFactor: 0.396,
+  joistInertiaLimit_Hz: 154,
+  cavityAbsorption: 0.114,
   supportLossFactor: 0.1,
   toppingLossFactor: 0.11,
 };

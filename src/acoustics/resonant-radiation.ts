@@ -1,11 +1,10 @@
 /** What the reverberant (resonant) field of a finite plate needs to know of it. */
 export interface PlateEdges {
   readonly area_m2: number;
+  /** Length of the edges that radiate: simply supported; lines inside the area count with both their sides. */
   readonly perimeter_m: number;
   readonly length_m: number;
   readonly width_m: number;
-  /** 1 simply supported, 2 clamped. */
-  readonly edgeFactor: number;
 }
 
 /** σ never exceeds this: the maximum at the critical frequency in EN 12354-1:2000, Annex B. */
@@ -25,7 +24,7 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
   const rest = 1 - lambda2;
   const delta1 =
     (rest * Math.log((1 + lambda) / (1 - lambda)) + 2 * lambda) / (4 * Math.PI * Math.PI * rest * Math.sqrt(rest));
-  const edges = plate.edgeFactor * (plate.perimeter_m / plate.area_m2) * (soundSpeed_m_s / fc_Hz) * delta1;
+  const edges = (plate.perimeter_m / plate.area_m2) * (soundSpeed_m_s / fc_Hz) * delta1;
   const corners =
     lambda2 < 0.5
       ? (8 * soundSpeed_m_s ** 2 * (1 - 2 * lambda2)) /
@@ -43,7 +42,7 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
 export function edgeRadiation(mu: number, k0_rad_m: number, plate: PlateEdges): number {
   const root2 = mu * mu - 1;
   return (
-    (plate.edgeFactor * plate.perimeter_m * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
+    (plate.perimeter_m * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
     (2 * Math.PI * mu * k0_rad_m * plate.area_m2 * Math.sqrt(root2))
   );
 }

@@ -11,7 +11,7 @@ import type { TransmissionLine } from './transmission-line.ts';
  * along at grazing incidence.
  */
 export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, forced: ForcedRadiation): number {
-  return Math.min(edgeRadiation(mu, k0, model.edges), forced.at(0));
+  return Math.min(edgeRadiation(mu, k0, model.leafEdges.at(-1)!), forced.at(0));
 }
 
 /** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
@@ -41,7 +41,7 @@ export function reverberantPower(
   scratch: { readonly nodes: CrowdedNodes; readonly leafVelocity2: Float64Array; readonly points: number },
   out: ReverberantPower,
 ): void {
-  const { air, plates, constants } = model;
+  const { air, plates } = model;
   const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
   const last = plates.length - 1;
   const first = plates[0]!;
@@ -49,7 +49,7 @@ export function reverberantPower(
   out.supports = 0;
   if (last === 0) {
     const fc_Hz = criticalFrequency_Hz(model, first, state);
-    out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.edges, air.soundSpeed_m_s);
+    out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.leafEdges[0]!, air.soundSpeed_m_s);
     return;
   }
   const { nodes, leafVelocity2, points } = scratch;
@@ -83,9 +83,8 @@ export function reverberantPower(
   for (let i = 0; i < last; i++) {
     const layer = model.interlayers[i]!;
     if (layer.kind === 'mat' || !layer.chain?.lower) continue;
-    const power = supportRadiation(model, plates[i + 1]!, line.states[i + 1]!, layer.chain.lower, f_Hz);
+    const power = supportRadiation(model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     const above = leafVelocity2[i]! / own;
-    out.supports +=
-      constants.incoherentWeight * above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
+    out.supports += above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
   }
 }

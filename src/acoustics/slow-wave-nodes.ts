@@ -54,12 +54,12 @@ export function slowWaveNodes(
 }
 
 /** r at which the edges' radiation falls to the cap, by bisection in ln r. */
-function capRoot(k0: number, { edges }: FloorModel, cap: number): number {
+function capRoot(k0: number, { leafEdges }: FloorModel, cap: number): number {
   let low = 1e-3;
   let high = 10;
   for (let step = 0; step < 12; step++) {
     const r = Math.sqrt(low * high);
-    if (edgeRadiation(Math.sqrt(1 + r * r), k0, edges) > cap) low = r;
+    if (edgeRadiation(Math.sqrt(1 + r * r), k0, leafEdges.at(-1)!) > cap) low = r;
     else high = r;
   }
   return Math.sqrt(low * high);

@@ -4,7 +4,7 @@ import type { LeafPlate, PlateState } from './leaf-plate.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 
 /**
- * Sound power per m² that a leaf radiates for a mean square force of 1 (N/m²)² through its fastenings, incoherently, W/m².
+ * Sound power per m² that leaf number `leaf` radiates for a mean square force of 1 (N/m²)² through its fastenings, incoherently, W/m².
  *
  * Two parts. (a) Near field of each fastening, below the leaf's critical frequency: lines F'²ρ0/(2ωm'²)/b, points
  * nF_p²ρ0/(2πc0m'²) (Cremer, Heckl & Petersson, Structure-Borne Sound), with the high-pass 1/(1+(f_g/f)⁴), f_g = c/(πb) or
@@ -13,12 +13,14 @@ import { resonantRadiation } from './resonant-radiation.ts';
  */
 export function supportRadiation(
   model: FloorModel,
-  plate: LeafPlate,
+  leaf: number,
   state: PlateState,
   lattice: Lattice,
   f_Hz: number,
 ): number {
   const { air } = model;
+  const plate = model.plates[leaf]!;
+  const { nearFieldWeight, reverberantWeight } = model.constants;
   const { bending_Nm, lossFactor } = state;
   const mass = plate.surfaceMass_kg_m2;
   const omega = 2 * Math.PI * f_Hz;
@@ -38,11 +40,11 @@ export function supportRadiation(
   const powerLine = b / (4 * mass * speed);
   const powerPoint = perPoint / (8 * Math.sqrt(bending_Nm * mass));
   const velocity2 = ((1 - share) * powerLine + share * powerPoint) / (omega * lossFactor * mass);
-  const sigma = resonantRadiation(f_Hz, fc_Hz, model.edges, air.soundSpeed_m_s);
+  const sigma = resonantRadiation(f_Hz, fc_Hz, model.leafEdges[leaf]!, air.soundSpeed_m_s);
 
   return (
-    belowCoincidence * ((1 - share) * nearLine + share * nearPoint) +
-    air.density_kg_m3 * air.soundSpeed_m_s * sigma * velocity2
+    nearFieldWeight * belowCoincidence * ((1 - share) * nearLine + share * nearPoint) +
+    reverberantWeight * air.density_kg_m3 * air.soundSpeed_m_s * sigma * velocity2
   );
 }
 

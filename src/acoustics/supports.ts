@@ -21,8 +21,8 @@ export interface SupportSpring {
   readonly exponent?: number;
 }
 
-/** Usual spacings, m. Common practice; screws every 12 in, clips 24 in × 48 in, channel lines 24 in, hangers 4 ft. */
-export const USUAL_SPACING_m = { screws: 0.305, channelLines: 0.61, furringLines: 0.61, clips: 1.22, hangers: 1.22 };
+/** Usual spacings, m. Common practice, no source: screws every 16 in, channel lines 24 in, clips 24 × 48 in, hangers 4 ft. */
+export const USUAL_SPACING_m = { screws: 0.406, channelLines: 0.61, furringLines: 0.61, clips: 1.22, hangers: 1.22 };
 
 /** @returns undefined where nothing solid crosses the cavity and nothing hangs on the upper leaf. */
 export function supportChain(

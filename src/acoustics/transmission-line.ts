@@ -1,7 +1,10 @@
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
-import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
+import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
+
+/** Bays without end. */
+const FREE = 1e30;
 
 /** The largest e-folding across one fluid layer: e^−60 is 520 dB, beyond it nothing is left to count. */
 const MOST_DECAY = 60;
@@ -46,6 +49,8 @@ export class TransmissionLine {
   readonly #matIm: Float64Array;
   readonly #firstFluid: Int32Array;
   readonly #joined: Uint8Array;
+  /** (b/π)⁴ of the bays between joists; without joists so large that waves run freely. */
+  readonly #bay4: Float64Array;
   // Per fluid layer: k², Zc·k, thickness.
   readonly #k2Re: Float64Array;
   readonly #k2Im: Float64Array;
@@ -73,10 +78,14 @@ export class TransmissionLine {
     this.#matRe = new Float64Array(n);
     this.#matIm = new Float64Array(n);
     this.#joined = new Uint8Array(n);
+    this.#bay4 = new Float64Array(n).fill(FREE);
     this.#firstFluid = new Int32Array(n + 1);
     let fluids = 0;
     model.interlayers.forEach((layer, i) => {
       this.#firstFluid[i] = fluids;
+      if (layer.kind === 'cavity' && layer.cavity.joists !== 'none') {
+        this.#bay4[i] = (layer.cavity.joistSpacing_m / Math.PI) ** 4;
+      }
       if (layer.kind === 'cavity') fluids += layer.fluids.length;
       else this.#isMat[i] = 1;
       this.#firstFluid[i + 1] = fluids;
@@ -148,8 +157,9 @@ export class TransmissionLine {
 
   #prepareFluids(layer: CavityModel, f_Hz: number, first: number): void {
     const { air, constants } = this.#model;
+    const loss = cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
     layer.fluids.forEach(({ thickness_m, flowResistivity_Pa_s_m2 }, j) => {
-      if (flowResistivity_Pa_s_m2 === undefined) lossyAir(f_Hz, constants.cavityLossFactor, air, medium);
+      if (flowResistivity_Pa_s_m2 === undefined) lossyAir(f_Hz, loss, air, medium);
       else fibreMedium(f_Hz, flowResistivity_Pa_s_m2, air, medium);
       const { kRe, kIm, zcRe, zcIm } = medium;
       this.#k2Re[first + j] = kRe * kRe - kIm * kIm;
@@ -247,7 +257,9 @@ export class TransmissionLine {
   }
 
   /** Product of the fluid layers of one cavity, uppermost first, into `matrix`. */
-  #cavityMatrix(layer: number, kx2: number): void {
+  #cavityMatrix(layer: number, floorKx2: number): void {
+    // Joists stop sound across them until half a wave fits into a bay: then, on average, half of kx² is left.
+    const kx2 = floorKx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * floorKx2 * floorKx2));
     const first = this.#firstFluid[layer]!;
     const end = this.#firstFluid[layer + 1]!;
     for (let j = first; j < end; j++) {

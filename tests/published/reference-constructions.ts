@@ -99,7 +99,7 @@ export function covering(key: string): Covering {
   return { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m };
 }
 
-export function mat(name: string, thickness_m: number, dynamicStiffness_N_m3: number, lossFactor = 0.1): Mat {
+export function mat(name: string, thickness_m: number, dynamicStiffness_N_m3: number, lossFactor = 0.2): Mat {
   return { kind: 'mat', name, thickness_m, dynamicStiffness_N_m3, lossFactor };
 }
 
