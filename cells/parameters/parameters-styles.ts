@@ -149,16 +149,22 @@ export const parametersStyles = css`
   .host {
     container-type: inline-size;
   }
+  .print-only {
+    display: none;
+  }
   @media print {
-    .entry input[type="range"],
+    .print-only {
+      display: inline;
+      font-weight: 400;
+    }
+    .row {
+      padding: var(--space-1) 0;
+    }
+    .entry,
+    .control > :is(fieldset, select),
     .use,
     .changed button {
       display: none;
-    }
-    .entry input[type="text"] {
-      border: 0;
-      text-align: left;
-      padding: 0;
     }
   }
 `;

@@ -114,7 +114,7 @@ export const controlStyles = css`
     background: var(--ink);
     color: var(--paper);
   }
-  button svg {
+  svg.sign {
     flex: none;
     width: 1em;
     height: 1em;

@@ -27,7 +27,7 @@ export type IconName = keyof typeof PATHS;
 const DOTTED: ReadonlySet<IconName> = new Set(['grip', 'more']);
 
 export function icon(name: IconName): TemplateResult {
-  return html`<svg viewBox="0 0 16 16" aria-hidden="true" style=${DOTTED.has(name) ? 'stroke-width: 2' : nothing}>
+  return html`<svg class="sign" viewBox="0 0 16 16" aria-hidden="true" style=${DOTTED.has(name) ? 'stroke-width: 2' : nothing}>
     <path d=${PATHS[name]}></path>
   </svg>`;
 }

@@ -61,6 +61,10 @@ export class CellFrame extends LitElement {
         opacity: 1;
       }
       .grip {
+        display: grid;
+        place-items: center;
+        width: 1.875rem;
+        color: var(--ink-soft);
         cursor: grab;
         touch-action: none;
       }

@@ -102,6 +102,12 @@ export const scenarioRailStyles = css`
     white-space: normal;
     font-size: var(--size-small);
   }
+  .more textarea.grown {
+    width: 100%;
+    margin: 0;
+    border-color: var(--hairline-strong);
+    background: var(--paper-raised);
+  }
   .row {
     display: flex;
     flex-wrap: wrap;
@@ -114,6 +120,11 @@ export const scenarioRailStyles = css`
   }
   .change-list .row {
     gap: 0;
+    margin-left: calc(-1 * var(--space-2));
+  }
+  .all {
+    justify-self: start;
+    margin-left: calc(-1 * var(--space-2));
   }
 
   @media (max-width: 74.99rem) {

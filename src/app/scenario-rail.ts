@@ -42,11 +42,12 @@ export class ScenarioRail extends LitElement {
   #focusAfter: string | undefined;
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('notebook') && this.#focusAfter) {
-      const id = this.#focusAfter;
-      this.#focusAfter = undefined;
-      this.renderRoot.querySelector<HTMLElement>(`[data-scenario="${id}"] input[type="radio"]`)?.focus();
-    }
+    if (!changed.has('notebook')) return;
+    if (changed.get('notebook')?.active !== this.notebook.active) this.#scrollToActive();
+    if (!this.#focusAfter) return;
+    const id = this.#focusAfter;
+    this.#focusAfter = undefined;
+    this.#cardOf(id)?.querySelector<HTMLElement>('input[type="radio"]')?.focus();
   }
 
   override render() {
@@ -199,10 +200,10 @@ export class ScenarioRail extends LitElement {
             <span class="row">
               <button
                 class="quiet"
-                aria-label="Hand to ${parentName}: ${this.#label(key)}"
-                @click=${() => this.#edit(`hand ${this.#label(key)} to “${parentName}”`, (n) => mergeChange(n, id, key))}
+                aria-label="Merge into ${parentName}: ${this.#label(key)}"
+                @click=${() => this.#edit(`merge ${this.#label(key)} into “${parentName}”`, (n) => mergeChange(n, id, key))}
               >
-                Hand to ${parentName}
+                Merge into ${parentName}
               </button>
               <button
                 class="quiet"
@@ -219,12 +220,26 @@ export class ScenarioRail extends LitElement {
         changes.length < 2
           ? nothing
           : html`<button
-              class="quiet"
-              @click=${() => this.#edit(`hand all of “${name}” to “${parentName}”`, (n) => mergeAllChanges(n, id))}
+              class="quiet all"
+              @click=${() => this.#edit(`merge all of “${name}” into “${parentName}”`, (n) => mergeAllChanges(n, id))}
             >
-              Hand all to ${parentName}
+              Merge all into ${parentName}
             </button>`
       }`;
+  }
+
+  #cardOf(id: string): HTMLElement | null {
+    return this.renderRoot.querySelector(`[data-scenario="${id}"]`);
+  }
+
+  /** On narrow pages the cards stand side by side; only their strip may scroll, never the page. */
+  #scrollToActive(): void {
+    const card = this.#cardOf(this.notebook.active);
+    const strip = card?.parentElement;
+    if (!card || !strip) return;
+    const { left, right } = strip.getBoundingClientRect();
+    const place = card.getBoundingClientRect();
+    if (place.left < left || place.right > right) strip.scrollLeft += place.left - left;
   }
 
   #label(key: string): string {

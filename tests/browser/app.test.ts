@@ -111,9 +111,9 @@ test('scenarios are hidden, made the reference, renamed, moved and removed', asy
   await expect.element(page.getByRole('button', { name: 'Undo: remove “Slab and channel”' })).toBeEnabled();
 });
 
-test('a change can be handed to the parent', async () => {
+test('a change can be merged into the parent', async () => {
   await page.getByRole('button', { name: 'More for Slab on top' }).click();
-  await page.getByRole('button', { name: 'Hand to As built: slab thickness' }).click();
+  await page.getByRole('button', { name: 'Merge into As built: slab thickness' }).click();
   await page.getByRole('button', { name: 'Notebooks' }).click();
   expect((await stored()).parameters[0]).toMatchObject({ value: 0.038 });
 });
