@@ -1,8 +1,9 @@
-import { type FieldPath, fieldLabel, fieldSpec } from './field-path.ts';
+import { type FieldPath, fieldLabel, fieldSpec, withField } from './field-path.ts';
 import type { FieldSpec } from './field-specs.ts';
-import { sheetMaterial } from './material-lookup.ts';
+import { resolveStackWith } from './resolve.ts';
 import type { Notebook, ParameterValue, Stack } from './types.ts';
-import { fieldValue, type Values } from './values.ts';
+import { type OptionalCavityField, usualSupport } from './usual-support.ts';
+import type { Values } from './values.ts';
 
 /** What a field accepts, in words. */
 export function expectedLiteral(notebook: Notebook, spec: FieldSpec): string {
@@ -30,10 +31,17 @@ export function fieldLiteralProblem(
   return `${fieldLabel(stack, path)} must be ${expectedLiteral(notebook, spec)}, got ${JSON.stringify(value)}`;
 }
 
-/** What holds while an optional field is absent, where the notebook knows it: a sheet takes its material's density. */
+/**
+ * What holds while an optional field is absent: a sheet has its material's density, a support what is usual for its
+ * kind. Undefined for fields that are never absent, and where the engine does not read the field.
+ */
 export function impliedLiteral(notebook: Notebook, stack: Stack, path: FieldPath, values: Values): number | undefined {
-  if (path.at(-1) !== 'density_kg_m3') return undefined;
-  const layer = stack.layers[path[1] as number];
-  const sheet = layer?.kind === 'leaf' ? layer.sheets[path[3] as number] : undefined;
-  return sheet && sheetMaterial(notebook, fieldValue(sheet.material, values)).density_kg_m3;
+  const name = path.at(-1) as OptionalCavityField | 'density_kg_m3';
+  if (!fieldSpec(stack, path).optional) return undefined;
+  const without = { ...notebook, stacks: [withField(stack, path, undefined)] };
+  const construction = resolveStackWith(without, values, stack.id);
+  const index = path[1] as number;
+  const layer = construction.layers[index];
+  if (layer?.kind === 'leaf') return layer.sheets[path[3] as number]?.density_kg_m3;
+  return name === 'density_kg_m3' ? undefined : usualSupport(construction, index)[name];
 }

@@ -16,6 +16,7 @@ import { findStack } from './find.ts';
 import { flankingLimit } from './flanking-limits.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
 import type { CavityLayer, Field, Layer, LeafLayer, MatLayer, Notebook, ParameterValue, SheetField } from './types.ts';
+import { OPTIONAL_CAVITY_FIELDS } from './usual-support.ts';
 import { fieldValue, type Values, valuesOf } from './values.ts';
 
 /** Contact stiffness of a timber sheet under the tapping machine's hammer, N/m: common practice, no source. */
@@ -93,15 +94,6 @@ function resolveMat(mat: MatLayer, values: Values): Mat {
     lossFactor: fieldValue(mat.lossFactor, values),
   };
 }
-
-/** Fields of a cavity that may be absent; the engine then takes what is usual for the kind of support. */
-const OPTIONAL_CAVITY_FIELDS = [
-  'supportLineSpacing_m',
-  'supportPointSpacing_m',
-  'supportHeight_m',
-  'supportStiffness_N_m',
-  'hangerFrequency_Hz',
-] as const;
 
 function resolveCavity(notebook: Notebook, cavity: CavityLayer, values: Values): Cavity {
   const overrides = OPTIONAL_CAVITY_FIELDS.flatMap((name) => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { predict } from '#src/acoustics/predict.ts';
 import { addCell } from '#src/notebook/edits/add-cell.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
@@ -31,8 +32,9 @@ import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { unusedParameters } from '#src/notebook/field-use.ts';
 import { findCell, findParameter, findScenario } from '#src/notebook/find.ts';
+import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack, valuesOf } from '#src/notebook/resolve.ts';
-import type { LeafLayer, MatLayer, Notebook } from '#src/notebook/types.ts';
+import type { LeafLayer, MatLayer, Notebook, Parameter } from '#src/notebook/types.ts';
 import { smallNotebook } from './small-notebook.ts';
 
 const notebook = smallNotebook();
@@ -48,6 +50,11 @@ const MAT: MatLayer = {
   dynamicStiffness_N_m3: 1e7,
   lossFactor: 0.1,
 };
+const SUPPORTS = [
+  { value: 'direct', label: 'screwed direct' },
+  { value: 'clips', label: 'isolation clips' },
+];
+
 const SLAB: LeafLayer = {
   kind: 'leaf',
   id: 'slab',
@@ -211,6 +218,45 @@ describe('setting a field of a stack', () => {
     expect(resolveStack(next, 'both', 'floor').layers[2]).toMatchObject({ sheets: [{ density_kg_m3: 900 }] });
   });
 
+  describe('a field that is absent, set in a fork', () => {
+    const { stacks, scenarios } = smallNotebook();
+    const channel = { value: 'resilient-channel', label: 'resilient channel' };
+    const supports = { ...findParameter(notebook, 'support'), choices: [channel, ...SUPPORTS] } as Parameter;
+    const varied: Notebook = {
+      ...notebook,
+      parameters: notebook.parameters.map((p) => (p.key === 'support' ? supports : p)),
+      scenarios: [...scenarios, { id: 'soft', name: '', parent: 'existing', changes: { support: channel.value } }],
+      stacks,
+    };
+
+    test.each([
+      ['supportStiffness_N_m', 3e5],
+      ['supportHeight_m', 0.05],
+      ['supportPointSpacing_m', 0.8],
+      ['supportLineSpacing_m', 0.5],
+      ['hangerFrequency_Hz', 5],
+    ])('%s keeps what is usual for its kind of support in every other scenario', (name, value) => {
+      const next = setStackField(varied, 'floor', ['layers', 1, name], value);
+      expect(notebookProblems(next)).toEqual([]);
+      for (const { id } of varied.scenarios) {
+        const before = predict(resolveStack(varied, id, 'floor'));
+        const after = predict(resolveStack(next, id, 'floor'));
+        if (id === 'heavy') expect(resolveStack(next, id, 'floor').layers[1]).toMatchObject({ [name]: value });
+        else expect(largestDifference(after.R_dB, before.R_dB)).toBeLessThan(1e-6);
+      }
+    });
+
+    test('a density keeps that of the material where the material varies', () => {
+      const mixed = makeParameter(varied, 'floor', ['layers', 2, 'sheets', 0, 'material']);
+      const osb = setParameter(mixed, 'ceiling-material', 'osb', 'soft');
+      const next = setStackField(osb, 'floor', CEILING_DENSITY, 900);
+      const density = (id: string) => resolveStack(next, id, 'floor').layers[2];
+      expect(density('existing')).toMatchObject({ sheets: [{ density_kg_m3: 700 }] });
+      expect(density('soft')).toMatchObject({ sheets: [{ density_kg_m3: 600 }] });
+      expect(density('heavy')).toMatchObject({ sheets: [{ density_kg_m3: 900 }] });
+    });
+  });
+
   test('the same literal changes nothing, and an optional one can be taken out', () => {
     expect(setStackField(notebook, 'floor', PLYWOOD, 0.019)).toBe(notebook);
     const set = setStackField(inBase, 'floor', CEILING_DENSITY, 900);
@@ -343,3 +389,7 @@ describe('parameters and materials', () => {
     expect(() => removeOwnMaterial(used, 'sheet', 'own-board')).toThrow(/Floor/);
   });
 });
+
+function largestDifference(a: readonly number[], b: readonly number[]): number {
+  return Math.max(...a.map((value, i) => Math.abs(value - b[i]!)));
+}

@@ -1,0 +1,53 @@
+import type { Construction } from '#src/acoustics/construction.ts';
+import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
+import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
+import { supportChain } from '#src/acoustics/supports.ts';
+
+/** Fields of a cavity that may be absent. */
+export const OPTIONAL_CAVITY_FIELDS = [
+  'supportLineSpacing_m',
+  'supportPointSpacing_m',
+  'supportHeight_m',
+  'supportStiffness_N_m',
+  'hangerFrequency_Hz',
+] as const;
+
+export type OptionalCavityField = (typeof OPTIONAL_CAVITY_FIELDS)[number];
+
+/**
+ * What the engine takes where fields of a cavity are absent, found by asking the engine; a field that it does not read
+ * for this kind of support stays absent.
+ */
+export function usualSupport(construction: Construction, index: number): Partial<Record<OptionalCavityField, number>> {
+  const cavity = construction.layers[index];
+  if (cavity?.kind !== 'cavity') return {};
+  const supportHeight_m = plain(cavityDepth_m(cavity) - cavity.depth_m);
+  const carried_kg_m2 = carriedMass_kg_m2(construction, index);
+  const chain = supportChain(cavity, carried_kg_m2, MODEL_CONSTANTS);
+  if (!chain?.lower) return { supportHeight_m };
+  const { lower, spring } = chain;
+  const isDirect = cavity.support === 'direct';
+  // Direct fastenings to steel are springs along the joist: their stiffness is one per metre of it.
+  const spread = isDirect ? cavity.joistSpacing_m : lower.line_m * lower.point_m;
+  return {
+    supportHeight_m,
+    supportPointSpacing_m: lower.point_m,
+    ...(!isDirect && { supportLineSpacing_m: lower.line_m }),
+    ...(spring && { supportStiffness_N_m: plain(spring.stiffness_N_m3 * spread) }),
+    ...(spring && cavity.support === 'hangers' && { hangerFrequency_Hz: naturalFrequency_Hz(spring, carried_kg_m2) }),
+  };
+}
+
+function carriedMass_kg_m2({ layers }: Construction, above: number): number {
+  const leaves = layers.slice(above).filter((layer) => layer.kind === 'leaf');
+  return leaves.flatMap((leaf) => leaf.sheets).reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0);
+}
+
+function naturalFrequency_Hz({ stiffness_N_m3 }: { stiffness_N_m3: number }, mass_kg_m2: number): number {
+  return plain(Math.sqrt(stiffness_N_m3 / mass_kg_m2) / (2 * Math.PI));
+}
+
+/** Without the last digits, which the way there and back has spoiled. */
+function plain(value: number): number {
+  return Number(value.toPrecision(12));
+}
