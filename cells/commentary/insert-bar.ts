@@ -24,10 +24,14 @@ export class InsertBar extends LitElement {
   static override styles = [
     controlStyles,
     css`
-      :host {
-        margin-bottom: var(--space-2);
+      .group {
+        display: grid;
+        gap: var(--space-2);
       }
-      div {
+      :host {
+        margin-bottom: var(--space-3);
+      }
+      .line {
         display: flex;
         flex-wrap: wrap;
         align-items: end;
@@ -40,7 +44,7 @@ export class InsertBar extends LitElement {
         font-size: var(--size-small);
       }
       select {
-        max-width: 13rem;
+        width: 10rem;
         color: var(--ink);
       }
     `,
@@ -63,8 +67,8 @@ export class InsertBar extends LitElement {
     const { stacks, scenarios } = this.notebook;
     const option = (value: string, label: string, taken: string) =>
       html`<option value=${value} ?selected=${value === taken}>${label}</option>`;
-    return html`<div role="group" aria-label="Put into the text">
-      <label
+    return html`<div class="group" role="group" aria-label="Put into the text">
+      <div class="line"><label
         >Value
         <select @change=${(e: Event) => (this.quantity = chosen(e))}>
           ${LIVE_QUANTITIES.map((q) => option(q.key, q.label, this.quantity))}
@@ -83,7 +87,7 @@ export class InsertBar extends LitElement {
           ${scenarios.map((s) => option(s.id, s.name, this.scenario))}
         </select></label
       >
-      <button ?disabled=${this.stack === ''} @click=${this.#insertValue}>Insert value</button>
+      <button ?disabled=${this.stack === ''} @click=${this.#insertValue}>Insert value</button></div><div class="line">
       <label
         >Formula
         <select @change=${(e: Event) => (this.formula = chosen(e))}>
@@ -91,7 +95,7 @@ export class InsertBar extends LitElement {
         </select></label
       >
       <button @click=${this.#insertFormula}>Insert formula</button>
-      <button @click=${() => this.#insert(FOLDED_ANSWER)}>Insert folded answer</button>
+      <button @click=${() => this.#insert(FOLDED_ANSWER)}>Insert folded answer</button></div>
     </div>`;
   }
 

@@ -6,7 +6,7 @@ import type { PathsCell } from '#src/notebook/types.ts';
 
 export type Sound = PathsCell['sound'];
 
-/** Paths that exist, in a fixed order, each with its share of the energy per band, 0–1; NaN where nothing has a value. */
+/** Paths that exist, in a fixed order, each with its share of the energy per band, 0–1; NaN where a path is unknown. */
 export function pathShares(prediction: Prediction, sound: Sound): readonly PathShares[] {
   const levels: PathLevels = sound === 'impact' ? prediction.impactPaths_dB : prediction.paths_dB;
   // A transmission loss falls with the energy, a level rises with it.
@@ -15,18 +15,14 @@ export function pathShares(prediction: Prediction, sound: Sound): readonly PathS
     const values_dB = levels[path];
     return values_dB ? [{ path, values_dB }] : [];
   });
-  const strongest = prediction.bands_Hz.map((_, i) => Math.max(...present.map((p) => finite(sign * p.values_dB[i]!))));
+  const strongest = prediction.bands_Hz.map((_, i) => Math.max(...present.map((p) => sign * p.values_dB[i]!)));
   const energies = present.map(({ path, values_dB }) => ({
     path,
     // Relative to the strongest path, so that nothing overflows or vanishes.
-    energy: values_dB.map((v, i) => 10 ** ((finite(sign * v) - strongest[i]!) / 10)),
+    energy: values_dB.map((v, i) => 10 ** ((sign * v - strongest[i]!) / 10)),
   }));
   const totals = prediction.bands_Hz.map((_, i) => energies.reduce((sum, { energy }) => sum + energy[i]!, 0));
   return energies.map(({ path, energy }) => ({ path, shares: energy.map((e, i) => e / totals[i]!) }));
-}
-
-function finite(level_dB: number): number {
-  return Number.isNaN(level_dB) ? Number.NEGATIVE_INFINITY : level_dB;
 }
 
 /** The path with most energy in a band. */

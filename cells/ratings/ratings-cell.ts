@@ -51,8 +51,12 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         font-size: var(--size-small);
         border-bottom-color: var(--hairline-strong);
       }
-      thead th {
-        min-width: 6rem;
+      .ratings {
+        min-width: calc(9rem + 7rem * var(--columns));
+        table-layout: fixed;
+      }
+      .ratings :is(th, td):last-child {
+        padding-right: 0;
       }
       thead .number {
         white-space: normal;
@@ -124,7 +128,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     );
     return html`<div class="screen-only">${picker}</div>
       <div class="scroll" tabindex="0" role="region" aria-label="Ratings of the shown scenarios">
-        <table>
+        <table class="ratings" style="--columns: ${columns.length}">
           <thead>
             <tr>
               <th scope="col">${columns.length > 1 ? 'small: against the reference' : ''}</th>

@@ -23,7 +23,7 @@ export const layerListStyles = css`
   .layer:not(.leaf) {
     padding-left: var(--space-6);
   }
-  header {
+  .head {
     display: flex;
     flex-wrap: wrap;
     align-items: center;

@@ -95,7 +95,7 @@ export class LayerList extends LitElement {
         @dragover=${(event: DragEvent) => this.#onDragOver(event, index)}
         @drop=${(event: DragEvent) => this.#onDrop(event, stack, index)}
       >
-        <header>
+        <div class="head">
           <span
             class="grip"
             draggable="true"
@@ -115,7 +115,7 @@ export class LayerList extends LitElement {
           </div>
           <span class="note kind">${kinds[layer.kind]}</span>
           ${this.#renderActions(stack, layer, index)}
-        </header>
+        </div>
         ${layer.kind === 'leaf' ? this.#renderLeaf(layer, index) : nothing}
         ${
           layer.kind === 'mat'

@@ -69,11 +69,22 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       }
       .totals table {
         width: auto;
-        min-width: 32rem;
         max-width: 52rem;
       }
       .totals th[scope="row"] {
         min-width: 9rem;
+      }
+      @media (max-width: 30rem) {
+        .totals {
+          font-size: var(--size-small);
+        }
+        .totals th,
+        .totals td {
+          padding-right: var(--space-2);
+        }
+        .totals th[scope="row"] {
+          min-width: 6rem;
+        }
       }
       .caution {
         max-width: var(--reading-width);

@@ -82,17 +82,20 @@ export class StackField extends LitElement {
 
   @property({ attribute: false }) notebook!: Notebook;
   @property() stack = '';
-  @property({ attribute: false }) path: FieldPath = [];
+  @property({ attribute: false, hasChanged: (a: FieldPath, b?: FieldPath) => a.join('/') !== b?.join('/') })
+  path: FieldPath = [];
 
-  @state() private draft: { readonly text: string; readonly message: string } | undefined;
+  /** What is being typed, or could not be taken: it stays until it is taken, taken back, or the value changes. */
+  @state() private draft: { readonly text: string; readonly message?: string } | undefined;
   @query('input, select') private control!: HTMLElement;
 
-  #view!: FieldView;
+  #view: FieldView | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('notebook') && !changed.has('stack') && !changed.has('path')) return;
+    const before = this.#view;
     this.#view = fieldView(this.notebook, this.stack, this.path);
-    const before = changed.get('notebook');
-    if (this.draft && before && changed.has('notebook')) this.draft = undefined;
+    if (before && before.value !== this.#view.value) this.draft = undefined;
   }
 
   override focus(): void {
@@ -100,7 +103,7 @@ export class StackField extends LitElement {
   }
 
   override render() {
-    const view = this.#view;
+    const view = this.#view!;
     return html`
       <div class="field">
         <div class="head">
@@ -126,13 +129,14 @@ export class StackField extends LitElement {
         autocomplete="off"
         spellcheck="false"
         placeholder=${view.placeholder}
-        aria-invalid=${draft ? 'true' : 'false'}
-        aria-describedby=${draft ? 'error' : nothing}
+        aria-invalid=${draft?.message ? 'true' : 'false'}
+        aria-describedby=${draft?.message ? 'error' : nothing}
         .value=${live(draft?.text ?? view.text)}
+        @input=${this.#onInput}
         @change=${(event: Event) => this.#onText(view, (event.target as HTMLInputElement).value)}
         @keydown=${this.#onKey}
       />
-      ${draft ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}
+      ${draft?.message ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}
     `;
   }
 
@@ -181,6 +185,10 @@ export class StackField extends LitElement {
     ];
   }
 
+  #onInput = (event: Event) => {
+    this.draft = { ...this.draft, text: (event.target as HTMLInputElement).value };
+  };
+
   #onText(view: NumberFieldView, text: string): void {
     if (text.trim() === '' && view.optional) {
       if (view.value !== undefined) this.#edit(`usual ${view.label}`, (n) => clearStackField(n, this.stack, this.path));
@@ -199,15 +207,12 @@ export class StackField extends LitElement {
   #onKey = (event: KeyboardEvent) => {
     const input = event.target as HTMLInputElement;
     if (event.key === 'Enter') input.dispatchEvent(new Event('change'));
-    if (event.key === 'Escape' && this.#view.type === 'number') {
-      this.draft = undefined;
-      input.value = this.#view.text;
-    }
+    if (event.key === 'Escape') this.draft = undefined;
   };
 
   #write(value: ParameterValue): void {
     this.draft = undefined;
-    this.#edit(this.#view.label, (n) => setStackField(n, this.stack, this.path, value));
+    this.#edit(this.#view!.label, (n) => setStackField(n, this.stack, this.path, value));
   }
 
   #edit(label: string, edit: (notebook: Notebook) => Notebook): void {

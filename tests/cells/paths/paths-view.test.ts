@@ -36,8 +36,16 @@ describe('shares', () => {
     expect(direct!.shares[0]).toBeCloseTo(1 / (1 + 10 ** -0.3), 9);
   });
 
-  test('a path without a value in a band carries nothing there', () => {
+  test('a path without a value in a band leaves every share of that band unknown', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), leaks: BANDS_HZ.map((_, i) => (i === 0 ? NaN : 50)) };
+    const shares = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
+    expect(shares.map((p) => p.shares[0])).toEqual([NaN, NaN]);
+    expect(largestPath(shares, 0)).toBeUndefined();
+    expect(shares.map((p) => p.shares[1])).toEqual([0.5, 0.5]);
+  });
+
+  test('a path that lets nothing through has no share', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), leaks: BANDS_HZ.map(() => Infinity) };
     const shares = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
     expect(shares.map((p) => p.shares[0])).toEqual([1, 0]);
     expect(largestPath(shares, 0)).toEqual({ path: 'direct', share: 1 });

@@ -1,0 +1,290 @@
+import { describe, expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#cells/stack/stack-cell.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
+import { percussionNotebook } from '../charts/percussion-notebook.ts';
+import { axeProblems } from './axe-problems.ts';
+import { mountCell, readyResults } from './mounted-cell.ts';
+import { practiceRoom } from './practice-room.ts';
+
+const mount = (notebook: Notebook = practiceRoom()) => {
+  const id = notebook.cells.find((c) => c.kind === 'stack')!.id;
+  return mountCell(document.createElement('stack-cell'), notebook, id);
+};
+
+async function mountOpen(notebook: Notebook = practiceRoom({ active: 'base' })) {
+  const mounted = await mount(notebook);
+  await page.getByText('Layers and their fields').click();
+  await expect.poll(() => mounted.element.shadowRoot!.querySelector('layer-list')).toBeTruthy();
+  const list = mounted.element.shadowRoot!.querySelector('layer-list')!;
+  await list.updateComplete;
+  return { ...mounted, list };
+}
+
+type Mounted = Awaited<ReturnType<typeof mountOpen>>;
+
+async function field({ list }: Mounted, path: FieldPath) {
+  const found = [...list.shadowRoot!.querySelectorAll('stack-field')].find((f) => f.path.join('/') === path.join('/'))!;
+  await found.updateComplete;
+  return found;
+}
+
+async function type(mounted: Mounted, path: FieldPath, text: string) {
+  const input = (await field(mounted, path)).shadowRoot!.querySelector('input')!;
+  await userEvent.fill(input, text);
+  await userEvent.keyboard('{Enter}');
+  await mounted.element.updateComplete;
+  return field(mounted, path);
+}
+
+const drawings = (element: HTMLElement) => [...element.shadowRoot!.querySelectorAll('section-drawing')];
+const DEPTH = ['layers', 1, 'depth_m'] as const;
+const PLYWOOD = ['layers', 0, 'sheets', 1, 'thickness_m'] as const;
+
+describe('the drawing', () => {
+  test('shows every shown scenario at one common scale', async () => {
+    const { element } = await mount();
+    await expect.poll(() => drawings(element).length).toBe(4);
+    expect(new Set(drawings(element).map((d) => d.scale)).size).toBe(1);
+    expect(new Set(drawings(element).map((d) => d.section!.width_m)).size).toBe(1);
+  });
+
+  test('is to scale: a sheet is as many pixels high as its thickness asks for', async () => {
+    const { element } = await mount(practiceRoom({ shown: ['slab'] }));
+    await expect.poll(() => drawings(element).length).toBe(1);
+    const [drawing] = drawings(element);
+    const slab = drawing!.shadowRoot!.querySelector('[data-layer="0"][data-sheet="0"]')!;
+    expect(slab.getBoundingClientRect().height).toBeCloseTo(0.038 * drawing!.scale, 1);
+  });
+
+  test('is one image with a sentence that names the layers', async () => {
+    const { element } = await mount(practiceRoom({ shown: ['both'] }));
+    await expect.poll(() => drawings(element).length).toBe(1);
+    await drawings(element)[0]!.updateComplete;
+    const label = drawings(element)[0]!.shadowRoot!.querySelector('svg')!.getAttribute('aria-label');
+    expect(label).toBe(
+      'Section of Both: 38 mm cellular concrete topping on 19 mm plywood; 235 mm solid timber joists every 406 mm, with 150 mm glass fibre batt, ceiling: resilient channel; 15.9 mm gypsum board.',
+    );
+  });
+
+  test('follows an edit', async () => {
+    const mounted = await mountOpen();
+    const height = () => drawings(mounted.element)[0]!.section!.height_m;
+    const before = height();
+    await type(mounted, DEPTH, '300 mm');
+    expect(height() - before).toBeCloseTo(0.065, 9);
+  });
+});
+
+describe('masses', () => {
+  test('are told with what they add to the reference, and with the caution beside them', async () => {
+    const { element } = await mount();
+    const rows = [...element.shadowRoot!.querySelectorAll('.totals tbody tr')].map((r) =>
+      [...r.querySelectorAll('td')].map((c) => c.textContent!.trim()),
+    );
+    const { of } = readyResults(practiceRoom());
+    const mass = (id: string) => of(id, 'floor').prediction!.surfaceMass_kg_m2;
+    expect(rows[0]![1]).toBe('reference');
+    expect(rows[1]![1]).toBe(`+${(mass('slab') - mass('base')).toFixed(1)} kg/m²`);
+    const caution = element.shadowRoot!.querySelector('.caution')!.textContent!;
+    for (const word of ['structural engineer', 'Wet concrete', 'creep', 'Local codes']) expect(caution).toContain(word);
+  });
+
+  test('come in pounds per square foot where the notebook is in inches', async () => {
+    const { element } = await mount(practiceRoom({ units: 'inch-pound' }));
+    expect(element.shadowRoot!.querySelector('.totals')!.textContent).toContain('lb/ft²');
+  });
+});
+
+describe('a field', () => {
+  test('takes a quantity with its unit', async () => {
+    const mounted = await mountOpen();
+    await type(mounted, PLYWOOD, '3/4 in');
+    const { layers } = resolveStack(mounted.notebook(), 'base', 'floor');
+    expect(layers[0]!.kind === 'leaf' && layers[0]!.sheets[1]!.thickness_m).toBeCloseTo(0.01905, 9);
+  });
+
+  test('keeps what was typed and says what is wrong with it', async () => {
+    const mounted = await mountOpen();
+    const wrong = await type(mounted, PLYWOOD, 'thick');
+    expect(mounted.edits).toEqual([]);
+    expect(wrong.shadowRoot!.querySelector('input')!.value).toBe('thick');
+    expect(wrong.shadowRoot!.querySelector('[role="alert"]')!.textContent).toMatch(/Expected a length.*thick/);
+    expect(wrong.shadowRoot!.querySelector('input')!.getAttribute('aria-invalid')).toBe('true');
+  });
+
+  test('keeps what is being typed while the pointer passes over other layers', async () => {
+    const mounted = await mountOpen();
+    const input = (await field(mounted, PLYWOOD)).shadowRoot!.querySelector('input')!;
+    await userEvent.fill(input, '22 m');
+    for (const row of mounted.list.shadowRoot!.querySelectorAll('.layer'))
+      row.dispatchEvent(new PointerEvent('pointerenter'));
+    await mounted.element.updateComplete;
+    await mounted.list.updateComplete;
+    expect(input.value).toBe('22 m');
+  });
+
+  test('says its limits in the units shown', async () => {
+    const mounted = await mountOpen();
+    const wrong = await type(mounted, PLYWOOD, '5 m');
+    expect(wrong.shadowRoot!.querySelector('[role="alert"]')!.textContent).toContain('from 0 mm to 1000 mm');
+  });
+
+  test('that is a parameter writes the active scenario only', async () => {
+    const mounted = await mountOpen(practiceRoom({ active: 'slab' }));
+    await type(mounted, ['layers', 0, 'sheets', 0, 'thickness_m'], '50 mm');
+    expect(mounted.notebook().scenarios.find((s) => s.id === 'slab')!.changes.slab).toBe(0.05);
+    expect(mounted.notebook().parameters.find((p) => p.key === 'slab')!.value).toBe(0);
+  });
+
+  test('left empty where it may be means what is usual', async () => {
+    const mounted = await mountOpen();
+    const density = ['layers', 2, 'sheets', 0, 'density_kg_m3'] as const;
+    await type(mounted, density, '800');
+    expect(mounted.edits).toHaveLength(1);
+    await type(mounted, density, '');
+    const ceiling = mounted.notebook().stacks[0]!.layers[2] as LeafLayer;
+    expect(ceiling.sheets[0]).not.toHaveProperty('density_kg_m3');
+  });
+
+  test('becomes a parameter in two clicks, and back in two', async () => {
+    const mounted = await mountOpen();
+    await page.getByRole('button', { name: 'joists depth: make it a parameter' }).click();
+    await page.getByRole('button', { name: 'Make it a parameter with a slider' }).click();
+    const made = mounted.notebook().parameters.at(-1)!;
+    expect(made).toMatchObject({ label: 'joists depth', value: 0.235 });
+    await page.getByRole('button', { name: 'joists depth: parameter “joists depth”' }).click();
+    await page.getByRole('button', { name: /^Fix it at its present value/ }).click();
+    expect(resolveStack(mounted.notebook(), 'base', 'floor')).toEqual(resolveStack(practiceRoom(), 'base', 'floor'));
+  });
+
+  test('is found, opened and focused from elsewhere', async () => {
+    const { element } = await mount();
+    await element.reveal(['layers', 1, 'supportStiffness_N_m']);
+    const list = element.shadowRoot!.querySelector('layer-list')!;
+    const focused = list.shadowRoot!.activeElement as HTMLElementTagNameMap['stack-field'];
+    expect(focused.path).toEqual(['layers', 1, 'supportStiffness_N_m']);
+    expect(focused.shadowRoot!.activeElement!.localName).toBe('input');
+  });
+
+  test('of a material tells where its numbers come from', async () => {
+    const mounted = await mountOpen();
+    const material = await field(mounted, ['layers', 0, 'sheets', 1, 'material']);
+    expect(material.shadowRoot!.querySelector('#source')!.textContent!.length).toBeGreaterThan(10);
+  });
+});
+
+describe('layers', () => {
+  const names = (notebook: Notebook) => notebook.stacks[0]!.layers.map((l) => l.name);
+
+  test('change places with the buttons, by keyboard too', async () => {
+    const { notebook } = await mountOpen();
+    page.getByRole('button', { name: 'Move ceiling up' }).element().focus();
+    await userEvent.keyboard('{Enter}');
+    expect(names(notebook())).toEqual(['ceiling', 'joists', 'deck']);
+  });
+
+  test('change places by dragging one onto another of its sort', async () => {
+    const { list, notebook } = await mountOpen();
+    const rows = [...list.shadowRoot!.querySelectorAll<HTMLElement>('.layer')];
+    const data = new DataTransfer();
+    const drag = (target: HTMLElement, kind: string) =>
+      target.dispatchEvent(new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer: data }));
+    drag(rows[2]!.querySelector('.grip')!, 'dragstart');
+    expect(drag(rows[1]!, 'dragover')).toBe(true);
+    expect(drag(rows[0]!, 'dragover')).toBe(false);
+    drag(rows[0]!, 'drop');
+    expect(names(notebook())).toEqual(['ceiling', 'joists', 'deck']);
+  });
+
+  test('are added from the menu: a floating slab, a ceiling', async () => {
+    const { notebook } = await mountOpen();
+    await page.getByRole('button', { name: 'More for deck' }).click();
+    await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+    expect(notebook().stacks[0]!.layers.map((l) => l.kind)).toEqual(['leaf', 'mat', 'leaf', 'cavity', 'leaf']);
+    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add a ceiling below, under a cavity' }).click();
+    expect(
+      notebook()
+        .stacks[0]!.layers.map((l) => l.kind)
+        .slice(-2),
+    ).toEqual(['cavity', 'leaf']);
+    expect(() => resolveStack(notebook(), 'base', 'floor')).not.toThrow();
+  });
+
+  test('are removed with what belongs to them', async () => {
+    const { notebook } = await mountOpen();
+    await page.getByRole('button', { name: 'Remove ceiling' }).click();
+    expect(names(notebook())).toEqual(['deck']);
+  });
+
+  test('get sheets, which move and go', async () => {
+    const { notebook } = await mountOpen();
+    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add a sheet underneath' }).click();
+    const sheets = () => (notebook().stacks[0]!.layers[2] as LeafLayer).sheets.map((s) => s.thickness_m);
+    expect(sheets()).toEqual([0.0159, 0.0127]);
+    await page.getByRole('button', { name: 'Move sheet 2 of ceiling up' }).click();
+    expect(sheets()).toEqual([0.0127, 0.0159]);
+    await page.getByRole('button', { name: 'Remove sheet 1 of ceiling' }).click();
+    expect(sheets()).toEqual([0.0159]);
+  });
+
+  test('a cavity becomes a mat and back', async () => {
+    const { notebook } = await mountOpen();
+    await page.getByRole('button', { name: 'More for joists' }).click();
+    await page.getByRole('button', { name: 'Make it a mat' }).click();
+    expect(notebook().stacks[0]!.layers[1]!.kind).toBe('mat');
+  });
+
+  test('light up in the drawing while their row has the pointer, and the other way round', async () => {
+    const { element, list } = await mountOpen();
+    list.shadowRoot!.querySelector('.layer')!.dispatchEvent(new PointerEvent('pointerenter'));
+    await element.updateComplete;
+    await drawings(element)[0]!.updateComplete;
+    expect(drawings(element)[0]!.shadowRoot!.querySelectorAll('.lit').length).toBeGreaterThan(0);
+    drawings(element)[0]!
+      .shadowRoot!.querySelector('[data-layer="2"]')!
+      .dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));
+    await element.updateComplete;
+    await list.updateComplete;
+    expect(list.shadowRoot!.querySelector('.layer [class~="lit"], .layer.lit')!.closest('[data-layer]')).toBe(
+      list.shadowRoot!.querySelector('[data-layer="2"]'),
+    );
+  });
+});
+
+test('masses on springs appear on request and swing only when asked', async () => {
+  const { element } = await mount();
+  await page.getByRole('button', { name: 'Show as masses on springs' }).click();
+  await expect.poll(() => element.shadowRoot!.querySelector('swing-row')?.shadowRoot).toBeTruthy();
+  const row = element.shadowRoot!.querySelector('swing-row')!;
+  const pictures = () => [...row.shadowRoot!.querySelectorAll('swing-picture')];
+  await expect.poll(() => pictures().length).toBe(4);
+  expect(pictures().map((p) => p.phase)).toEqual([0, 0, 0, 0]);
+  await page.getByRole('button', { name: 'Swing' }).click();
+  await expect.poll(() => pictures().every((p) => p.phase !== 0)).toBe(true);
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await row.updateComplete;
+  expect(pictures().map((p) => p.phase)).toEqual([0, 0, 0, 0]);
+});
+
+test.each([
+  ['closed', false, practiceRoom()],
+  ['open', true, practiceRoom({ active: 'slab' })],
+  ['without a shown scenario', false, practiceRoom({ shown: [] })],
+  ['with eight scenarios', true, percussionNotebook(8)],
+] as const)('axe finds nothing wrong with a stack cell %s', async (_, open, notebook) => {
+  const { element } = open ? await mountOpen(notebook) : await mount(notebook);
+  await element.updateComplete;
+  expect(await axeProblems(element)).toEqual([]);
+});
+
+test.each([360, 1600])('at %d px nothing is wider than the page, open and with eight scenarios', async (width) => {
+  await page.viewport(width, 800);
+  const { element } = await mountOpen(percussionNotebook(8));
+  await expect.poll(() => drawings(element).length).toBe(8);
+  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+});
