@@ -2,7 +2,7 @@
  * Where a field stands in a stack, from the stack's own object: `['length_m']`, `['layers', 2, 'depth_m']` or
  * `['layers', 0, 'sheets', 1, 'thickness_m']`, the same steps as in the file.
  */
-import { CAVITY_FIELDS, type FieldSpec, LEAF_FIELDS, MAT_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
+import { type FieldSpec, LAYER_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
 import { replacedAt } from './lists.ts';
 import type { Field, Layer, LeafLayer, ParameterValue, Stack } from './types.ts';
 
@@ -15,8 +15,6 @@ interface Place {
   /** In words, for labels and messages. */
   readonly name: string;
 }
-
-const LAYER_FIELDS = { leaf: LEAF_FIELDS, mat: MAT_FIELDS, cavity: CAVITY_FIELDS } as const;
 
 export function fieldSpec(stack: Stack, path: FieldPath): FieldSpec {
   const { specs } = placeOf(stack, path);

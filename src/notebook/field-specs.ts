@@ -116,3 +116,5 @@ export const CAVITY_FIELDS = {
   fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
   fillThickness_m: number('fill thickness', 'length', [0, 5], [0, 0.4, 0.005]),
 } as const satisfies Record<string, FieldSpec>;
+
+export const LAYER_FIELDS = { leaf: LEAF_FIELDS, mat: MAT_FIELDS, cavity: CAVITY_FIELDS } as const;

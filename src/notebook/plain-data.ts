@@ -27,7 +27,8 @@ export function plainDataProblems(root: unknown): PlainDataProblems {
   const sizes: Problem[] = [];
   const keys: Problem[] = [];
   const waiting: Visit[] = [{ value: root, path: [] }];
-  for (let visit = waiting.pop(); visit; visit = waiting.pop()) {
+  // Enough problems end the walk: something that contains itself would have no end of them.
+  for (let visit = waiting.pop(); visit && sizes.length <= LIMITS.problems; visit = waiting.pop()) {
     const { value, path } = visit;
     if (typeof value === 'string' && value.length > LIMITS.commentary)
       sizes.push(problemAt(path, `at most ${LIMITS.commentary} characters long`, `${value.length} characters`));

@@ -34,7 +34,9 @@ export function usualSupport(construction: Construction, index: number): Partial
     supportPointSpacing_m: lower.point_m,
     ...(!isDirect && { supportLineSpacing_m: lower.line_m }),
     ...(spring && { supportStiffness_N_m: plain(spring.stiffness_N_m3 * spread) }),
-    ...(spring && cavity.support === 'hangers' && { hangerFrequency_Hz: naturalFrequency_Hz(spring, carried_kg_m2) }),
+    ...(spring &&
+      cavity.support === 'hangers' &&
+      carried_kg_m2 > 0 && { hangerFrequency_Hz: naturalFrequency_Hz(spring, carried_kg_m2) }),
   };
 }
 

@@ -1,4 +1,5 @@
 import { readNotebookValue } from './read-file.ts';
+import { slug } from './slug.ts';
 import type { Notebook } from './types.ts';
 
 export const FILE_ENDING = '.slabspring.json';
@@ -12,12 +13,6 @@ export function writeNotebook(notebook: Notebook): string {
 
 /** "Practice room above library" → `practice-room-above-library.slabspring.json` */
 export function notebookFileName({ title }: Pick<Notebook, 'title'>): string {
-  const stem = title
-    .normalize('NFKD')
-    .replace(/\p{Mark}/gu, '')
-    .toLowerCase()
-    .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 80);
+  const stem = slug(title, /[^\p{Letter}\p{Number}]+/gu, 80);
   return `${stem || 'notebook'}${FILE_ENDING}`;
 }

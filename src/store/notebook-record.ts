@@ -3,6 +3,7 @@ import type { History, Step } from '#src/notebook/history.ts';
 import { nearestSteps } from '#src/notebook/history.ts';
 import { readNotebookValue } from '#src/notebook/read-file.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { entryOf, fieldsOf } from './record-entry.ts';
 import { refused, type StoreResult, succeeded } from './store-result.ts';
 
 export interface NotebookRecord {
@@ -34,24 +35,20 @@ export function recordOf(history: History, savedAt_ms: number, exportedAt_ms: nu
 
 /** Steps that cannot be read any more are left out; a notebook that cannot be read is a problem that says why. */
 export function readRecord(value: unknown): StoreResult<StoredNotebook> {
-  if (typeof value !== 'object' || value === null) return damaged();
-  const { format, version, savedAt_ms, exportedAt_ms, notebook, past, future } = value as Record<string, unknown>;
-  if (format !== 'slab-and-spring-record' || version !== 1) return damaged();
+  const { format, version, notebook, past, future } = fieldsOf(value);
+  if (format !== 'slab-and-spring-record' || version !== 1) return refused('damaged', DAMAGED);
   const reading = readNotebookValue(notebook);
   if (!reading.ok) return refused('damaged', DAMAGED, reading.problems);
+  const { savedAt_ms, exportedAt_ms } = entryOf(reading.notebook.id, value);
   const steps = { past: readSteps(past), future: readSteps(future) };
   return succeeded({
     history: { present: reading.notebook, ...steps, merge: null },
-    savedAt_ms: typeof savedAt_ms === 'number' ? savedAt_ms : 0,
-    exportedAt_ms: typeof exportedAt_ms === 'number' ? exportedAt_ms : null,
+    savedAt_ms,
+    exportedAt_ms,
   });
 }
 
 const DAMAGED = 'The stored notebook is damaged. It is kept as it is and can be saved to a file.';
-
-function damaged(): StoreResult<never> {
-  return refused('damaged', DAMAGED);
-}
 
 function readSteps(value: unknown): readonly Step[] {
   if (!Array.isArray(value)) return [];
@@ -60,8 +57,7 @@ function readSteps(value: unknown): readonly Step[] {
 }
 
 function readStep(value: unknown): Step | undefined {
-  if (typeof value !== 'object' || value === null) return undefined;
-  const { label, notebook } = value as Record<string, unknown>;
+  const { label, notebook } = fieldsOf(value);
   const reading = readNotebookValue(notebook);
   return typeof label === 'string' && reading.ok ? { label, notebook: reading.notebook } : undefined;
 }

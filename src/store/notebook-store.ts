@@ -7,6 +7,7 @@ import { type History, startHistory } from '#src/notebook/history.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { KeyValues } from './key-values.ts';
 import { type NotebookRecord, readRecord, recordOf, type StoredNotebook } from './notebook-record.ts';
+import { entryOf, type RemovedEntry, removedEntryOf } from './record-entry.ts';
 import { EMPTY_SHELF, readShelf, type Shelf, type ShelfEntry, withEntry, withoutEntry } from './shelf.ts';
 import { attempted, refused, type StoreResult, succeeded } from './store-result.ts';
 
@@ -34,12 +35,6 @@ export interface NotebookStore {
   readonly markExported: (id: string) => Promise<StoreResult<void>>;
   /** What is stored under an id, as JSON, whether or not it can be read: to rescue a damaged notebook. */
   readonly rawText: (id: string) => Promise<StoreResult<string>>;
-}
-
-export interface RemovedEntry {
-  readonly id: string;
-  readonly title: string;
-  readonly removedAt_ms: number;
 }
 
 const SHELF = 'shelf';
@@ -145,12 +140,12 @@ export function notebookStore(values: KeyValues, now_ms: () => number): Notebook
       attempted(async () => {
         const ids = idsOf(await values.keys(), binKey(''));
         const records = await values.read(ids.map(binKey));
-        return succeeded(records.map((record, i) => removedEntry(ids[i]!, record)));
+        return succeeded(records.map((record, i) => removedEntryOf(ids[i]!, record)));
       }),
     forgetRemovedBefore: (time_ms) =>
       attempted(async () => {
         const keys = idsOf(await values.keys(), binKey('')).map(binKey);
-        const isOld = (record: unknown) => removedEntry('', record).removedAt_ms < time_ms;
+        const isOld = (record: unknown) => removedEntryOf('', record).removedAt_ms < time_ms;
         await values.update(keys, (records) => records.map((record) => (isOld(record) ? undefined : record)));
         return succeeded(undefined);
       }),
@@ -181,29 +176,4 @@ function missing(id: string): StoreResult<never> {
 
 function alreadyThere(): StoreResult<never> {
   return refused('exists', 'There is a notebook of this id already.');
-}
-
-/** What the list says about a record, damaged ones included. */
-function entryOf(id: string, record: unknown): ShelfEntry {
-  const { savedAt_ms, exportedAt_ms } = fieldsOf(record);
-  return {
-    id,
-    title: titleOf(record),
-    savedAt_ms: typeof savedAt_ms === 'number' ? savedAt_ms : 0,
-    exportedAt_ms: typeof exportedAt_ms === 'number' ? exportedAt_ms : null,
-  };
-}
-
-function removedEntry(id: string, record: unknown): RemovedEntry {
-  const { removedAt_ms } = fieldsOf(record);
-  return { id, title: titleOf(record), removedAt_ms: typeof removedAt_ms === 'number' ? removedAt_ms : 0 };
-}
-
-function titleOf(record: unknown): string {
-  const { title } = fieldsOf(fieldsOf(record).notebook);
-  return typeof title === 'string' ? title : '';
-}
-
-function fieldsOf(value: unknown): Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
 }

@@ -30,6 +30,7 @@ import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { showScenario } from '#src/notebook/edits/show-scenario.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
+import { SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
 import { unusedParameters } from '#src/notebook/field-use.ts';
 import { findCell, findParameter, findScenario } from '#src/notebook/find.ts';
 import { notebookProblems } from '#src/notebook/read-file.ts';
@@ -50,10 +51,7 @@ const MAT: MatLayer = {
   dynamicStiffness_N_m3: 1e7,
   lossFactor: 0.1,
 };
-const SUPPORTS = [
-  { value: 'direct', label: 'screwed direct' },
-  { value: 'clips', label: 'isolation clips' },
-];
+const SUPPORTS = Object.entries(SUPPORT_LABELS).map(([value, label]) => ({ value, label }));
 
 const SLAB: LeafLayer = {
   kind: 'leaf',
@@ -220,12 +218,16 @@ describe('setting a field of a stack', () => {
 
   describe('a field that is absent, set in a fork', () => {
     const { stacks, scenarios } = smallNotebook();
-    const channel = { value: 'resilient-channel', label: 'resilient channel' };
-    const supports = { ...findParameter(notebook, 'support'), choices: [channel, ...SUPPORTS] } as Parameter;
+    const supports = { ...findParameter(notebook, 'support'), choices: SUPPORTS } as Parameter;
     const varied: Notebook = {
       ...notebook,
       parameters: notebook.parameters.map((p) => (p.key === 'support' ? supports : p)),
-      scenarios: [...scenarios, { id: 'soft', name: '', parent: 'existing', changes: { support: channel.value } }],
+      scenarios: [
+        ...scenarios,
+        { id: 'soft', name: '', parent: 'existing', changes: { support: 'resilient-channel' } },
+        { id: 'hung', name: '', parent: 'soft', changes: { support: 'hangers' } },
+        { id: 'apart', name: '', parent: 'soft', changes: { support: 'separate-joists' } },
+      ],
       stacks,
     };
 

@@ -14,4 +14,6 @@ test('a key is made of its label and numbered when taken', () => {
   expect(freshKey('Slab thickness', ['slab-thickness', 'slab-thickness-2'])).toBe('slab-thickness-3');
   expect(freshKey('2 × 13 mm Plâtre', [])).toBe('mm-platre');
   expect(freshKey('板', [])).toBe('value');
+  expect(freshKey('Constructor', [])).toBe('constructor-2');
+  expect(freshKey(`${'a'.repeat(47)} b`, [])).toBe('a'.repeat(47));
 });

@@ -1,14 +1,11 @@
 /** Leaves and interlayers alternate; every field names a material that exists or a parameter that exists and fits. */
-import type { FieldSpec } from '../field-specs.ts';
-import { CAVITY_FIELDS, LEAF_FIELDS, MAT_FIELDS, SHEET_FIELDS, STACK_FIELDS } from '../field-specs.ts';
+import { type FieldSpec, LAYER_FIELDS, SHEET_FIELDS, STACK_FIELDS } from '../field-specs.ts';
 import { choiceValues, fitProblem } from '../field-use.ts';
 import { type Path, type Problem, problemAt, shortValue } from '../problem.ts';
-import type { Notebook, Parameter } from '../types.ts';
+import type { Layer, Notebook, Parameter } from '../types.ts';
 import { asObject, byText, type Entry, entriesOf, isNumber, isText, own, type RawObject } from './raw.ts';
 
 type Specs = Readonly<Record<string, FieldSpec>>;
-
-const LAYER_FIELDS: Readonly<Record<string, Specs>> = { leaf: LEAF_FIELDS, mat: MAT_FIELDS, cavity: CAVITY_FIELDS };
 
 /** What fields may name, looked up once per file. */
 interface Known {
@@ -33,7 +30,7 @@ export function checkStacks(notebook: RawObject): readonly Problem[] {
 
 function layerProblems(known: Known, layer: Entry): readonly Problem[] {
   const kind = own(layer.item, 'kind');
-  const specs = isText(kind) && Object.hasOwn(LAYER_FIELDS, kind) ? LAYER_FIELDS[kind]! : {};
+  const specs = isLayerKind(kind) ? LAYER_FIELDS[kind] : {};
   const sheets = kind === 'leaf' ? entriesOf(layer.item, 'sheets', layer.path) : [];
   return [
     ...fieldProblems(known, layer, specs),
@@ -44,13 +41,17 @@ function layerProblems(known: Known, layer: Entry): readonly Problem[] {
 function alternationProblems(layers: readonly Entry[], stackPath: Path): readonly Problem[] {
   const wrong = layers.flatMap(({ item, path }, i) => {
     const kind = own(item, 'kind');
-    if (!isText(kind) || !Object.hasOwn(LAYER_FIELDS, kind) || (kind === 'leaf') === (i % 2 === 0)) return [];
+    if (!isLayerKind(kind) || (kind === 'leaf') === (i % 2 === 0)) return [];
     const expected = i % 2 === 0 ? 'a leaf here' : 'a mat or a cavity here';
     return [problemAt([...path, 'kind'], `${expected}, since leaves and interlayers alternate`, `"${kind}"`)];
   });
   if (wrong.length > 0 || layers.length % 2 === 1) return wrong;
   const received = layers.length === 0 ? 'none' : `${layers.length} layers`;
   return [problemAt([...stackPath, 'layers'], 'layers that begin and end with a leaf', received)];
+}
+
+function isLayerKind(kind: unknown): kind is Layer['kind'] {
+  return isText(kind) && Object.hasOwn(LAYER_FIELDS, kind);
 }
 
 function fieldProblems(known: Known, { item, path }: Entry, specs: Specs): readonly Problem[] {
