@@ -63,8 +63,14 @@ function scenarioSeries(
   const values_dB =
     info.gain_dB && reference?.prediction ? gains(levels, info.levels_dB(reference.prediction), info.gain_dB) : levels;
   const index = notebook.scenarios.findIndex((s) => s.id === id);
-  const note = state === 'failed' ? 'last good curve' : id === notebook.reference ? 'reference' : undefined;
+  const note = noteOf(state, values_dB, id === notebook.reference);
   return [{ id, label: name, values_dB, mark: scenarioMark(index), ...(note !== undefined && { note }) }];
+}
+
+function noteOf(state: Result['state'], values_dB: readonly number[], reference: boolean): string | undefined {
+  if (state === 'failed') return 'last good curve';
+  if (!values_dB.some(Number.isFinite)) return 'no values';
+  return reference ? 'reference' : undefined;
 }
 
 function gains(

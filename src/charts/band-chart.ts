@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { bandLabel } from './band-axis.ts';
-import { type BandChartData, type BandOverlay, levelText } from './band-data.ts';
+import { type BandChartData, type BandOverlay, levelWithUnit } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
 import { bandKey, NARROW_px } from './band-key.ts';
 import { bandLine } from './band-line.ts';
@@ -124,7 +124,7 @@ export class BandChart extends LitElement implements PointedChart {
         sample: lineSample(mark),
         label,
         note,
-        value: (index) => `${levelText(values_dB[index], zeroLine)} dB`,
+        value: (index) => levelWithUnit(values_dB[index], zeroLine),
       })),
       remarks: overlays.map((overlay) => ({ sample: overlaySample(overlay), text: overlay.description })),
       pinned: this.#pointer.pinned,
@@ -135,7 +135,7 @@ export class BandChart extends LitElement implements PointedChart {
 
   #readout(index: number): string {
     const { bands_Hz, series, zeroLine } = this.data;
-    const values = series.map(({ label, values_dB }) => `${label} ${levelText(values_dB[index], zeroLine)} dB`);
+    const values = series.map(({ label, values_dB }) => `${label} ${levelWithUnit(values_dB[index], zeroLine)}`);
     return `${bandLabel(bands_Hz[index]!)} Hz: ${values.join(', ')}`;
   }
 }

@@ -66,9 +66,17 @@ export interface RangeOverlay {
   readonly color: string;
 }
 
+/** With its unit; a dash alone where there is no value. */
+export function levelWithUnit(value_dB: number | undefined, signed = false): string {
+  const text = levelText(value_dB, signed);
+  return text === NO_LEVEL ? text : `${text} dB`;
+}
+
+const NO_LEVEL = '–';
+
 /** A number as the reader sees it: one decimal, a true minus, a dash for no value. */
 export function levelText(value_dB: number | undefined, signed = false): string {
-  if (value_dB === undefined || !Number.isFinite(value_dB)) return '–';
+  if (value_dB === undefined || !Number.isFinite(value_dB)) return NO_LEVEL;
   const text = Math.abs(value_dB).toFixed(1);
   if (Number(text) === 0) return text;
   if (value_dB < 0) return `\u2212${text}`;

@@ -1,16 +1,5 @@
 /** The still layer of a band chart: curves and overlays, drawn whole from data. */
-import {
-  areaY,
-  axisX,
-  axisY,
-  lineY,
-  type MarkerFunction,
-  type Markish,
-  plot,
-  ruleX,
-  ruleY,
-  text,
-} from '@observablehq/plot';
+import { axisX, axisY, line, type MarkerFunction, type Markish, plot, ruleX, ruleY, text } from '@observablehq/plot';
 import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
 import type {
   BandChartData,
@@ -19,6 +8,7 @@ import type {
   ContourOverlay,
   FrequencyOverlay,
   LineOverlay,
+  RangeOverlay,
 } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
 import { markerPath } from './marker-paths.ts';
@@ -87,14 +77,15 @@ function seriesMarks(
 ): Markish[] {
   const every = frame.pixelsPerBand >= 24 && crowd <= 4 ? 1 : 3;
   const marked = position.flatMap((_, i) => (every === 1 || (i - index) % every === 0 ? [i] : []));
-  const line = { stroke: mark.color, strokeWidth: 1.75, strokeLinejoin: 'round' as const };
+  const stroke = { stroke: mark.color, strokeWidth: 1.75, strokeLinejoin: 'round' as const };
   const dash = mark.dash ? { strokeDasharray: mark.dash } : {};
   const marker = markerElement(mark);
-  if (every === 1) return [lineY({ length: position.length }, { x: position, y: values_dB, ...line, ...dash, marker })];
+  if (every === 1)
+    return [line({ length: position.length }, { x: position, y: values_dB, ...stroke, ...dash, marker })];
   const at = { x: marked.map((i) => position[i]!), y: marked.map((i) => values_dB[i]!) };
   return [
-    lineY({ length: position.length }, { x: position, y: values_dB, ...line, ...dash }),
-    lineY({ length: marked.length }, { ...at, stroke: mark.color, strokeWidth: 0, marker }),
+    line({ length: position.length }, { x: position, y: values_dB, ...stroke, ...dash }),
+    line({ length: marked.length }, { ...at, stroke: mark.color, strokeWidth: 0, marker }),
   ];
 }
 
@@ -133,7 +124,7 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
   switch (overlay.kind) {
     case 'line':
       return [
-        lineY(rows, {
+        line(rows, {
           x: position,
           y: overlay.values_dB,
           stroke: SOFT,
@@ -143,16 +134,7 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
         }),
       ];
     case 'range':
-      return [
-        areaY(rows, {
-          x: position,
-          y1: overlay.low_dB,
-          y2: overlay.high_dB,
-          fill: overlay.color,
-          fillOpacity: 0.14,
-          clip: true,
-        }),
-      ];
+      return rangeMarks(overlay, position);
     case 'contour':
       return contourMarks(overlay, position);
     case 'frequency':
@@ -160,7 +142,17 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
   }
 }
 
-/** The contour as a double hairline, and a bar from it to the curve wherever the curve misses it. */
+/** One closed outline, there along the upper values and back along the lower ones. */
+function rangeMarks({ low_dB, high_dB, color }: RangeOverlay, position: number[]): Markish[] {
+  const known = position.flatMap((_, i) => (Number.isFinite(low_dB[i]! + high_dB[i]!) ? [i] : []));
+  const outline = [
+    ...known.map((i) => [position[i]!, high_dB[i]!]),
+    ...known.toReversed().map((i) => [position[i]!, low_dB[i]!]),
+  ];
+  return [line(outline, { fill: color, fillOpacity: 0.14, stroke: 'none', clip: true })];
+}
+
+/** The contour as a thin line, and a bar from it to the curve wherever the curve misses it. */
 function contourMarks({ values_dB, deficiencies_dB, missing }: ContourOverlay, position: number[]): Markish[] {
   const sign = missing === 'below' ? -1 : 1;
   const missed = position.flatMap((_, i) => (deficiencies_dB[i]! > 0 ? [i] : []));
@@ -174,7 +166,7 @@ function contourMarks({ values_dB, deficiencies_dB, missing }: ContourOverlay, p
       strokeOpacity: 0.45,
       clip: true,
     }),
-    lineY(
+    line(
       { length: position.length },
       { x: position, y: values_dB, stroke: 'var(--accent)', strokeWidth: 1.25, clip: true },
     ),

@@ -104,7 +104,7 @@ export class SectionDrawing extends LitElement {
       :host {
         --ink: CanvasText;
         --ink-soft: CanvasText;
-        --ink-faint: GrayText;
+        --ink-faint: CanvasText;
         --hairline: Canvas;
         --paper-raised: Canvas;
         --accent: Highlight;
