@@ -14,6 +14,7 @@ import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
+import { NearView } from './near-view.ts';
 
 export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
 
@@ -79,6 +80,16 @@ export class CellFrame extends LitElement {
           inset: -2rem 0 auto auto;
         }
       }
+      /* What is off screen is neither laid out nor painted; the sizes are guesses until it was seen once. */
+      .body {
+        content-visibility: auto;
+        contain-intrinsic-height: auto 36rem;
+        margin: -0.5rem;
+        padding: 0.5rem;
+      }
+      :host([kind="commentary"]) .body {
+        contain-intrinsic-height: auto 12rem;
+      }
       .print-title {
         display: none;
       }
@@ -100,6 +111,9 @@ export class CellFrame extends LitElement {
         .print-title {
           display: block;
         }
+        .body {
+          content-visibility: visible;
+        }
       }
     `,
   ];
@@ -113,7 +127,10 @@ export class CellFrame extends LitElement {
   @state() private element: CellElement | undefined;
   @state() private problem: string | undefined;
 
+  readonly #view = new NearView(this);
   #loading = false;
+  /** Nothing was handed to the element yet. */
+  #isFresh = true;
 
   protected override willUpdate(): void {
     this.kind = this.cell.kind;
@@ -122,9 +139,14 @@ export class CellFrame extends LitElement {
       if (!this.problem) void this.#load();
       return;
     }
-    this.element.notebook = this.notebook;
-    this.element.cell = this.cell;
-    this.element.results = this.results;
+    if (this.#isFresh || this.#view.mayUpdate()) this.#hand(this.element);
+  }
+
+  #hand(element: CellElement): void {
+    this.#isFresh = false;
+    element.notebook = this.notebook;
+    element.cell = this.cell;
+    element.results = this.results;
   }
 
   override render() {
@@ -150,7 +172,7 @@ export class CellFrame extends LitElement {
         }
         ${this.readOnly ? nothing : this.#actions(title)}
       </header>
-      ${cell.folded ? nothing : this.#body()}
+      ${cell.folded ? nothing : html`<div class="body">${this.#body()}</div>`}
     </section>`;
   }
 
