@@ -1,4 +1,14 @@
-import type { Cavity, Construction, Covering, Leaf, Mat, Sheet } from './construction.ts';
+import type {
+  Cavity,
+  Construction,
+  Covering,
+  FlankingLimit,
+  FlankingWall,
+  FlankingWalls,
+  Leaf,
+  Mat,
+  Sheet,
+} from './construction.ts';
 
 /**
  * Refuses what the model cannot compute. Layers are counted from 1, the uppermost first.
@@ -31,10 +41,7 @@ export function checkConstruction(construction: Construction): void {
   if (construction.layers.length % 2 === 0) {
     throw new RangeError(`layers must begin and end with a leaf, got ${construction.layers.length} layers (floor)`);
   }
-  if (construction.flanking) {
-    within('R500_dB', construction.flanking.R500_dB, [-200, 300], 'flanking');
-    within('slope_dB_per_octave', construction.flanking.slope_dB_per_octave, [-30, 30], 'flanking');
-  }
+  if (construction.flanking) checkFlanking(construction.flanking);
   construction.leaks?.forEach((leak) => {
     const place = `leak "${leak.name}"`;
     within('width_m', leak.width_m, [0, 10], place);
@@ -113,6 +120,30 @@ function checkCavity(cavity: Cavity, layer: number): void {
     within('flowResistivity_Pa_s_m2', fibre.flowResistivity_Pa_s_m2, [50, 1e7], inside);
     within('density_kg_m3', fibre.density_kg_m3, [0, 1000], inside);
   }
+}
+
+function checkFlanking(flanking: FlankingLimit | FlankingWalls): void {
+  if ('walls' in flanking) flanking.walls.forEach(checkWall);
+  else {
+    within('R500_dB', flanking.R500_dB, [-200, 300], 'flanking');
+    within('slope_dB_per_octave', flanking.slope_dB_per_octave, [-30, 30], 'flanking');
+  }
+}
+
+function checkWall(wall: FlankingWall): void {
+  const place = `wall "${wall.name}"`;
+  within('junctionLength_m', wall.junctionLength_m, SIDE, place);
+  within('height_m', wall.height_m, SIDE, place);
+  within('surfaceMass_kg_m2', wall.surfaceMass_kg_m2, [1, 10_000], place);
+  if (wall.reduction.kind === 'rated') within('Rw_dB', wall.reduction.Rw_dB, [0, 150], place);
+  else {
+    within('thickness_m', wall.reduction.thickness_m, [0.01, 5], place);
+    within('longitudinalSpeed_m_s', wall.reduction.longitudinalSpeed_m_s, [100, 10_000], place);
+    within('internalLossFactor', wall.reduction.internalLossFactor, LOSS, place);
+  }
+  if (wall.junction.kind !== 'measured') return;
+  within('straightK_dB', wall.junction.straightK_dB, [-30, 100], place);
+  within('cornerK_dB', wall.junction.cornerK_dB, [-30, 100], place);
 }
 
 function optional(name: string, value: number | undefined, limits: Interval, place: string): void {

@@ -14,7 +14,7 @@ export interface Construction {
   /** Alternating leaf, interlayer, …, leaf, from the upper room down. */
   readonly layers: readonly ConstructionLayer[];
   /** Sound that goes around by the walls. Absent: none. */
-  readonly flanking?: FlankingLimit;
+  readonly flanking?: FlankingLimit | FlankingWalls;
   /** Gaps and penetrations. Absent: none. */
   readonly leaks?: readonly Leak[];
 }
@@ -108,6 +108,40 @@ export interface FlankingLimit {
   readonly R500_dB: number;
   readonly slope_dB_per_octave: number;
 }
+
+/** The walls beside the floor one by one, each going on from the room above to the room below. */
+export interface FlankingWalls {
+  readonly walls: readonly FlankingWall[];
+}
+
+export interface FlankingWall {
+  readonly name: string;
+  /** Length along which the wall meets the floor, m. */
+  readonly junctionLength_m: number;
+  /** Height of the wall in each of the two rooms, m. */
+  readonly height_m: number;
+  readonly surfaceMass_kg_m2: number;
+  readonly reduction: WallReduction;
+  readonly junction: WallJunction;
+}
+
+/** A laboratory rating alone, or what the transmission loss of a homogeneous wall is computed from. */
+export type WallReduction =
+  | { readonly kind: 'rated'; readonly Rw_dB: number }
+  | {
+      readonly kind: 'homogeneous';
+      readonly thickness_m: number;
+      readonly longitudinalSpeed_m_s: number;
+      readonly internalLossFactor: number;
+    };
+
+/**
+ * How the floor meets the wall: a heavy floor on both sides of it ('cross') or on one ('tee'), a light facade past a heavy
+ * floor, joists against a heavy wall that goes on through, or K_ij as measured.
+ */
+export type WallJunction =
+  | { readonly kind: 'cross' | 'tee' | 'light-facade' | 'joists' }
+  | { readonly kind: 'measured'; readonly straightK_dB: number; readonly cornerK_dB: number };
 
 /** A slit along `length_m` or, without length, a round hole. Gomperts & Kihlman 1967. */
 export interface Leak {

@@ -1,5 +1,5 @@
 import type { CrowdedNodes } from './crowded-nodes.ts';
-import type { BandEdges } from './third-octave-bands.ts';
+import type { ExactBand } from './standards/iec-61260.ts';
 
 /**
  * Nodes in ln f across one band, broken at the frequencies `breaks_Hz` inside it. Weights sum to 1, so that Σ w τ is the
@@ -7,7 +7,7 @@ import type { BandEdges } from './third-octave-bands.ts';
  */
 export function frequencyNodes(
   nodes: CrowdedNodes,
-  band: BandEdges,
+  band: ExactBand,
   breaks_Hz: readonly number[],
   pointsPerPiece: number,
 ): CrowdedNodes {

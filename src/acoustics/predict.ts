@@ -3,6 +3,7 @@ import { azimuths } from './azimuths.ts';
 import type { Construction } from './construction.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
+import { flankingOf } from './flanking.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
 import { frequencyNodes } from './frequency-nodes.ts';
 import { Impact, normalisedImpactLevel_dB } from './impact.ts';
@@ -11,9 +12,11 @@ import { bandMechanism, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
 import type { PathName, Prediction, PredictOptions } from './prediction.ts';
 import { QUADRATURE } from './quadrature.ts';
+import { energySum_dB } from './ratings/energy.ts';
 import { rateBands } from './ratings/rate-bands.ts';
 import { criticalFrequencies, resonances } from './resonances.ts';
-import { exactBand, nominalBandsFrom } from './third-octave-bands.ts';
+import { exactBandOf } from './standards/iec-61260.ts';
+import { nominalBandsFrom } from './third-octave-bands.ts';
 
 /**
  * Predicts a floor-ceiling: transmission loss and impact level per one-third octave with the part of every path, the
@@ -33,6 +36,8 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const nodes = new CrowdedNodes();
   const turns = azimuths(model.orthotropic);
 
+  const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
+
   const impact = new Impact(model, quadrature);
   const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
 
@@ -40,15 +45,16 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const Ln_dB: number[] = [];
   const impactDirect: number[] = [];
   const impactSupports: number[] = [];
+  const impactFlanking: number[] = [];
   const paths_dB: Partial<Record<PathName, number[]>> = {};
-  const mechanisms = bands_Hz.map((band_Hz) => {
-    frequencyNodes(nodes, exactBand(band_Hz), breaks_Hz, quadrature.frequencies);
+  const mechanisms = bands_Hz.map((band_Hz, band) => {
+    const edges = exactBandOf(band_Hz);
+    frequencyNodes(nodes, edges, breaks_Hz, quadrature.frequencies);
     let direct = 0;
     let supports = 0;
     let leaks = 0;
     let struck = 0;
     let struckSupports = 0;
-    const edges = exactBand(band_Hz);
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;
@@ -66,7 +72,9 @@ export function predict(construction: Construction, options: PredictOptions = {}
     }
     const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
     if (hasSupports(model)) paths.push({ path: 'supports', tau: supports });
-    if (construction.flanking) paths.push({ path: 'flanking', tau: flankingShare(construction.flanking, band_Hz) });
+    const floorLn_dB = normalisedImpactLevel_dB(struck + struckSupports, z0);
+    const flanked = around?.(band, { R_dB: -10 * Math.log10(direct + supports), Ln_dB: floorLn_dB });
+    if (flanked) paths.push({ path: 'flanking', tau: flanked.tau });
     if (construction.leaks?.length) paths.push({ path: 'leaks', tau: leaks });
     for (const { path, tau } of paths) {
       let levels = paths_dB[path];
@@ -82,7 +90,8 @@ export function predict(construction: Construction, options: PredictOptions = {}
           ),
         ),
     );
-    Ln_dB.push(normalisedImpactLevel_dB(struck + struckSupports, z0));
+    if (flanked?.Ln_dB !== undefined) impactFlanking.push(flanked.Ln_dB);
+    Ln_dB.push(flanked?.Ln_dB === undefined ? floorLn_dB : energySum_dB([floorLn_dB, flanked.Ln_dB]));
     impactDirect.push(normalisedImpactLevel_dB(struck, z0));
     impactSupports.push(normalisedImpactLevel_dB(struckSupports, z0));
     return bandMechanism(model, named, band_Hz, paths);
@@ -93,7 +102,11 @@ export function predict(construction: Construction, options: PredictOptions = {}
     R_dB,
     paths_dB,
     Ln_dB,
-    impactPaths_dB: { direct: impactDirect, ...(hasSupports(model) ? { supports: impactSupports } : {}) },
+    impactPaths_dB: {
+      direct: impactDirect,
+      ...(hasSupports(model) && { supports: impactSupports }),
+      ...(impactFlanking.length > 0 && { flanking: impactFlanking }),
+    },
     ratings: rateBands({ bands_Hz, R_dB, Ln_dB }),
     surfaceMass_kg_m2: surfaceMass_kg_m2(model),
     height_m: height_m(model),
@@ -101,10 +114,6 @@ export function predict(construction: Construction, options: PredictOptions = {}
     criticalFrequencies_Hz: critical,
     mechanisms,
   };
-}
-
-function flankingShare(limit: { R500_dB: number; slope_dB_per_octave: number }, band_Hz: number): number {
-  return 10 ** (-(limit.R500_dB + limit.slope_dB_per_octave * Math.log2(band_Hz / 500)) / 10);
 }
 
 function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {

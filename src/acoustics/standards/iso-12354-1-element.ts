@@ -68,7 +68,9 @@ function forcedRadiation(f_Hz: number, length_m: number, height_m: number, c0: n
     (0.5 + ratio / Math.PI) * Math.log(ratio) +
     (5 * ratio) / (2 * Math.PI) -
     1 / (4 * Math.PI * long * short * k0 ** 2);
-  return Math.min((Math.log(k0 * Math.sqrt(long * short)) - shape) / 2, MAXIMUM_RADIATION);
+  const sigma = (Math.log(k0 * Math.sqrt(long * short)) - shape) / 2;
+  // Far below the wavelength the expression leaves its range and turns negative.
+  return Math.min(Math.max(sigma, 0), MAXIMUM_RADIATION);
 }
 
 /** Radiation factor of free waves, (B.3): plates with modes below fc/2, and stiff small ones without. */
