@@ -4,6 +4,7 @@ import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type ReverberantPower, reverberantPower, slowWaveRadiation } from './reverberant-field.ts';
+import { ribFactor } from './ribbed-deck.ts';
 import { slowWaveNodes } from './slow-wave-nodes.ts';
 import { tappingForce2_N2_Hz } from './tapping-machine.ts';
 import { TransmissionLine } from './transmission-line.ts';
@@ -46,7 +47,7 @@ export class Impact {
    * Fills `shares` for `f_Hz` and one azimuth.
    *
    * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports: the
-   * struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S) and what the supports pass on of it.
+   * struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the supports pass on.
    */
   at(f_Hz: number, azimuthCos2: number): ImpactShares {
     const { air, plates, edges } = this.#model;
@@ -90,7 +91,7 @@ export class Impact {
       const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
       reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
       const velocity2PerArea = (force2 * mobility) / (omega * (lossFactor + extraLoss) * mass);
-      shares.supports = velocity2PerArea * this.#power.supports;
+      shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);
     }
     return shares;
   }

@@ -127,3 +127,24 @@ export function joistMass_kg_m({ joists, joistWidth_m: width, depth_m: depth }: 
     }
   }
 }
+
+const SOFTWOOD_Pa = 10e9;
+const STEEL_Pa = 210e9;
+
+/** Bending stiffness of one joist, N·m²: flanges alone for I-joists and trusses. */
+export function joistBending_Nm2({ joists, joistWidth_m: width, depth_m: depth }: Cavity): number {
+  const flange = Math.min(0.038, depth / 2);
+  switch (joists) {
+    case 'none':
+      return 0;
+    case 'solid-timber':
+      return (SOFTWOOD_Pa * width * depth ** 3) / 12;
+    case 'i-joist':
+    case 'open-truss':
+      return SOFTWOOD_Pa * 2 * width * flange * ((depth - flange) / 2) ** 2;
+    case 'cold-formed-steel': {
+      const sheet = depth > STEEL_m.deepestStud ? STEEL_m.joist : STEEL_m.stud;
+      return STEEL_Pa * sheet * (depth ** 3 / 12 + 2 * Math.min(width, 0.05) * (depth / 2) ** 2);
+    }
+  }
+}

@@ -109,7 +109,7 @@ function smoothIIC({ bands_Hz, Ln_dB }: Prediction): number {
 }
 
 /** The constants that fit `ids` best, searched from `start` in the logarithms of the fitted ones. Deterministic. */
-export function fit(
+export function fitConstants(
   ids: readonly ReferenceId[],
   start: ModelConstants,
   fitted: readonly FittedConstant[] = FITTED_CONSTANTS,

@@ -1,25 +1,27 @@
-import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
-import { REFERENCE_ROLES, type ReferenceId } from '../../tests/published/reference-constructions.ts';
-import { compare, octaveErrors_dB, RATING_KEYS, ratingError } from './accuracy-compare.ts';
+/**
+ * npm run accuracy                 the accuracy table, printed
+ * npm run accuracy -- --write      the same into src/acoustics/ACCURACY.md
+ * npm run accuracy -- --fit        fits the constants with all rows and without each (minutes), prints them and keeps
+ *                                  the folds; MODEL_CONSTANTS are then to be set by hand to the line "all"
+ */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fitFolds } from './accuracy-folds.ts';
+import { accuracyReport } from './accuracy-report.ts';
 
-const t0 = performance.now();
-for (const id of Object.keys(REFERENCE_ROLES) as ReferenceId[]) {
-  const c = compare(id, MODEL_CONSTANTS);
-  const errors = octaveErrors_dB(c)
-    .map((e) => e.toFixed(1).padStart(6))
-    .join('');
-  const ratings = RATING_KEYS.map((k) => [k, ratingError(c, k)] as const)
-    .filter(([, e]) => e !== undefined)
-    .map(([k, e]) => `${k} ${c.predicted[k]} (${e! > 0 ? '+' : ''}${e})`)
-    .join('  ');
-  console.log(
-    id.padEnd(5),
-    REFERENCE_ROLES[id].padEnd(8),
-    c.predicted.TL_dB.map((v) => v.toFixed(0).padStart(3)).join(''),
-    '|',
-    errors.padEnd(36),
-    '|',
-    ratings,
-  );
+const known = ['--write', '--fit'];
+const unknown = process.argv.slice(2).filter((a) => !known.includes(a));
+if (unknown.length > 0) {
+  console.error(`options must be ${known.join(' or ')}, got ${unknown.join(' ')}`);
+  process.exit(2);
 }
-console.log(performance.now() - t0, 'ms');
+const source = join(process.argv[1]!, '../..');
+if (process.argv.includes('--fit')) {
+  const folds = fitFolds((line) => console.error(line));
+  writeFileSync(join(source, 'commands/accuracy-folds.json'), `${JSON.stringify(folds, null, 2)}\n`);
+  console.log(JSON.stringify(folds.all, null, 2));
+} else if (process.argv.includes('--write')) {
+  writeFileSync(join(source, 'acoustics/ACCURACY.md'), accuracyReport());
+} else {
+  console.log(accuracyReport());
+}

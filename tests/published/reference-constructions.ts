@@ -200,7 +200,7 @@ export const REFERENCE_CONSTRUCTIONS: Record<ReferenceId, Construction> = {
   t4: {
     ...floor(
       leaf([sheet('gypsum-concrete', 0.0254)]),
-      mat('entangled mat', 0.0064, 40e6),
+      mat('entangled mat', 0.0064, 30e6),
       leaf([sheet('osb', 0.0188)]),
       cavity({ ...clips, joists: 'i-joist', depth_m: 0.302, joistWidth_m: 0.063, fill: [fibre('glass-fibre', 0.089)] }),
       leaf([gypsum16, gypsum16]),
