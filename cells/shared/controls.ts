@@ -285,6 +285,10 @@ export const controlStyles = css`
   }
 
   @media (forced-colors: active) {
+    button.primary {
+      background: ButtonFace;
+      color: ButtonText;
+    }
     button[aria-pressed="true"] {
       background: Highlight;
       color: HighlightText;

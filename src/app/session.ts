@@ -59,10 +59,13 @@ export class Session {
     return this.#state;
   }
 
-  /** The notebook that was open last, if it can still be opened. */
-  async openLast(): Promise<boolean> {
-    const last = await this.#options.store.lastOpened();
-    if (!last.ok) this.#options.onTrouble({ kind: 'store', problem: last.problem });
+  /** The notebook asked for, or else the one that was open last in any tab, if it can still be opened. */
+  async openLast(asked?: string): Promise<boolean> {
+    const { store, onTrouble } = this.#options;
+    const listed = await store.list();
+    if (listed.ok && listed.value.some(({ id }) => id === asked)) return this.open(asked!);
+    const last = await store.lastOpened();
+    if (!last.ok) onTrouble({ kind: 'store', problem: last.problem });
     return last.ok && last.value !== null && (await this.open(last.value));
   }
 

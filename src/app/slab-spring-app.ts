@@ -9,6 +9,7 @@ import type { NotebookStore } from '#src/store/notebook-store.ts';
 import { openNotebookStore } from '#src/store/open-store.ts';
 import type { ShelfEntry } from '#src/store/shelf.ts';
 import { storeNotices } from '#src/store/store-notices.ts';
+import { notebookInAddress, putInAddress } from './address.ts';
 import { appStyles } from './app-styles.ts';
 import './cell-column.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
@@ -26,6 +27,9 @@ import './scenario-rail.ts';
 import { Session, type SessionState } from './session.ts';
 import { refusedFileNotice, troubleNotice } from './trouble-words.ts';
 import { undoKey } from './undo-key.ts';
+
+/** How long a deleted notebook can be brought back, ms. */
+const BIN_KEPT_MS = 30 * 24 * 3600 * 1000;
 
 /** The page: opens a notebook, sends what must be computed, and lays everything out. */
 @customElement('slab-spring-app')
@@ -145,7 +149,8 @@ export class SlabSpringApp extends LitElement {
         ),
     });
     this.#session = session;
-    if (await session.openLast()) return;
+    void this.store.forgetRemovedBefore(Date.now() - BIN_KEPT_MS);
+    if (await session.openLast(notebookInAddress(location))) return;
     const [first] = DEMO_NOTEBOOKS;
     if (!first || !(await this.#openDemo(first.url))) await session.create();
   }
@@ -155,6 +160,7 @@ export class SlabSpringApp extends LitElement {
     if (this.open?.history.present !== notebook) this.#service.update(notebook);
     this.open = state;
     document.title = `${notebook.title} · Slab & Spring`;
+    putInAddress(notebook.id);
   }
 
   #onEdit = ({ edit, label, merge }: NotebookEdit): void => {

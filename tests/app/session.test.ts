@@ -110,6 +110,16 @@ test('what was edited is there after a reload, undo included', async () => {
   expect(next.title()).toBe('Second title');
 });
 
+test('a tab opens its own notebook again, not the one that another tab opened last', async () => {
+  await tab.session.openNew(practiceRoom({ id: 'mine', title: 'Mine' }));
+  await tabOf(browser).session.openNew(practiceRoom({ id: 'theirs', title: 'Theirs' }));
+  const again = tabOf(browser);
+  await again.session.openLast('gone');
+  expect(again.title()).toBe('Theirs');
+  await again.session.openLast('mine');
+  expect(again.title()).toBe('Mine');
+});
+
 test('edits are saved by themselves a little later', async () => {
   vi.useFakeTimers();
   await tab.session.openNew(practiceRoom());

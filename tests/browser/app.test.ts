@@ -1,4 +1,4 @@
-import { beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#src/app/slab-spring-app.ts';
 import type { SlabSpringApp } from '#src/app/slab-spring-app.ts';
@@ -7,6 +7,17 @@ import { type NotebookStore, notebookStore } from '#src/store/notebook-store.ts'
 import { memoryKeyValues } from '../store/memory-key-values.ts';
 import { axeProblems } from './axe-problems.ts';
 import { practiceRoom } from './practice-room.ts';
+
+const workers: Worker[] = [];
+const BrowserWorker = globalThis.Worker;
+
+/** Remembers what was started. */
+class ObservedWorker extends BrowserWorker {
+  constructor(url: string | URL, options?: WorkerOptions) {
+    super(url, options);
+    workers.push(this);
+  }
+}
 
 let app: SlabSpringApp;
 let store: NotebookStore;
@@ -34,6 +45,8 @@ function lightRoom(): Notebook {
 }
 
 beforeEach(async () => {
+  workers.length = 0;
+  vi.stubGlobal('Worker', ObservedWorker);
   document.documentElement.lang = 'en';
   store = notebookStore(memoryKeyValues(), Date.now);
   await store.add(lightRoom());
@@ -42,6 +55,10 @@ beforeEach(async () => {
   app.store = store;
   document.body.append(app);
   await computed();
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
 });
 
 test('the notebook that was open last stands there, computed', async () => {
@@ -66,6 +83,16 @@ test('dragging a slider changes the live value, and undo takes the whole drag ba
   await page.getByRole('button', { name: 'Undo: slab thickness' }).click();
   await expect.poll(() => live!.textContent).toBe(before);
   await expect.element(slider).toHaveValue('38');
+});
+
+test('a worker that dies in the middle is replaced; the page says so and goes on', async () => {
+  const input = page.getByRole('slider', { name: 'slab thickness' }).element() as HTMLInputElement;
+  input.value = '71';
+  input.dispatchEvent(new Event('input'));
+  workers.at(-1)!.dispatchEvent(new ErrorEvent('error', { message: 'out of memory' }));
+  await expect.element(page.getByRole('alert')).toHaveTextContent('A calculation stopped (out of memory).');
+  await computed();
+  expect(workers.length).toBeGreaterThan(1);
 });
 
 test('Ctrl+Z and Ctrl+Shift+Z go back and forth; inside a text field they are the field’s', async () => {
