@@ -140,7 +140,7 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
               @pointerenter=${() => this.#light(i)}
               @pointerleave=${() => this.#light(undefined)}
             >
-              ${sentence}
+              ${unbroken(sentence)}
             </li>
           `,
         )}
@@ -205,6 +205,11 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
       picture: () => chart?.pictureParts(title, sentences),
     });
   }
+}
+
+/** A number and its unit stay on one line. */
+function unbroken(sentence: string): string {
+  return sentence.replace(/(\d) (?=[A-Za-z%])/g, '$1\u00a0');
 }
 
 declare global {

@@ -69,10 +69,10 @@ function given(words: string, value: string | undefined): string {
 }
 
 const CARRIES: Readonly<Record<PathName, string>> = {
-  direct: 'most of the sound goes straight through leaves and cavities',
-  supports: 'most of the sound goes through what holds the ceiling',
-  flanking: 'most of the sound goes around by the walls',
-  leaks: 'most of the sound goes through gaps and holes',
+  direct: 'the largest part of the sound goes straight through leaves and cavities',
+  supports: 'the largest part of the sound goes through what holds the ceiling',
+  flanking: 'the largest part of the sound goes around by the walls',
+  leaks: 'the largest part of the sound goes through gaps and holes',
 };
 
 /** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
@@ -104,7 +104,8 @@ function slopeInWords({ first, last }: Region, { R_dB }: Prediction): string {
     square += (i - middle) ** 2;
   });
   const perOctave_dB = Math.round((3 * product) / square);
-  const rises = perOctave_dB >= 0 ? 'rises' : 'falls';
+  if (perOctave_dB === 0) return '; R stays level';
+  const rises = perOctave_dB > 0 ? 'rises' : 'falls';
   return `; R ${rises} by ${Math.abs(perOctave_dB)} dB per octave`;
 }
 

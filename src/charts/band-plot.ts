@@ -14,6 +14,7 @@ import type { BandFrame } from './band-frame.ts';
 import { markerPath } from './marker-paths.ts';
 import { labelRows, spreadLabels } from './place-labels.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
+import { svgElement } from './svg-element.ts';
 
 const INK = 'var(--ink)';
 const SOFT = 'var(--ink-soft)';
@@ -104,16 +105,6 @@ function markerElement({ marker }: ScenarioMark): MarkerFunction {
     element.append(svgElement(document, 'path', { d, ...paint }));
     return element;
   };
-}
-
-function svgElement<K extends 'marker' | 'path'>(
-  document: Document,
-  name: K,
-  attributes: Readonly<Record<string, string | number>>,
-): SVGElementTagNameMap[K] {
-  const element = document.createElementNS('http://www.w3.org/2000/svg', name);
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-  return element;
 }
 
 const isFrequency = (o: BandOverlay): o is FrequencyOverlay => o.kind === 'frequency';

@@ -1,5 +1,6 @@
 /** A drawn picture as a file that stands by itself: title above, key below, colours and type written out. */
 import { render, type TemplateResult } from 'lit';
+import { svgElement } from './svg-element.ts';
 import { wrapText } from './wrap-text.ts';
 
 export interface PictureParts {
@@ -14,7 +15,6 @@ export interface PictureParts {
   readonly style: CSSStyleDeclaration;
 }
 
-const SVG = 'http://www.w3.org/2000/svg';
 const MARGIN = 20;
 const LINE = 19;
 /** Average width of a character at 13 px, px. */
@@ -24,12 +24,12 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
   const document = picture.ownerDocument;
   const { width, height } = picture.viewBox.baseVal;
   const total = width + 2 * MARGIN;
-  const root = make(document, 'svg', { xmlns: SVG, width: total, 'font-family': style.fontFamily, 'font-size': 13 });
+  const root = svgElement(document, 'svg', { width: total, 'font-family': style.fontFamily, 'font-size': 13 });
   let y = MARGIN;
   const write = (text: string, x: number, attributes: Attributes = {}) => {
     for (const line of wrapText(text, (total - x - MARGIN) / CHARACTER)) {
       y += LINE;
-      const element = make(document, 'text', { x, y: y - 5, fill: 'var(--ink)', ...attributes });
+      const element = svgElement(document, 'text', { x, y: y - 5, fill: 'var(--ink)', ...attributes });
       element.textContent = line;
       root.append(element);
     }
@@ -52,17 +52,11 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
   y += MARGIN;
   root.setAttribute('height', String(y));
   root.setAttribute('viewBox', `0 0 ${total} ${y}`);
-  root.prepend(make(document, 'rect', { width: total, height: y, fill: 'var(--paper)' }));
+  root.prepend(svgElement(document, 'rect', { width: total, height: y, fill: 'var(--paper)' }));
   return withValues(new XMLSerializer().serializeToString(root), style);
 }
 
 type Attributes = Readonly<Record<string, string | number>>;
-
-function make(document: Document, name: string, attributes: Attributes): SVGElement {
-  const element = document.createElementNS(SVG, name) as SVGElement;
-  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-  return element;
-}
 
 /** The drawing in a template, outside the page. */
 export function svgOf(template: TemplateResult): SVGSVGElement {

@@ -1,11 +1,11 @@
 /** The still layer of a chart of shares: bands as columns, each split into its paths. */
 import { axisX, axisY, type Markish, plot, rect, ruleX, text } from '@observablehq/plot';
-import { render } from 'lit';
 import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
 import type { BandFrame } from './band-frame.ts';
 import { quietPicture } from './band-plot.ts';
-import { PATH_MARKS, pathPattern } from './path-marks.ts';
+import { PATH_MARKS } from './path-marks.ts';
 import type { PathShares, ShareChartData } from './share-data.ts';
+import { svgElement } from './svg-element.ts';
 
 /** Half the width of a column, in bands. */
 const HALF = 0.46;
@@ -48,14 +48,15 @@ export function drawSharePlot(
         color: 'var(--ink-soft)',
         text: labelled.map(bandLabel),
       }),
-      ...data.paths.flatMap((p, i) => pathMarks(p, stacked[i]!)),
+      ...data.paths.map((p, i) => columnMark(p, stacked[i]!)),
       ruleX(
         data.regions.slice(1).map(({ first }) => nominalPosition(data.bands_Hz[first]!) - 0.5),
         { stroke: 'var(--ink)', strokeWidth: 1, insetTop: -18 },
       ),
+      ...data.paths.flatMap((p, i) => nameMark(p, stacked[i]!)),
     ],
   }) as SVGSVGElement;
-  drawing.prepend(patterns(data, document));
+  hatch(drawing, data, stacked, frame);
   return quietPicture(drawing);
 }
 
@@ -72,42 +73,64 @@ function stack({ bands_Hz, paths }: ShareChartData): readonly (readonly Column[]
   );
 }
 
-function pathMarks({ path }: PathShares, columns: readonly Column[]): Markish[] {
-  const drawn = columns.filter((c) => c.to - c.from > 0.05);
-  // Not in the outermost columns, where a name would leave the picture.
-  const inner = columns.length > 4 ? columns.slice(1, -1) : columns;
-  const widest = inner.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a), inner[0]!);
-  return [
-    rect(drawn, {
+function columnMark({ path }: PathShares, columns: readonly Column[]): Markish {
+  return rect(
+    columns.filter((c) => c.to - c.from > 0.05),
+    {
       x1: (c: Column) => c.x - HALF,
       x2: (c: Column) => c.x + HALF,
       y1: 'from',
       y2: 'to',
-      fill: `url(#area-${path})`,
+      fill: 'var(--ink)',
+      fillOpacity: PATH_MARKS[path].tint,
       stroke: 'var(--ink-soft)',
       strokeWidth: 0.5,
+    },
+  );
+}
+
+/** The path's name where it is largest, but not in the outermost columns, where it would leave the picture. */
+function nameMark({ path }: PathShares, columns: readonly Column[]): Markish[] {
+  const inner = columns.length > 4 ? columns.slice(1, -1) : columns;
+  const widest = inner.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a), inner[0]!);
+  if (!widest || widest.to - widest.from < 100 * ROOM_FOR_NAME) return [];
+  return [
+    text([widest], {
+      x: 'x',
+      y: (c: Column) => (c.from + c.to) / 2,
+      text: () => PATH_MARKS[path].label,
+      fill: 'var(--ink)',
+      stroke: 'var(--paper)',
+      strokeWidth: 5,
+      fontWeight: 600,
     }),
-    ...(widest && widest.to - widest.from > 100 * ROOM_FOR_NAME
-      ? [
-          text([widest], {
-            x: 'x',
-            y: (c: Column) => (c.from + c.to) / 2,
-            text: () => PATH_MARKS[path].label,
-            fill: 'var(--ink)',
-            stroke: 'var(--paper)',
-            strokeWidth: 5,
-            fontWeight: 600,
-          }),
-        ]
-      : []),
   ];
 }
 
-function patterns({ paths }: ShareChartData, document: Document): SVGElement {
-  const defs = document.createElementNS('http://www.w3.org/2000/svg', 'defs');
-  render(
-    paths.map(({ path }) => pathPattern(path, `area-${path}`)),
-    defs as unknown as HTMLElement,
-  );
-  return defs;
+/** Lines over the columns of every path, under the names. */
+function hatch(
+  drawing: SVGSVGElement,
+  { paths }: ShareChartData,
+  stacked: readonly (readonly Column[])[],
+  frame: BandFrame,
+): void {
+  const names = drawing.querySelector('[aria-label="text"]');
+  paths.forEach(({ path }, i) => {
+    const { hatch, hatchWidth } = PATH_MARKS[path];
+    const d = stacked[i]!.map(({ from, to }, k) => {
+      const half = HALF * frame.pixelsPerBand;
+      const y = frame.y(to);
+      return hatch({ x: frame.xOfBand(k) - half, y, width: 2 * half, height: frame.y(from) - y });
+    }).join('');
+    const strokes = {
+      d,
+      fill: 'none',
+      stroke: 'var(--ink-soft)',
+      'stroke-width': hatchWidth,
+      'stroke-linecap': 'round',
+    };
+    const element = svgElement(drawing.ownerDocument, 'path', strokes);
+    if (names) names.before(element);
+    else drawing.append(element);
+  });
 }

@@ -16,7 +16,7 @@ async function chartOf(element: HTMLElement) {
 }
 
 const sentences = (element: HTMLElement) =>
-  [...element.shadowRoot!.querySelectorAll('ol li')].map((li) => li.textContent!.trim());
+  [...element.shadowRoot!.querySelectorAll('ol li')].map((li) => li.textContent!.trim().replaceAll('\u00a0', ' '));
 
 test('a numbered sentence for every region of the picture', async () => {
   const { element } = await mount();

@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { spreadLabels } from '#src/charts/place-labels.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatValue } from '#src/quantities/format-quantity.ts';
-import { hatchFill, hatchPatterns } from './hatch-patterns.ts';
+import { hatchGround, hatchStrokes } from './hatch-strokes.ts';
 import { insulationPath } from './insulation-path.ts';
 import type { Box, Dimension, Line, Origin, Section, Shape } from './section.ts';
 
@@ -44,20 +44,10 @@ export class SectionDrawing extends LitElement {
     .cut {
       overflow: hidden;
     }
-    .hatches path {
+    .hatch {
       fill: none;
       stroke: var(--ink-soft);
-      stroke-width: 0.75;
       stroke-linecap: round;
-    }
-    .hatches .dots {
-      stroke-width: 1.4;
-    }
-    .hatches .fine {
-      stroke-width: 0.6;
-    }
-    .ground {
-      fill: var(--paper-raised);
     }
     .edge {
       fill: none;
@@ -137,7 +127,6 @@ export class SectionDrawing extends LitElement {
         @pointerleave=${this.#onLeave}
         @click=${this.#onClick}
       >
-        ${hatchPatterns}
         ${section.shapes.map((shape) => this.#renderShape(shape, section))}
         ${section.dimensions.map((d) => this.#renderReach(d, width))}
         ${this.#renderDimensions(section, width, pad)}
@@ -210,29 +199,32 @@ function originAt({ target }: Event): Origin | undefined {
 }
 
 /** What runs on to both sides has no sides: only its upper and lower edges are drawn. */
-function boxShape(
-  { part, hatch, x_m, y_m, width_m, height_m }: Box,
-  section: Section,
-  scale: number,
-): SVGTemplateResult {
-  const [x, y, width, height] = [x_m, y_m, width_m, height_m].map((v) => v * scale) as [number, number, number, number];
+function boxShape(box: Box, section: Section, scale: number): SVGTemplateResult {
+  const { part, hatch } = box;
+  const [x, y, width, height] = [box.x_m, box.y_m, box.width_m, box.height_m].map((v) => v * scale) as Quad;
   const right = x + width;
   const bottom = y + height;
-  const runsOn = width_m >= section.width_m;
-  const rect = svg`<rect class="ground" x=${x} y=${y} width=${width} height=${height}></rect>
-    <rect x=${x} y=${y} width=${width} height=${height} fill=${hatchFill(hatch)}></rect>`;
   if (part === 'fill')
     return svg`<svg class="cut" x=${x} y=${y} width=${width} height=${height}>
       <path class="loops" d=${insulationPath(0, 0, width, height)}></path></svg>`;
   if (part === 'hanger-spring') return svg`<path class="edge" d=${springPath(x, y, width, height)}></path>`;
-  if (runsOn) return svg`${rect}<path class="edge" d="M${x} ${y}H${right}M${x} ${bottom}H${right}"></path>`;
-  const outline = `M${x} ${y}H${right}V${bottom}H${x}Z`;
+  const runsOn = box.width_m >= section.width_m;
+  const edge = runsOn ? `M${x} ${y}H${right}M${x} ${bottom}H${right}` : `M${x} ${y}H${right}V${bottom}H${x}Z`;
   const crossed = part === 'joist' || part === 'joist-flange' || part === 'ceiling-joist';
   return svg`
-    <rect class="ground" x=${x} y=${y} width=${width} height=${height} fill=${crossed ? '' : hatchFill(hatch)}></rect>
-    ${crossed ? svg`<path class="thin" d="M${x} ${y}L${right} ${bottom}M${right} ${y}L${x} ${bottom}"></path>` : svg`<rect x=${x} y=${y} width=${width} height=${height} fill=${hatchFill(hatch)}></rect>`}
-    <path class="edge ${part === 'ceiling-joist' ? 'assumed' : ''}" d=${outline}></path>`;
+    <rect x=${x} y=${y} width=${width} height=${height} fill=${hatchGround(hatch)}></rect>
+    ${
+      crossed
+        ? svg`<path class="thin" d="M${x} ${y}L${right} ${bottom}M${right} ${y}L${x} ${bottom}"></path>`
+        : svg`<svg class="cut" x=${x} y=${y} width=${width} height=${height}>${hatchStrokes(hatch, {
+            width,
+            height,
+          }).map((strokes) => svg`<path class="hatch" d=${strokes.d} stroke-width=${strokes.width}></path>`)}</svg>`
+    }
+    <path class="edge ${part === 'ceiling-joist' ? 'assumed' : ''}" d=${edge}></path>`;
 }
+
+type Quad = [x: number, y: number, width: number, height: number];
 
 function lineShape({ part, points_m }: Line, scale: number): SVGTemplateResult {
   const d = points_m.map(([x, y], i) => `${i ? 'L' : 'M'}${x * scale} ${y * scale}`).join('');

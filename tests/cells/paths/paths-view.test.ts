@@ -123,7 +123,7 @@ describe('sentences', () => {
     const region = { first: 10, last: 12, path: 'supports', mechanism: 'supports' } as const;
     // 10 of 11 parts: 91 %; without them 10 lg 11 = 10.4 dB.
     expect(sentence(region, { paths_dB: levels })).toBe(
-      'From 500 to 800 Hz most of the sound goes through what holds the ceiling: 91 %; closing this path gains up to 10.4 dB.',
+      'From 500 to 800 Hz the largest part of the sound goes through what holds the ceiling: 91 %; closing this path gains up to 10.4 dB.',
     );
   });
 
@@ -131,7 +131,7 @@ describe('sentences', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), flanking: BANDS_HZ.map(() => 50) };
     const region = { first: 20, last: 20, path: 'flanking', mechanism: 'flanking' } as const;
     expect(sentence(region, { paths_dB: levels })).toBe(
-      'At 5000 Hz most of the sound goes around by the walls: 50 %; nothing done to the floor alone gains more than 3.0 dB here.',
+      'At 5000 Hz the largest part of the sound goes around by the walls: 50 %; nothing done to the floor alone gains more than 3.0 dB here.',
     );
   });
 

@@ -1,0 +1,10 @@
+/** An SVG element with its attributes, for drawings that are not templates. */
+export function svgElement<K extends keyof SVGElementTagNameMap>(
+  document: Document,
+  name: K,
+  attributes: Readonly<Record<string, string | number>>,
+): SVGElementTagNameMap[K] {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  return element;
+}
