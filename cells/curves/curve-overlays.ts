@@ -7,7 +7,7 @@ import { lnw } from '#src/acoustics/ratings/lnw.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
 import { stc } from '#src/acoustics/ratings/stc.ts';
 import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
-import { AIRBORNE_UNCERTAINTY } from '#src/acoustics/standards/iso-12999-1.ts';
+import { predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 import {
   type BandOverlay,
   type FrequencyOverlay,
@@ -34,7 +34,7 @@ export const OVERLAYS: readonly OverlayInfo[] = [
   { overlay: 'resonances', label: 'Resonances', fits: () => true },
   { overlay: 'critical', label: 'Critical frequencies', fits: () => true },
   { overlay: 'paths', label: 'Paths', fits: levels },
-  { overlay: 'uncertainty', label: 'Measurement uncertainty', fits: (q) => q === 'airborne' },
+  { overlay: 'uncertainty', label: 'Uncertainty', fits: (q) => q === 'airborne' },
 ];
 
 export interface OverlayFocus {
@@ -98,19 +98,16 @@ function massLawLine(
   ];
 }
 
-/** Two-sided 95 %: ISO 12999-1:2020, clause 8. */
-const COVERAGE = 1.96;
-
 function uncertaintyRange({ prediction, color }: OverlayFocus): readonly RangeOverlay[] {
   const { bands_Hz, R_dB } = prediction;
-  const sigma = new Map(AIRBORNE_UNCERTAINTY.A);
-  const around = (sign: 1 | -1) => R_dB.map((R, i) => R + sign * COVERAGE * (sigma.get(bands_Hz[i]!) ?? NaN));
+  const { expanded_dB } = predictionUncertainty(bands_Hz);
+  const around = (sign: 1 | -1) => R_dB.map((R, i) => R + sign * expanded_dB[i]!);
   return [
     {
       kind: 'range',
-      label: 'measurement',
+      label: 'uncertainty',
       description:
-        'where 95 of 100 laboratories would measure a floor that is exactly as predicted (ISO 12999-1, situation A, table from memory); the error of the prediction comes on top',
+        'where 95 of 100 laboratories would measure this floor: what laboratories differ by (ISO 12999-1, situation A, table from memory) and the errors of this model against measured floors and walls together',
       low_dB: around(-1),
       high_dB: around(1),
       color,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Result, ResultsView } from '#cells/contract.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
+import { modelResidual_dB } from '#src/acoustics/uncertainty.ts';
 import type { CurvesCell } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
 import { percussionNotebook } from '../../charts/percussion-notebook.ts';
@@ -134,12 +135,15 @@ describe('overlays', () => {
     expect(marks.map((m) => m.label)).toEqual(['f0 62 Hz', 'fc 1300 Hz', 'fc 2500 Hz']);
   });
 
-  test('the uncertainty lies around the curve by 1.96 times the tabulated deviation (500 Hz: 1.8 dB)', () => {
+  test('the uncertainty lies around the curve by 1.96 times that of laboratories (500 Hz: 1.8 dB) and of the model', () => {
     const { data } = curvesView(percussionNotebook(1), all, ready());
     const range = data.overlays.find((o) => o.kind === 'range')!;
     if (range.kind !== 'range') throw new Error('no range');
     const at500 = BANDS_HZ.indexOf(500);
-    expect(range.high_dB[at500]! - range.low_dB[at500]!).toBeCloseTo(2 * 1.96 * 1.8, 9);
+    expect(range.high_dB[at500]! - range.low_dB[at500]!).toBeCloseTo(
+      2 * 1.96 * Math.hypot(1.8, modelResidual_dB(500)),
+      9,
+    );
   });
 
   test('what does not fit the quantity is left out', () => {
