@@ -164,7 +164,7 @@ export class CellColumn extends LitElement {
   }
 
   #place(index: number) {
-    if (this.readOnly) return html`<div class="place"></div>`;
+    if (this.readOnly) return html`<div class="place" data-place=${index}></div>`;
     const open = this.choosingAt === index;
     const last = index === this.notebook.cells.length;
     const before = this.notebook.cells[index];

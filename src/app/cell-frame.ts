@@ -241,6 +241,7 @@ export class CellFrame extends LitElement {
   async #load(): Promise<void> {
     if (this.#loading) return;
     this.#loading = true;
+    await this.#view.turn();
     try {
       this.element = await makeCellElement(this.cell.kind, this.ownerDocument);
     } catch (error) {

@@ -14,6 +14,8 @@ export class NearView implements ReactiveController {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #near = true;
   #paused = false;
+  /** Settles when the browser has looked for the first time. */
+  #looked = Promise.resolve();
 
   constructor(host: ReactiveControllerHost & Element, pause_ms = 150) {
     this.#host = host;
@@ -22,21 +24,30 @@ export class NearView implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#observer = new IntersectionObserver(
-      (entries) => {
-        const near = entries.at(-1)!.isIntersecting;
-        if (near && !this.#near) this.#host.requestUpdate();
-        this.#near = near;
-      },
-      { rootMargin: MARGIN },
-    );
-    this.#observer.observe(this.#host);
+    this.#looked = new Promise((looked) => {
+      this.#observer = new IntersectionObserver(
+        (entries) => {
+          const near = entries.at(-1)!.isIntersecting;
+          if (near && !this.#near) this.#host.requestUpdate();
+          this.#near = near;
+          looked();
+        },
+        { rootMargin: MARGIN },
+      );
+    });
+    this.#observer?.observe(this.#host);
   }
 
   hostDisconnected(): void {
     this.#observer?.disconnect();
     clearTimeout(this.#timer);
     this.#near = true;
+  }
+
+  /** Waits for the host's turn to load what it shows: at once when near, else when the page has nothing better to do. */
+  async turn(): Promise<void> {
+    await this.#looked;
+    if (!this.#near) await idle();
   }
 
   /** Asked before each update; false means: wait, another update will be asked for. */
@@ -52,4 +63,12 @@ export class NearView implements ReactiveController {
     }, this.#pause_ms);
     return false;
   }
+}
+
+/** Not every browser tells when it is idle. */
+function idle(): Promise<void> {
+  return new Promise((resolve) => {
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => resolve(), { timeout: 1000 });
+    else setTimeout(resolve, 200);
+  });
 }

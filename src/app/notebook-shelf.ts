@@ -95,7 +95,7 @@ export class NotebookShelf extends LitElement {
   protected override updated(changed: PropertyValues<this>): void {
     const dialog = this.renderRoot.querySelector('dialog')!;
     if (!changed.has('opened')) return;
-    if (this.opened && !dialog.open) dialog.showModal();
+    if (this.opened && !dialog.open && this.isConnected) dialog.showModal();
     if (!this.opened && dialog.open) dialog.close();
   }
 

@@ -15,7 +15,6 @@ import './cell-column.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
 import { FileDrop } from './file-drop.ts';
 import { keptWords } from './kept-words.ts';
-import './notebook-shelf.ts';
 import './page-header.ts';
 import './page-notices.ts';
 import type { Notice, NoticeDismissed } from './page-notices.ts';
@@ -198,7 +197,7 @@ export class SlabSpringApp extends LitElement {
         await this.#openFile(wish.file);
         break;
       case 'show-shelf':
-        await session.flush();
+        await Promise.all([import('./notebook-shelf.ts'), session.flush()]);
         await session.refreshShelf();
         this.shelfOpen = true;
         break;

@@ -124,8 +124,8 @@ test('scenarios are hidden, made the reference, renamed, moved and removed', asy
   await userEvent.fill(page.getByRole('textbox', { name: 'Name of the scenario Both' }), 'Slab and channel');
   await userEvent.keyboard('{Enter}');
   await page.getByRole('button', { name: 'Move Slab and channel up' }).click();
-  await app.updateComplete;
   await page.getByRole('button', { name: 'Notebooks' }).click();
+  await expect.element(page.getByRole('dialog', { name: 'Notebooks' })).toBeVisible();
   expect(await stored()).toMatchObject({ shown: ['base', 'slab', 'both'], reference: 'both' });
   expect((await stored()).scenarios.map((s) => s.name)).toEqual([
     'As built',
@@ -142,6 +142,7 @@ test('a change can be merged into the parent', async () => {
   await page.getByRole('button', { name: 'More for Slab on top' }).click();
   await page.getByRole('button', { name: 'Merge into As built: slab thickness' }).click();
   await page.getByRole('button', { name: 'Notebooks' }).click();
+  await expect.element(page.getByRole('dialog', { name: 'Notebooks' })).toBeVisible();
   expect((await stored()).parameters[0]).toMatchObject({ value: 0.038 });
 });
 
@@ -207,7 +208,7 @@ test('the shelf lists notebooks; one is duplicated, deleted and brought back', a
   await expect.poll(() => document.title).toContain('copy');
   await page.getByRole('button', { name: 'Notebooks' }).click();
   const list = page.getByRole('list', { name: 'Notebooks in this browser' });
-  expect(list.getByRole('listitem').elements()).toHaveLength(2);
+  await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
   await page.getByRole('button', { name: 'Delete Percussion above the reading room', exact: true }).click();
   await expect.poll(() => list.getByRole('listitem').elements().length).toBe(1);
   await page.getByRole('button', { name: 'Close' }).click();
@@ -223,5 +224,6 @@ test('axe finds nothing on the page, with everything open', async () => {
   await page.getByRole('button', { name: 'Edit the text' }).click();
   expect(await axeProblems(app)).toEqual([]);
   await page.getByRole('button', { name: 'Notebooks' }).click();
+  await expect.element(page.getByRole('dialog', { name: 'Notebooks' })).toBeVisible();
   expect(await axeProblems(app)).toEqual([]);
 });
