@@ -1,10 +1,10 @@
 /**
- * Where a field stands in a stack, from the stack's own object: `['length_m']`, `['layers', 2, 'depth_m']` or
- * `['layers', 0, 'sheets', 1, 'thickness_m']`, the same steps as in the file.
+ * Where a field stands in a stack, from the stack's own object: `['length_m']`, `['layers', 2, 'depth_m']`,
+ * `['layers', 0, 'sheets', 1, 'thickness_m']` or `['leaks', 0, 'width_m']`, the same steps as in the file.
  */
-import { type FieldSpec, LAYER_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
+import { type FieldSpec, LAYER_FIELDS, LEAK_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
 import { replacedAt } from './lists.ts';
-import type { Field, Layer, LeafLayer, ParameterValue, Stack } from './types.ts';
+import type { Field, Layer, LeafLayer, ParameterValue, Stack, StackLeak } from './types.ts';
 
 export type FieldPath = readonly (string | number)[];
 
@@ -43,6 +43,8 @@ export function withField(stack: Stack, path: FieldPath, field: Field<ParameterV
     throw new RangeError(`${name} must have a value, got none (stack "${stack.id}", ${path.join('/')})`);
   if (path.length === 1) return withEntry(stack, name, field);
   const index = path[1] as number;
+  const leak = leakAt(stack, path);
+  if (leak) return { ...stack, leaks: replacedAt(stack.leaks!, index, withEntry(leak, name, field)) };
   const layer = layerAt(stack, path);
   const next = path.length === 3 ? withEntry(layer, name, field) : withSheetEntry(stack, layer, path, field);
   return { ...stack, layers: replacedAt(stack.layers, index, next) };
@@ -53,6 +55,7 @@ export function fieldPaths(stack: Stack): readonly FieldPath[] {
   return [
     ...Object.keys(STACK_FIELDS).map((name) => [name]),
     ...stack.layers.flatMap((layer, i) => layerPaths(layer).map((path) => ['layers', i, ...path])),
+    ...(stack.leaks ?? []).flatMap(({ kind }, i) => Object.keys(LEAK_FIELDS[kind]).map((name) => ['leaks', i, name])),
   ];
 }
 
@@ -71,6 +74,8 @@ function present(holder: object, specs: Readonly<Record<string, FieldSpec>>): re
 
 function placeOf(stack: Stack, path: FieldPath): Place {
   if (path.length === 1) return place(stack, STACK_FIELDS, 'floor');
+  const leak = leakAt(stack, path);
+  if (leak) return place(leak, LEAK_FIELDS[leak.kind], leak.name);
   const layer = layerAt(stack, path);
   if (path.length === 3) return place(layer, LAYER_FIELDS[layer.kind], layer.name);
   const leaf = leafAt(stack, layer, path);
@@ -87,6 +92,10 @@ function layerAt(stack: Stack, path: FieldPath): Layer {
   const layer = path[0] === 'layers' && typeof path[1] === 'number' ? stack.layers[path[1]] : undefined;
   if (!layer || (path.length !== 3 && path.length !== 5)) throw unknownField(stack, path);
   return layer;
+}
+
+function leakAt(stack: Stack, path: FieldPath): StackLeak | undefined {
+  return path[0] === 'leaks' && path.length === 3 && typeof path[1] === 'number' ? stack.leaks?.[path[1]] : undefined;
 }
 
 function leafAt(stack: Stack, layer: Layer, path: FieldPath): LeafLayer {

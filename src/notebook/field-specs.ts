@@ -35,7 +35,7 @@ export interface ChoiceSpec {
 
 export type FieldSpec = NumberSpec | ChoiceSpec;
 
-function number(
+export function number(
   label: string,
   quantity: QuantityKind,
   [min, max]: readonly [number, number],
@@ -116,5 +116,16 @@ export const CAVITY_FIELDS = {
   fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
   fillThickness_m: number('fill thickness', 'length', [0, 5], [0, 0.4, 0.005]),
 } as const satisfies Record<string, FieldSpec>;
+
+const depth_m = number('depth', 'length', [0, 2], [0, 0.4, 0.001]);
+
+export const LEAK_FIELDS = {
+  slit: {
+    width_m: number('width', 'length', [0, 1], [0, 0.02, 0.0005]),
+    length_m: number('length', 'span', [0, 100], [0, 10, 0.1]),
+    depth_m,
+  },
+  hole: { diameter_m: number('diameter', 'length', [0, 1], [0, 0.2, 0.001]), depth_m },
+} as const satisfies Record<string, Record<string, FieldSpec>>;
 
 export const LAYER_FIELDS = { leaf: LEAF_FIELDS, mat: MAT_FIELDS, cavity: CAVITY_FIELDS } as const;

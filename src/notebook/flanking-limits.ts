@@ -1,5 +1,4 @@
 import type { FlankingLimit } from '#src/acoustics/construction.ts';
-import type { Flanking } from './types.ts';
 
 /**
  * The named limits: how much the walls beside the floor let around it. Assumed values, not measured ones: R at 500 Hz
@@ -10,10 +9,3 @@ export const NAMED_FLANKING: Readonly<Record<'well isolated' | 'ordinary' | 'wea
   ordinary: { R500_dB: 58, slope_dB_per_octave: 3 },
   weak: { R500_dB: 50, slope_dB_per_octave: 3 },
 };
-
-/** The limit the engine is given; undefined for 'none'. */
-export function flankingLimit(flanking: Flanking): FlankingLimit | undefined {
-  if (flanking.kind === 'none') return undefined;
-  if (flanking.kind !== 'own') return NAMED_FLANKING[flanking.kind];
-  return { R500_dB: flanking.R500_dB, slope_dB_per_octave: flanking.slope_dB_per_octave };
-}

@@ -14,6 +14,8 @@ export const LIMITS = {
   stacks: 50,
   layers: 21,
   sheets: 12,
+  leaks: 50,
+  walls: 50,
   materials: 200,
   cells: 500,
   scenarios: 200,

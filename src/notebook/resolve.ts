@@ -1,6 +1,6 @@
 /**
  * From the document to what the engine is given: every reference replaced by the scenario's value, every material
- * looked up, the flanking limit in numbers. Pure; the same notebook, scenario and stack give equal constructions.
+ * looked up, the flanking in numbers. Pure; the same notebook, scenario and stack give equal constructions.
  */
 import type {
   Cavity,
@@ -8,14 +8,25 @@ import type {
   ConstructionLayer,
   Covering,
   Leaf,
+  Leak,
   Mat,
   Sheet,
 } from '#src/acoustics/construction.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { findStack } from './find.ts';
-import { flankingLimit } from './flanking-limits.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
-import type { CavityLayer, Field, Layer, LeafLayer, MatLayer, Notebook, ParameterValue, SheetField } from './types.ts';
+import { resolveFlanking } from './resolve-flanking.ts';
+import type {
+  CavityLayer,
+  Field,
+  Layer,
+  LeafLayer,
+  MatLayer,
+  Notebook,
+  ParameterValue,
+  SheetField,
+  StackLeak,
+} from './types.ts';
 import { OPTIONAL_CAVITY_FIELDS } from './usual-support.ts';
 import { fieldValue, type Values, valuesOf } from './values.ts';
 
@@ -32,7 +43,7 @@ export function resolveStack(notebook: Notebook, scenarioId: string, stackId: st
 /** As `resolveStack`, for values that need not belong to a scenario (a sweep's, for instance). */
 export function resolveStackWith(notebook: Notebook, values: Values, stackId: string): Construction {
   const stack = findStack(notebook, stackId);
-  const flanking = flankingLimit(notebook.flanking);
+  const flanking = resolveFlanking(notebook.flanking);
   const covering = resolveCovering(fieldValue(stack.covering, values));
   return {
     length_m: fieldValue(stack.length_m, values),
@@ -40,7 +51,17 @@ export function resolveStackWith(notebook: Notebook, values: Values, stackId: st
     ...(covering && { covering }),
     layers: stack.layers.map((layer) => resolveLayer(notebook, layer, values)),
     ...(flanking && { flanking }),
+    ...(stack.leaks?.length && { leaks: stack.leaks.map((leak) => resolveLeak(leak, values)) }),
   };
+}
+
+/** To the engine a leak without length is a round hole. */
+function resolveLeak(leak: StackLeak, values: Values): Leak {
+  const { name } = leak;
+  const depth_m = fieldValue(leak.depth_m, values);
+  return leak.kind === 'hole'
+    ? { name, width_m: fieldValue(leak.diameter_m, values), depth_m }
+    : { name, width_m: fieldValue(leak.width_m, values), length_m: fieldValue(leak.length_m, values), depth_m };
 }
 
 function resolveCovering(key: string): Covering | undefined {

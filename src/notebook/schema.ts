@@ -5,6 +5,7 @@
  */
 import * as v from 'valibot';
 import { cellSchema } from './cell-schema.ts';
+import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
 import {
   closed,
@@ -76,12 +77,6 @@ const fibreMaterial = closed({
   flowResistivity_Pa_s_m2: numberWithin(50, 1e7),
 });
 
-const flanking = closed({
-  kind: v.picklist(['none', 'well isolated', 'ordinary', 'weak', 'own']),
-  R500_dB: numberWithin(0, 150),
-  slope_dB_per_octave: numberWithin(-10, 20),
-});
-
 const scenario = closed({
   id: key,
   name,
@@ -101,7 +96,7 @@ export const notebookSchema = closed({
   parameters: listUpTo(parameter, LIMITS.parameters),
   stacks: nonEmptyListUpTo(stackSchema, LIMITS.stacks),
   materials: listUpTo(v.variant('kind', [sheetMaterial, fibreMaterial]), LIMITS.materials),
-  flanking,
+  flanking: flankingSchema,
   cells: listUpTo(cellSchema, LIMITS.cells),
   scenarios: nonEmptyListUpTo(scenario, LIMITS.scenarios),
   shown: nonEmptyListUpTo(key, LIMITS.scenarios),

@@ -3,6 +3,7 @@ import {
   CAVITY_FIELDS,
   CONTACT_LABELS,
   JOIST_LABELS,
+  LEAK_FIELDS,
   MAT_FIELDS,
   type NumberSpec,
   SHEET_FIELDS,
@@ -64,6 +65,23 @@ function stackSchemaOf(may: typeof field) {
     fillThickness_m: quantity(CAVITY_FIELDS.fillThickness_m),
   });
 
+  const slit = closed({
+    kind: v.literal('slit'),
+    id: key,
+    name,
+    width_m: quantity(LEAK_FIELDS.slit.width_m),
+    length_m: quantity(LEAK_FIELDS.slit.length_m),
+    depth_m: quantity(LEAK_FIELDS.slit.depth_m),
+  });
+
+  const hole = closed({
+    kind: v.literal('hole'),
+    id: key,
+    name,
+    diameter_m: quantity(LEAK_FIELDS.hole.diameter_m),
+    depth_m: quantity(LEAK_FIELDS.hole.depth_m),
+  });
+
   return closed({
     id: key,
     name,
@@ -71,5 +89,6 @@ function stackSchemaOf(may: typeof field) {
     width_m: quantity(STACK_FIELDS.width_m),
     covering: materialKey,
     layers: listUpTo(v.variant('kind', [leaf, mat, cavity]), LIMITS.layers),
+    leaks: v.exactOptional(listUpTo(v.variant('kind', [slit, hole]), LIMITS.leaks)),
   });
 }

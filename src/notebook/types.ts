@@ -3,7 +3,7 @@
  *
  * The shapes are checked where text enters (`read-file.ts`), by a schema that must agree with these types.
  */
-import type { JoistKind, SheetContact, SupportKind } from '#src/acoustics/construction.ts';
+import type { JoistKind, SheetContact, SupportKind, WallJunction } from '#src/acoustics/construction.ts';
 
 export const FORMAT = 'slab-and-spring';
 export const VERSION = 1;
@@ -83,6 +83,28 @@ export interface Stack {
   readonly covering: Field<string>;
   /** Alternating leaf, interlayer, …, leaf, from the upper room down. */
   readonly layers: readonly Layer[];
+  /** Gaps and penetrations; absent: none. */
+  readonly leaks?: readonly StackLeak[];
+}
+
+export type StackLeak = SlitLeak | HoleLeak;
+
+export interface SlitLeak {
+  readonly kind: 'slit';
+  readonly id: string;
+  readonly name: string;
+  readonly width_m: Field<number>;
+  readonly length_m: Field<number>;
+  /** Of the way through, m. */
+  readonly depth_m: Field<number>;
+}
+
+export interface HoleLeak {
+  readonly kind: 'hole';
+  readonly id: string;
+  readonly name: string;
+  readonly diameter_m: Field<number>;
+  readonly depth_m: Field<number>;
 }
 
 export type Layer = LeafLayer | Interlayer;
@@ -161,12 +183,45 @@ export interface OwnFibreMaterial {
   readonly flowResistivity_Pa_s_m2: number;
 }
 
-/** 'own' reads the two numbers; the named limits are assumed values, shown as such. */
+/**
+ * 'own' reads the two numbers, 'by the walls' the walls; the named limits are assumed values, shown as such. What a kind does
+ * not read is kept for the day it is chosen again.
+ */
 export interface Flanking {
-  readonly kind: 'none' | 'well isolated' | 'ordinary' | 'weak' | 'own';
+  readonly kind: 'none' | 'well isolated' | 'ordinary' | 'weak' | 'own' | 'by the walls';
   readonly R500_dB: number;
   readonly slope_dB_per_octave: number;
+  readonly walls?: readonly FlankingWall[];
 }
+
+/** One wall beside the floor, above and below it alike. */
+export type FlankingWall = HomogeneousWall | RatedWall;
+
+interface WallBase {
+  readonly id: string;
+  readonly name: string;
+  readonly junctionLength_m: number;
+  readonly height_m: number;
+  readonly junction: WallJunctionKind;
+  /** K_ij straight on and around the corner, dB; read for the junction 'measured' only. */
+  readonly straightK_dB: number;
+  readonly cornerK_dB: number;
+}
+
+export interface HomogeneousWall extends WallBase {
+  readonly kind: 'homogeneous';
+  readonly material: WallMaterial;
+  readonly thickness_m: number;
+}
+
+export interface RatedWall extends WallBase {
+  readonly kind: 'rated';
+  readonly surfaceMass_kg_m2: number;
+  readonly Rw_dB: number;
+}
+
+export type WallJunctionKind = WallJunction['kind'];
+export type WallMaterial = 'concrete' | 'calcium-silicate' | 'lightweight-concrete' | 'aerated-concrete';
 
 export interface Scenario {
   readonly id: string;
@@ -219,6 +274,9 @@ export interface RatingsCell extends CellBase {
   readonly kind: 'ratings';
   readonly title: string;
   readonly stack: string;
+  /** The room below, for values as they would be measured in the building; absent: not asked for. */
+  readonly receivingVolume_m3?: number;
+  readonly reverberationTime_s?: number;
 }
 
 export interface PathsCell extends CellBase {

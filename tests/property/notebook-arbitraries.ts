@@ -5,9 +5,11 @@ import { addParameter } from '#src/notebook/edits/add-parameter.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
+import { addLeak, removeLeak, renameLeak } from '#src/notebook/edits/edit-leaks.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack, renameStack } from '#src/notebook/edits/edit-stacks.ts';
+import { addWall, removeWall, updateWall } from '#src/notebook/edits/edit-walls.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -38,7 +40,7 @@ import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { fieldPaths, fieldSpec, getField } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import type { Notebook, Parameter, ParameterValue, Stack } from '#src/notebook/types.ts';
+import type { FlankingWall, Notebook, Parameter, ParameterValue, Stack, StackLeak } from '#src/notebook/types.ts';
 import { isReference } from '#src/notebook/values.ts';
 import { smallNotebook } from '../notebook/small-notebook.ts';
 
@@ -100,6 +102,26 @@ function acceptedLiteral(
 const scenarioId = (notebook: Notebook, pick: Picks) => pick.of(notebook.scenarios).id;
 const leafOf = (stack: Stack, pick: Picks) => pick.of(stack.layers.filter((l) => l.kind === 'leaf'));
 
+function leakOf(notebook: Notebook, pick: Picks): { stack: Stack; leak: StackLeak | undefined } {
+  const stack = pick.of(notebook.stacks);
+  return { stack, leak: pick.of(stack.leaks ?? []) };
+}
+
+function someWall(notebook: Notebook, pick: Picks): FlankingWall {
+  const wall = {
+    id: pick.id(notebook),
+    name: 'wall',
+    junctionLength_m: 4,
+    height_m: 2.5,
+    junction: pick.of(['cross', 'tee', 'light-facade', 'joists', 'measured'] as const),
+    straightK_dB: 5,
+    cornerK_dB: 6,
+  };
+  return pick.number() < 0.5
+    ? { ...wall, kind: 'rated', surfaceMass_kg_m2: 200, Rw_dB: 48 }
+    : { ...wall, kind: 'homogeneous', material: pick.of(['concrete', 'aerated-concrete'] as const), thickness_m: 0.2 };
+}
+
 /** Every kind of edit. One that does not apply (removing the base, say) throws a RangeError. */
 export const EDITS: Readonly<Record<string, PickedEdit>> = {
   setParameter: (n, pick) => {
@@ -135,7 +157,7 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
   setTitle: (n, pick) => setTitle(n, `title ${pick.index(9)}`),
   setUnits: (n, pick) => setUnits(n, pick.of(['SI', 'inch-pound'])),
   setFlanking: (n, pick) =>
-    setFlanking(n, { kind: pick.of(['none', 'weak', 'own']), R500_dB: 60, slope_dB_per_octave: 3 }),
+    setFlanking(n, { ...n.flanking, kind: pick.of(['none', 'weak', 'own', 'by the walls']), R500_dB: 60 }),
   setStackField: withFieldOf('any', (n, stack, path, pick) =>
     setStackField(n, stack.id, path, acceptedLiteral(n, stack, path, pick)),
   ),
@@ -191,6 +213,32 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
   addStack: (n, pick) => addStack(n, { ...pick.of(n.stacks), id: pick.id(n) }),
   renameStack: (n, pick) => renameStack(n, pick.of(n.stacks).id, `name ${pick.index(9)}`),
   removeStack: (n, pick) => removeStack(n, pick.of(n.stacks).id),
+  addLeak: (n, pick) => {
+    const leak = { id: pick.id(n), name: 'gap', width_m: 0.001, depth_m: 0.1 } as const;
+    const { width_m: diameter_m, ...hole } = leak;
+    return addLeak(
+      n,
+      pick.of(n.stacks).id,
+      pick.number() < 0.5 ? { ...leak, kind: 'slit', length_m: 2 } : { ...hole, kind: 'hole', diameter_m },
+    );
+  },
+  renameLeak: (n, pick) => {
+    const { stack, leak } = leakOf(n, pick);
+    return leak ? renameLeak(n, stack.id, leak.id, `name ${pick.index(9)}`) : n;
+  },
+  removeLeak: (n, pick) => {
+    const { stack, leak } = leakOf(n, pick);
+    return leak ? removeLeak(n, stack.id, leak.id) : n;
+  },
+  addWall: (n, pick) => addWall(n, someWall(n, pick)),
+  updateWall: (n, pick) => {
+    const wall = pick.of(n.flanking.walls ?? []);
+    return wall ? updateWall(n, { ...someWall(n, pick), id: wall.id }) : n;
+  },
+  removeWall: (n, pick) => {
+    const wall = pick.of(n.flanking.walls ?? []);
+    return wall ? removeWall(n, wall.id) : n;
+  },
   addOwnMaterial: (n, pick) =>
     addOwnMaterial(n, {
       kind: 'fibre',

@@ -1,5 +1,5 @@
 /** Leaves and interlayers alternate; every field names a material that exists or a parameter that exists and fits. */
-import { type FieldSpec, LAYER_FIELDS, SHEET_FIELDS, STACK_FIELDS } from '../field-specs.ts';
+import { type FieldSpec, LAYER_FIELDS, LEAK_FIELDS, SHEET_FIELDS, STACK_FIELDS } from '../field-specs.ts';
 import { choiceValues, fitProblem } from '../field-use.ts';
 import { type Path, type Problem, problemAt, shortValue } from '../problem.ts';
 import type { Layer, Notebook, Parameter } from '../types.ts';
@@ -24,6 +24,7 @@ export function checkStacks(notebook: RawObject): readonly Problem[] {
       ...fieldProblems(known, { item, path }, STACK_FIELDS),
       ...alternationProblems(layers, path),
       ...layers.flatMap((layer) => layerProblems(known, layer)),
+      ...entriesOf(item, 'leaks', path).flatMap((leak) => leakProblems(known, leak)),
     ];
   });
 }
@@ -36,6 +37,11 @@ function layerProblems(known: Known, layer: Entry): readonly Problem[] {
     ...fieldProblems(known, layer, specs),
     ...sheets.flatMap((sheet) => fieldProblems(known, sheet, SHEET_FIELDS)),
   ];
+}
+
+function leakProblems(known: Known, leak: Entry): readonly Problem[] {
+  const kind = own(leak.item, 'kind');
+  return kind === 'slit' || kind === 'hole' ? fieldProblems(known, leak, LEAK_FIELDS[kind]) : [];
 }
 
 function alternationProblems(layers: readonly Entry[], stackPath: Path): readonly Problem[] {

@@ -1,7 +1,7 @@
 /** Ids and keys stand for one thing each. */
 import { FIBRE_MATERIALS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
 import { type Path, type Problem, problemAt } from '../problem.ts';
-import { asList, type Entry, entriesOf, isText, own, type RawObject } from './raw.ts';
+import { asList, asObject, type Entry, entriesOf, isText, own, type RawObject } from './raw.ts';
 
 export function checkUnique(notebook: RawObject): readonly Problem[] {
   const materials = (kind: string) => entriesOf(notebook, 'materials').filter(({ item }) => own(item, 'kind') === kind);
@@ -12,6 +12,8 @@ export function checkUnique(notebook: RawObject): readonly Problem[] {
     ),
     ...repeated(entriesOf(notebook, 'stacks'), 'id'),
     ...entriesOf(notebook, 'stacks').flatMap(({ item, path }) => repeated(entriesOf(item, 'layers', path), 'id')),
+    ...entriesOf(notebook, 'stacks').flatMap(({ item, path }) => repeated(entriesOf(item, 'leaks', path), 'id')),
+    ...repeated(entriesOf(asObject(own(notebook, 'flanking')), 'walls', ['flanking']), 'id'),
     ...repeated(
       materials('sheet'),
       'key',

@@ -1,7 +1,7 @@
 /** Materials of the notebook's own: add, change, remove. */
-import { fieldPaths, fieldSpec, getField } from '../field-path.ts';
 import { replacedWhere } from '../lists.ts';
 import { fibreMaterials, sheetMaterials } from '../material-lookup.ts';
+import { materialUses } from '../material-use.ts';
 import type { Notebook, OwnMaterial } from '../types.ts';
 
 /** @throws RangeError if a material of the kind, built in or own, has the key already. */
@@ -22,7 +22,7 @@ export function updateOwnMaterial(notebook: Notebook, material: OwnMaterial): No
 /** @throws RangeError if a stack or a choice still names it. */
 export function removeOwnMaterial(notebook: Notebook, kind: OwnMaterial['kind'], key: string): Notebook {
   requireOwn(notebook, { kind, key });
-  const user = userOf(notebook, kind, key);
+  const [user] = materialUses(notebook, kind, key);
   if (user) throw new RangeError(`material to remove must be unused, got "${key}" used in ${user}`);
   return { ...notebook, materials: notebook.materials.filter((m) => m.kind !== kind || m.key !== key) };
 }
@@ -30,15 +30,4 @@ export function removeOwnMaterial(notebook: Notebook, kind: OwnMaterial['kind'],
 function requireOwn(notebook: Notebook, { kind, key }: Pick<OwnMaterial, 'kind' | 'key'>): void {
   if (!notebook.materials.some((m) => m.kind === kind && m.key === key))
     throw new RangeError(`${kind} material must be one of the notebook's own, got "${key}"`);
-}
-
-function userOf(notebook: Notebook, kind: OwnMaterial['kind'], key: string): string | undefined {
-  const fieldName = kind === 'sheet' ? 'material' : 'fill';
-  for (const stack of notebook.stacks)
-    for (const path of fieldPaths(stack)) {
-      if (path.at(-1) !== fieldName || fieldSpec(stack, path).type !== 'choice') continue;
-      if (getField(stack, path) === key) return `stack "${stack.name}"`;
-    }
-  const offering = notebook.parameters.find((p) => 'choices' in p && p.choices.some((c) => c.value === key));
-  return offering && `parameter "${offering.label}"`;
 }

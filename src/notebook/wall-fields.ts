@@ -1,0 +1,46 @@
+/** What the walls beside the floor may be: words, limits and usual ranges. The limits are our own, no source. */
+import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-element.ts';
+import { type NumberSpec, number } from './field-specs.ts';
+import type { WallJunctionKind, WallMaterial } from './types.ts';
+
+export const WALL_FIELDS = {
+  junctionLength_m: number('length along the floor', 'span', [0.3, 100], [1, 20, 0.1]),
+  height_m: number('height of the wall', 'span', [0.5, 50], [2, 5, 0.05]),
+  thickness_m: number('thickness', 'length', [0.02, 2], [0.05, 0.5, 0.005]),
+  surfaceMass_kg_m2: number('mass', 'surface-mass', [5, 5000], [20, 800, 5]),
+  Rw_dB: number('Rw', 'level', [10, 100], [30, 65, 1]),
+  straightK_dB: number('K straight on', 'level', [-10, 60], [-4, 25, 0.5]),
+  cornerK_dB: number('K around the corner', 'level', [-10, 60], [-4, 25, 0.5]),
+} as const satisfies Record<string, NumberSpec>;
+
+export type WallField = keyof typeof WALL_FIELDS;
+
+export const JUNCTION_LABELS: Readonly<Record<WallJunctionKind, string>> = {
+  cross: 'heavy floor on both sides of the wall',
+  tee: 'heavy floor on one side of the wall',
+  'light-facade': 'light facade past a heavy floor',
+  joists: 'joists against a heavy wall',
+  measured: 'measured or stated',
+};
+
+interface WallMaterialInfo {
+  readonly label: string;
+  readonly properties: (typeof HOMOGENEOUS_MATERIALS)[keyof typeof HOMOGENEOUS_MATERIALS];
+}
+
+/** The homogeneous materials of EN 12354-1:2000, Annex B, under the keys that files use. */
+export const WALL_MATERIALS: Readonly<Record<WallMaterial, WallMaterialInfo>> = {
+  concrete: { label: 'concrete', properties: HOMOGENEOUS_MATERIALS.concrete },
+  'calcium-silicate': {
+    label: 'calcium-silicate blocks',
+    properties: HOMOGENEOUS_MATERIALS['calcium-silicate blocks'],
+  },
+  'lightweight-concrete': {
+    label: 'lightweight concrete',
+    properties: HOMOGENEOUS_MATERIALS['lightweight concrete'],
+  },
+  'aerated-concrete': {
+    label: 'aerated concrete',
+    properties: HOMOGENEOUS_MATERIALS['autoclaved aerated concrete'],
+  },
+};
