@@ -37,6 +37,8 @@ export interface NumberFieldView extends FieldViewBase {
 export interface ChoiceFieldView extends FieldViewBase {
   readonly type: 'choice';
   readonly choices: readonly Choice[];
+  /** Of the choices, those that the notebook brings itself. */
+  readonly own: readonly Choice[];
   readonly value: string;
   /** Where the numbers of a chosen material come from. */
   readonly source: string | undefined;
@@ -63,7 +65,15 @@ export function fieldView(notebook: Notebook, stackId: string, path: FieldPath):
   if (spec.type === 'choice') {
     const choices = linked && 'choices' in linked ? linked.choices : spec.choices(notebook);
     const key = String(value);
-    return { ...base, type: 'choice', choices, value: key, source: materialSource(notebook, path, key) };
+    const isOwn = (c: Choice) => notebook.materials.some((m) => m.key === c.value && m.name === c.label);
+    return {
+      ...base,
+      type: 'choice',
+      choices: choices.filter((c) => !isOwn(c)),
+      own: choices.filter(isOwn),
+      value: key,
+      source: materialSource(notebook, path, key),
+    };
   }
   const limits = linked && !('choices' in linked) ? linked : spec;
   const inWords = (number: number) => formatQuantity(number, spec.quantity, notebook.units);

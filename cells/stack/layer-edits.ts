@@ -1,18 +1,19 @@
 /** Edits of whole layers and sheets that the layer list offers, as pure functions with their words for undo. */
 import { NotebookEdit } from '#cells/contract.ts';
+import type { MatProduct } from '#src/acoustics/materials.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
+import { addStack, removeStack } from '#src/notebook/edits/edit-stacks.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
 import { moveLayer } from '#src/notebook/edits/move-layer.ts';
 import { removeLayer } from '#src/notebook/edits/remove-layer.ts';
 import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
+import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, SheetField } from '#src/notebook/types.ts';
+import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, SheetField, Stack } from '#src/notebook/types.ts';
 
 const BOARD: SheetField = { material: 'gypsum-board', thickness_m: 0.0127 };
 const TOPPING: SheetField = { material: 'cellular-concrete', thickness_m: 0.038 };
-
-export const newBoard = (): SheetField => BOARD;
 
 function newLeaf(id: string, name: string, sheet: SheetField): LeafLayer {
   return { kind: 'leaf', id, name, contact: 'loose', sheets: [sheet] };
@@ -90,8 +91,32 @@ export function turnInterlayer(stackId: string, layer: MatLayer | CavityLayer): 
   return new NotebookEdit(`${next.name} instead of ${layer.name}`, (n) => replaceLayer(n, stackId, layer.id, next));
 }
 
+/** A product's values in a mat, written as if each had been typed: in a fork they stay in the fork. */
+export function takeMatProduct(stackId: string, index: number, product: MatProduct): NotebookEdit {
+  return new NotebookEdit(product.name, (n) => {
+    const at = (field: string) => ['layers', index, field];
+    let next = setStackField(n, stackId, at('thickness_m'), product.thickness_m);
+    next = setStackField(next, stackId, at('dynamicStiffness_N_m3'), product.dynamicStiffness_N_m3);
+    return setStackField(next, stackId, at('lossFactor'), product.lossFactor);
+  });
+}
+
+/** Cells that show the stack go with it. */
+export function removeStackEdit({ id, name }: Stack): NotebookEdit {
+  return new NotebookEdit(`remove ${name}`, (n) => removeStack(n, id));
+}
+
+/** A second stack like the first, for a cell of its own. */
+export function copyStack(notebook: Notebook, stack: Stack): NotebookEdit {
+  const id = freshId(
+    Math.random,
+    notebook.stacks.map((s) => s.id),
+  );
+  return new NotebookEdit(`copy of ${stack.name}`, (n) => addStack(n, { ...stack, id, name: `${stack.name}, copy` }));
+}
+
 export function addSheetEdit(stackId: string, leaf: LeafLayer, at: number): NotebookEdit {
-  return new NotebookEdit(`add a sheet to ${leaf.name}`, (n) => addSheet(n, stackId, leaf.id, at, newBoard()));
+  return new NotebookEdit(`add a sheet to ${leaf.name}`, (n) => addSheet(n, stackId, leaf.id, at, BOARD));
 }
 
 export function removeSheetEdit(stackId: string, leaf: LeafLayer, at: number): NotebookEdit {

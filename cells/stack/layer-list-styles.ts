@@ -65,6 +65,13 @@ export const layerListStyles = css`
     display: flex;
     flex: none;
   }
+  .product {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 0 var(--space-3);
+    margin-top: var(--space-2);
+  }
   .fields {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr));

@@ -6,30 +6,23 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/pop-menu.ts';
-import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { findStack } from '#src/notebook/find.ts';
-import type { CavityLayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
-import {
-  addCeilingBelow,
-  addFloatingSlab,
-  addLeafBelowOnMat,
-  addSheetEdit,
-  moveLayerTo,
-  moveSheetEdit,
-  removeLayerEdit,
-  removeSheetEdit,
-  turnInterlayer,
-} from './layer-edits.ts';
+import { moveLayerTo, moveSheetEdit, removeLayerEdit, removeSheetEdit } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
+import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
+import { matProductOf } from './material-source.ts';
+import { rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
 import './stack-field.ts';
 
 const DRAGGED_LAYER = 'application/x-slab-and-spring-layer';
+const KINDS: Readonly<Record<Layer['kind'], string>> = { leaf: 'leaf', mat: 'between: mat', cavity: 'between: cavity' };
 
 /** The layers of a stack as rows from the upper room down, each with its fields; rows and drawing light each other up. */
 @customElement('layer-list')
@@ -53,9 +46,11 @@ export class LayerList extends LitElement {
           ${grownText({
             name: 'Name of the stack',
             value: stack.name,
-            onChange: (name) =>
-              this.#send(new NotebookEdit('name of the stack', (n) => renameStack(n, stack.id, name))),
+            onChange: (name) => this.#edit('name of the stack', (n) => renameStack(n, stack.id, name)),
           })}
+          <pop-menu .label=${`More for ${stack.name}`} .items=${stackMenu(this.notebook, stack, this.#send)}
+            >${icon('more')}</pop-menu
+          >
         </div>
         <div class="fields">${this.#fields([['length_m'], ['width_m'], ['covering']])}</div>
       </div>
@@ -82,7 +77,6 @@ export class LayerList extends LitElement {
   }
 
   #renderLayer(stack: Stack, layer: Layer, index: number) {
-    const kinds = { leaf: 'leaf', mat: 'between: mat', cavity: 'between: cavity' };
     const lit = this.lit?.layer === index && this.lit.sheet === undefined;
     const classes = ['layer', layer.kind, lit ? 'lit' : '', this.dropAt === index ? 'drop' : ''].join(' ');
     return html`
@@ -95,185 +89,111 @@ export class LayerList extends LitElement {
         @dragover=${(event: DragEvent) => this.#onDragOver(event, index)}
         @drop=${(event: DragEvent) => this.#onDrop(event, stack, index)}
       >
-        <div class="head">
-          <span
-            class="grip"
-            draggable="true"
-            title="Drag to change places with another ${layer.kind === 'leaf' ? 'leaf' : 'layer between leaves'}"
-            aria-hidden="true"
-            @dragstart=${(event: DragEvent) => this.#onDragStart(event, index)}
-            @dragend=${this.#onDragEnd}
-            >${icon('grip')}</span
-          >
-          <div class="name">
-            ${grownText({
-              name: `Name of ${layer.name}`,
-              value: layer.name,
-              onChange: (name) =>
-                this.#send(new NotebookEdit(`name of ${layer.name}`, (n) => renameLayer(n, stack.id, layer.id, name))),
-            })}
-          </div>
-          <span class="note kind">${kinds[layer.kind]}</span>
-          ${this.#renderActions(stack, layer, index)}
-        </div>
-        ${layer.kind === 'leaf' ? this.#renderLeaf(layer, index) : nothing}
-        ${
-          layer.kind === 'mat'
-            ? html`<div class="fields">
-                ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
-              </div>`
-            : nothing
-        }
-        ${layer.kind === 'cavity' ? this.#renderCavity(layer, index) : nothing}
+        ${this.#renderHead(stack, layer, index)} ${this.#renderFields(layer, index)}
       </li>
     `;
   }
 
-  #renderActions(stack: Stack, layer: Layer, index: number) {
+  #renderHead(stack: Stack, layer: Layer, index: number) {
+    const { notebook } = this;
     const { name } = layer;
-    const move = (to: number) => this.#send(moveLayerTo(this.notebook, stack.id, layer, to));
+    const to = (place: number) =>
+      stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
+    const onRemove = stack.layers.length > 1 ? () => this.#send(removeLayerEdit(stack.id, layer)) : undefined;
+    const menu = html`<pop-menu .label=${`More for ${name}`} .items=${layerMenu(notebook, stack, layer, this.#send)}
+      >${icon('more')}</pop-menu
+    >`;
     return html`
-      <div class="actions" role="group" aria-label="Actions for ${name}">
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Move ${name} up"
-          title="Move up"
-          ?disabled=${index < 2}
-          @click=${() => move(index - 2)}
+      <div class="head">
+        <span
+          class="grip"
+          draggable="true"
+          title="Drag to change places with another ${layer.kind === 'leaf' ? 'leaf' : 'layer between leaves'}"
+          aria-hidden="true"
+          @dragstart=${(event: DragEvent) => this.#onDragStart(event, index)}
+          @dragend=${this.#onDragEnd}
+          >${icon('grip')}</span
         >
-          ${icon('up')}
-        </button>
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Move ${name} down"
-          title="Move down"
-          ?disabled=${index + 2 >= stack.layers.length}
-          @click=${() => move(index + 2)}
-        >
-          ${icon('down')}
-        </button>
-        <pop-menu .label=${`More for ${name}`} .items=${this.#menu(stack, layer, index)}>${icon('more')}</pop-menu>
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Remove ${name}"
-          title="Remove"
-          ?disabled=${stack.layers.length === 1}
-          @click=${() => this.#send(removeLayerEdit(stack.id, layer))}
-        >
-          ${icon('remove')}
-        </button>
+        <div class="name">
+          ${grownText({
+            name: `Name of ${name}`,
+            value: name,
+            onChange: (text) => this.#edit(`name of ${name}`, (n) => renameLayer(n, stack.id, layer.id, text)),
+          })}
+        </div>
+        <span class="note kind">${KINDS[layer.kind]}</span>
+        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), onRemove, menu })}
       </div>
     `;
   }
 
-  #menu(stack: Stack, layer: Layer, index: number): readonly MenuItem[] {
-    const { notebook } = this;
-    if (layer.kind !== 'leaf')
-      return [
-        {
-          label: layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat',
-          choose: () => this.#send(turnInterlayer(stack.id, layer)),
-        },
-      ];
-    const leaf = index / 2;
-    return [
-      { label: 'Add a sheet on top', choose: () => this.#send(addSheetEdit(stack.id, layer, 0)) },
-      {
-        label: 'Add a sheet underneath',
-        choose: () => this.#send(addSheetEdit(stack.id, layer, layer.sheets.length)),
-      },
-      ...(index === 0
-        ? [
-            {
-              label: 'Add a floating slab on a mat above',
-              choose: () => this.#send(addFloatingSlab(notebook, stack.id)),
-            },
-          ]
-        : []),
-      {
-        label: 'Add a ceiling below, under a cavity',
-        choose: () => this.#send(addCeilingBelow(notebook, stack.id, leaf)),
-      },
-      {
-        label: 'Add a deck below, under a mat',
-        choose: () => this.#send(addLeafBelowOnMat(notebook, stack.id, leaf)),
-      },
-    ];
+  #renderFields(layer: Layer, index: number) {
+    switch (layer.kind) {
+      case 'leaf':
+        return this.#renderLeaf(layer, index);
+      case 'mat':
+        return this.#renderMat(layer, index);
+      case 'cavity':
+        return this.#renderCavity(layer, index);
+    }
   }
 
   #renderLeaf(leaf: LeafLayer, index: number) {
-    const count = leaf.sheets.length;
+    const contact = html`<div class="fields">${this.#fields([['layers', index, 'contact']])}</div>`;
     return html`
       <ul aria-label="Sheets of ${leaf.name}">
-        ${leaf.sheets.map((_, k) => {
-          const origin = { layer: index, sheet: k };
-          const name = count > 1 ? `sheet ${k + 1} of ${leaf.name}` : `the sheet of ${leaf.name}`;
-          return html`
-            <li
-              class="sheet ${sameOrigin(this.lit, origin) ? 'lit' : ''}"
-              @pointerenter=${() => this.#point(origin)}
-              @pointerleave=${() => this.#point({ layer: index })}
-              @focusin=${(event: Event) => {
-                event.stopPropagation();
-                this.#point(origin);
-              }}
-            >
-              <div class="fields">
-                ${this.#fields(
-                  ['material', 'thickness_m', 'density_kg_m3'].map((f) => ['layers', index, 'sheets', k, f]),
-                )}
-              </div>
-              ${count > 1 ? this.#renderSheetActions(leaf, k, name) : nothing}
-            </li>
-          `;
-        })}
+        ${leaf.sheets.map((_, k) => this.#renderSheet(leaf, index, k))}
       </ul>
-      ${count > 1 ? html`<div class="fields">${this.#fields([['layers', index, 'contact']])}</div>` : nothing}
+      ${leaf.sheets.length > 1 ? contact : nothing}
     `;
   }
 
-  #renderSheetActions(leaf: LeafLayer, k: number, name: string) {
-    const last = leaf.sheets.length - 1;
+  #renderSheet(leaf: LeafLayer, index: number, k: number) {
+    const origin = { layer: index, sheet: k };
+    const to = (place: number) =>
+      leaf.sheets[place] ? () => this.#send(moveSheetEdit(this.stack, leaf, k, place)) : undefined;
+    const actions = rowActions({
+      name: `sheet ${k + 1} of ${leaf.name}`,
+      onUp: to(k - 1),
+      onDown: to(k + 1),
+      onRemove: () => this.#send(removeSheetEdit(this.stack, leaf, k)),
+    });
     return html`
-      <div class="actions" role="group" aria-label="Actions for ${name}">
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Move ${name} up"
-          title="Move up"
-          ?disabled=${k === 0}
-          @click=${() => this.#send(moveSheetEdit(this.stack, leaf, k, k - 1))}
+      <li
+        class="sheet ${sameOrigin(this.lit, origin) ? 'lit' : ''}"
+        @pointerenter=${() => this.#point(origin)}
+        @pointerleave=${() => this.#point({ layer: index })}
+        @focusin=${(event: Event) => {
+          event.stopPropagation();
+          this.#point(origin);
+        }}
+      >
+        <div class="fields">
+          ${this.#fields(['material', 'thickness_m', 'density_kg_m3'].map((f) => ['layers', index, 'sheets', k, f]))}
+        </div>
+        ${leaf.sheets.length > 1 ? actions : nothing}
+      </li>
+    `;
+  }
+
+  #renderMat(mat: MatLayer, index: number) {
+    const product = matProductOf(mat);
+    return html`
+      <div class="fields">
+        ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
+      </div>
+      <div class="product note">
+        <pop-menu .label=${`Values of a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}
+          >Take a known mat</pop-menu
         >
-          ${icon('up')}
-        </button>
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Move ${name} down"
-          title="Move down"
-          ?disabled=${k === last}
-          @click=${() => this.#send(moveSheetEdit(this.stack, leaf, k, k + 1))}
-        >
-          ${icon('down')}
-        </button>
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Remove ${name}"
-          title="Remove"
-          @click=${() => this.#send(removeSheetEdit(this.stack, leaf, k))}
-        >
-          ${icon('remove')}
-        </button>
+        ${product ? html`<span>${product.name}. ${product.source}</span>` : nothing}
       </div>
     `;
   }
 
   #renderCavity(cavity: CavityLayer, index: number) {
     const support = fieldValue(cavity.support, valuesOf(this.notebook, this.notebook.active));
+    const hangers = support === 'hangers' || cavity.hangerFrequency_Hz !== undefined ? ['hangerFrequency_Hz'] : [];
     const at = (name: string): FieldPath => ['layers', index, name];
     return html`
       <div class="fields">
@@ -288,7 +208,7 @@ export class LayerList extends LitElement {
               'supportPointSpacing_m',
               'supportHeight_m',
               'supportStiffness_N_m',
-              ...(support === 'hangers' || cavity.hangerFrequency_Hz !== undefined ? ['hangerFrequency_Hz'] : []),
+              ...hangers,
             ].map(at),
           )}
         </div>
@@ -312,9 +232,13 @@ export class LayerList extends LitElement {
     this.dispatchEvent(new LayerPoint(origin));
   }
 
-  #send(edit: NotebookEdit | undefined): void {
-    if (edit) this.dispatchEvent(edit);
+  #edit(label: string, edit: (notebook: Notebook) => Notebook): void {
+    this.#send(new NotebookEdit(label, edit));
   }
+
+  #send = (edit: NotebookEdit | undefined): void => {
+    if (edit) this.dispatchEvent(edit);
+  };
 
   #onDragStart(event: DragEvent, index: number): void {
     this.#dragged = index;

@@ -13,6 +13,7 @@ import { unitOf } from '#src/quantities/format-quantity.ts';
 import { frequencyList } from './frequency-list.ts';
 import './layer-list.ts';
 import type { LayerList } from './layer-list.ts';
+import './own-materials.ts';
 import { hatchesOf } from './section/hatch-of.ts';
 import { scaleBar } from './section/scale-bar.ts';
 import type { Origin, Section } from './section/section.ts';
@@ -100,6 +101,10 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       details.layers > summary {
         padding: var(--space-1) 0;
         font-weight: 600;
+      }
+      details.own {
+        padding: var(--space-3) 0;
+        border-top: 1px solid var(--hairline);
       }
       .empty {
         padding: var(--space-6) var(--space-4);
@@ -239,6 +244,10 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         .lit=${this.lit}
         @layer-point=${this.#onPoint}
       ></layer-list>
+      <details class="own">
+        <summary>Materials of this notebook's own (${this.notebook.materials.length})</summary>
+        <own-materials .notebook=${this.notebook}></own-materials>
+      </details>
     `;
   }
 

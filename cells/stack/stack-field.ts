@@ -12,7 +12,7 @@ import { makeLiteral } from '#src/notebook/edits/make-literal.ts';
 import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
-import type { Notebook, ParameterValue } from '#src/notebook/types.ts';
+import type { Choice, Notebook, ParameterValue } from '#src/notebook/types.ts';
 import { type ChoiceFieldView, type FieldView, fieldView, type NumberFieldView } from './field-view.ts';
 
 /**
@@ -141,7 +141,9 @@ export class StackField extends LitElement {
   }
 
   #renderChoice(view: ChoiceFieldView) {
-    const known = view.choices.some((c) => c.value === view.value);
+    const known = [...view.choices, ...view.own].some((c) => c.value === view.value);
+    const option = ({ value, label }: Choice) =>
+      html`<option value=${value} .selected=${live(value === view.value)}>${label}</option>`;
     return html`
       <select
         id="control"
@@ -150,9 +152,8 @@ export class StackField extends LitElement {
         @change=${(event: Event) => this.#write((event.target as HTMLSelectElement).value)}
       >
         ${known ? nothing : html`<option value=${view.value} selected>${view.value}</option>`}
-        ${view.choices.map(
-          ({ value, label }) => html`<option value=${value} .selected=${live(value === view.value)}>${label}</option>`,
-        )}
+        ${view.choices.map(option)}
+        ${view.own.length ? html`<optgroup label="of this notebook">${view.own.map(option)}</optgroup>` : nothing}
       </select>
       ${view.source ? html`<p id="source" class="note">${view.source}</p>` : nothing}
     `;

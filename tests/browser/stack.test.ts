@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/stack/stack-cell.ts';
+import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
@@ -254,6 +255,68 @@ describe('layers', () => {
       list.shadowRoot!.querySelector('[data-layer="2"]'),
     );
   });
+});
+
+describe('materials of the notebook', () => {
+  async function openMaterials(notebook = practiceRoom({ active: 'base' })) {
+    const mounted = await mountOpen(notebook);
+    await page.getByText("Materials of this notebook's own (").click();
+    return mounted;
+  }
+
+  test('are added, described, and can then be chosen for a sheet', async () => {
+    const mounted = await openMaterials();
+    await page.getByRole('button', { name: 'Add a sheet material' }).click();
+    await userEvent.fill(page.getByRole('textbox', { name: 'name', exact: true }), 'pressed straw');
+    await userEvent.keyboard('{Tab}');
+    await userEvent.fill(page.getByRole('group', { name: 'pressed straw' }).getByLabelText('density'), '25 lb/ft3');
+    await userEvent.keyboard('{Tab}');
+    const [material] = mounted.notebook().materials;
+    expect(material).toMatchObject({ name: 'pressed straw', kind: 'sheet' });
+    expect(material!.density_kg_m3).toBeCloseTo(400.46, 1);
+    const picker = (await field(mounted, ['layers', 2, 'sheets', 0, 'material'])).shadowRoot!.querySelector('select')!;
+    await userEvent.selectOptions(picker, 'pressed straw');
+    expect(resolveStack(mounted.notebook(), 'base', 'floor').layers[2]).toMatchObject({
+      sheets: [{ name: 'pressed straw' }],
+    });
+    await page.getByRole('button', { name: 'Remove pressed straw' }).click();
+    expect(mounted.notebook().materials).toHaveLength(1);
+    await expect.element(page.getByRole('alert')).toHaveTextContent('must be unused');
+  });
+
+  test('are removed when nothing uses them', async () => {
+    const mounted = await openMaterials();
+    await page.getByRole('button', { name: 'Add a fibre' }).click();
+    await page.getByRole('button', { name: 'Remove own fibre' }).click();
+    expect(mounted.notebook().materials).toEqual([]);
+    expect(await axeProblems(mounted.element)).toEqual([]);
+  });
+});
+
+test('a mat takes the values of a known mat, and says where they come from', async () => {
+  const { list, notebook } = await mountOpen();
+  await page.getByRole('button', { name: 'More for deck' }).click();
+  await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+  await page.getByRole('button', { name: 'Values of a known mat for mat' }).click();
+  const [first] = MAT_PRODUCTS;
+  await page.getByRole('button', { name: first!.name, exact: true }).click();
+  expect(notebook().stacks[0]!.layers[1]).toMatchObject({
+    dynamicStiffness_N_m3: first!.dynamicStiffness_N_m3,
+    thickness_m: first!.thickness_m,
+  });
+  await list.updateComplete;
+  expect(list.shadowRoot!.querySelector('.product')!.textContent).toContain(first!.source);
+});
+
+test('a stack is copied, and removed again', async () => {
+  const { notebook } = await mountOpen();
+  await page.getByRole('button', { name: 'More for Floor of the practice room' }).click();
+  await page.getByRole('button', { name: 'Add a copy of this stack to the notebook' }).click();
+  expect(notebook().stacks.map((s) => s.name)).toEqual([
+    'Floor of the practice room',
+    'Floor of the practice room, copy',
+  ]);
+  expect(resolveStack(notebook(), 'slab', notebook().stacks[1]!.id)).toEqual(resolveStack(notebook(), 'slab', 'floor'));
 });
 
 test('masses on springs appear on request and swing only when asked', async () => {

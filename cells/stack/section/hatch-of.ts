@@ -6,15 +6,31 @@ import type { Hatch, Origin } from './section.ts';
 
 const HATCHES: Readonly<Record<string, Hatch>> = {
   'gypsum-board': 'gypsum',
+  'gypsum-board-fire-rated': 'gypsum',
+  'gypsum-fibre-board': 'gypsum',
+  'dry-screed': 'gypsum',
+  'cement-board': 'topping',
+  'magnesium-oxide-board': 'topping',
   plywood: 'panel',
   osb: 'panel',
+  chipboard: 'panel',
   'softwood-boards': 'timber',
+  'hardwood-flooring': 'timber',
+  'engineered-wood-flooring': 'timber',
+  'cross-laminated-timber': 'timber',
+  chippings: 'concrete',
+  'ceramic-tile': 'metal',
+  glass: 'metal',
+  steel: 'metal',
+  'hollow-core-slab': 'concrete',
+  'aerated-concrete': 'topping',
   concrete: 'concrete',
   'cellular-concrete': 'topping',
   'gypsum-concrete': 'topping',
   'cement-screed': 'topping',
 };
 
+/** By its key, or as what it is used for where the key is the notebook's own. */
 export function hatchOfMaterial(key: string, form: Sheet['form']): Hatch {
   return HATCHES[key] ?? (form === 'slab' ? 'concrete' : 'panel');
 }

@@ -1,0 +1,51 @@
+/** What the menus of the layer list offer. */
+import type { NotebookEdit } from '#cells/contract.ts';
+import type { MenuItem } from '#cells/shared/pop-menu.ts';
+import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
+import type { Layer, Notebook, Stack } from '#src/notebook/types.ts';
+import {
+  addCeilingBelow,
+  addFloatingSlab,
+  addLeafBelowOnMat,
+  addSheetEdit,
+  copyStack,
+  removeStackEdit,
+  takeMatProduct,
+  turnInterlayer,
+} from './layer-edits.ts';
+
+type Send = (edit: NotebookEdit) => void;
+
+export function stackMenu(notebook: Notebook, stack: Stack, send: Send): readonly MenuItem[] {
+  const copy = { label: 'Add a copy of this stack to the notebook', choose: () => send(copyStack(notebook, stack)) };
+  if (notebook.stacks.length === 1) return [copy];
+  return [copy, { label: 'Remove this stack, and the cells that show it', choose: () => send(removeStackEdit(stack)) }];
+}
+
+export function layerMenu(notebook: Notebook, stack: Stack, layer: Layer, send: Send): readonly MenuItem[] {
+  if (layer.kind !== 'leaf') {
+    const label = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
+    return [{ label, choose: () => send(turnInterlayer(stack.id, layer)) }];
+  }
+  const leaf = stack.layers.indexOf(layer) / 2;
+  const { length } = layer.sheets;
+  return [
+    { label: 'Add a sheet on top', choose: () => send(addSheetEdit(stack.id, layer, 0)) },
+    { label: 'Add a sheet underneath', choose: () => send(addSheetEdit(stack.id, layer, length)) },
+    ...(leaf === 0
+      ? [{ label: 'Add a floating slab on a mat above', choose: () => send(addFloatingSlab(notebook, stack.id)) }]
+      : []),
+    {
+      label: 'Add a ceiling below, under a cavity',
+      choose: () => send(addCeilingBelow(notebook, stack.id, leaf)),
+    },
+    { label: 'Add a deck below, under a mat', choose: () => send(addLeafBelowOnMat(notebook, stack.id, leaf)) },
+  ];
+}
+
+export function matMenu(stackId: string, index: number, send: Send): readonly MenuItem[] {
+  return MAT_PRODUCTS.map((product) => ({
+    label: product.name,
+    choose: () => send(takeMatProduct(stackId, index, product)),
+  }));
+}

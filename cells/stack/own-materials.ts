@@ -1,0 +1,173 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { NotebookEdit } from '#cells/contract.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import { icon } from '#cells/shared/icons.ts';
+import '#cells/shared/quantity-field.ts';
+import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
+import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
+import type { Notebook, OwnMaterial, OwnSheetMaterial } from '#src/notebook/types.ts';
+import { materialFields, newMaterial } from './own-material-fields.ts';
+
+/** Materials that the notebook brings itself: name, numbers, and where they come from. */
+@customElement('own-materials')
+export class OwnMaterials extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+      ul {
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        padding: var(--space-3);
+        border-top: 1px solid var(--hairline);
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr));
+        gap: var(--space-2) var(--space-4);
+        align-items: start;
+      }
+      .wide {
+        grid-column: span 2;
+      }
+      .wide input {
+        width: 100%;
+      }
+      .row {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--space-2) var(--space-3);
+        margin-top: var(--space-2);
+      }
+      @media (max-width: 30rem) {
+        .fields {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  /** Why a material could not be removed, under its kind and key. */
+  @state() private refusal: { readonly id: string; readonly message: string } | undefined;
+
+  override render() {
+    return html`
+      <ul>
+        ${repeat(this.notebook.materials, idOf, (material) => this.#renderMaterial(material))}
+      </ul>
+      <div class="row">
+        <button type="button" @click=${() => this.#add('sheet')}>Add a sheet material</button>
+        <button type="button" @click=${() => this.#add('fibre')}>Add a fibre</button>
+      </div>
+    `;
+  }
+
+  #renderMaterial(material: OwnMaterial) {
+    const { name, source } = material;
+    const id = idOf(material);
+    return html`
+      <li>
+        <div class="fields" role="group" aria-label=${name}>
+          ${this.#renderText(material, 'name', 'name', name)}
+          ${this.#renderText(material, 'source', 'where its numbers come from', source)}
+          ${material.kind === 'sheet' ? this.#renderForm(material) : nothing}
+          ${materialFields(material).map(
+            (field) => html`
+              <quantity-field
+                .label=${field.label}
+                .quantity=${field.quantity}
+                .min=${field.min}
+                .max=${field.max}
+                .value=${Number(material[field.name as keyof OwnMaterial])}
+                .units=${this.notebook.units}
+                @quantity-entry=${(event: QuantityEntry) =>
+                  this.#change(material, `${field.label} of ${name}`, { [field.name]: event.value })}
+              ></quantity-field>
+            `,
+          )}
+        </div>
+        <div class="row">
+          <button type="button" class="quiet" @click=${() => this.#remove(material)}>${icon('remove')} Remove ${name}</button>
+          ${this.refusal?.id === id ? html`<span class="error" role="alert">${this.refusal.message}</span>` : nothing}
+        </div>
+      </li>
+    `;
+  }
+
+  #renderText(material: OwnMaterial, field: 'name' | 'source', label: string, value: string) {
+    const id = `${field}-${idOf(material)}`;
+    return html`
+      <div class="field wide">
+        <label for=${id}>${label}</label>
+        <input
+          id=${id}
+          maxlength=${field === 'name' ? 200 : 1000}
+          .value=${live(value)}
+          @change=${(event: Event) => {
+            const input = event.target as HTMLInputElement;
+            const text = input.value.trim();
+            if (text) this.#change(material, `${field} of ${material.name}`, { [field]: text });
+            else input.value = value;
+          }}
+        />
+      </div>
+    `;
+  }
+
+  #renderForm(material: OwnSheetMaterial) {
+    const id = `form-${idOf(material)}`;
+    return html`
+      <div class="field">
+        <label for=${id}>how it is built in</label>
+        <select
+          id=${id}
+          @change=${(event: Event) =>
+            this.#change(material, `form of ${material.name}`, {
+              form: (event.target as HTMLSelectElement).value as OwnSheetMaterial['form'],
+            })}
+        >
+          <option value="board" .selected=${live(material.form === 'board')}>as boards on a frame</option>
+          <option value="slab" .selected=${live(material.form === 'slab')}>cast in one piece</option>
+        </select>
+      </div>
+    `;
+  }
+
+  #add(kind: OwnMaterial['kind']): void {
+    const material = newMaterial(this.notebook, kind);
+    this.dispatchEvent(new NotebookEdit('add a material', (n) => addOwnMaterial(n, material)));
+  }
+
+  #change(material: OwnMaterial, label: string, patch: Partial<OwnSheetMaterial>): void {
+    this.dispatchEvent(new NotebookEdit(label, (n) => updateOwnMaterial(n, { ...material, ...patch } as OwnMaterial)));
+  }
+
+  #remove(material: OwnMaterial): void {
+    const remove = (n: Notebook) => removeOwnMaterial(n, material.kind, material.key);
+    this.refusal = undefined;
+    try {
+      remove(this.notebook);
+    } catch (error) {
+      this.refusal = { id: idOf(material), message: error instanceof Error ? error.message : String(error) };
+      return;
+    }
+    this.dispatchEvent(new NotebookEdit(`remove ${material.name}`, remove));
+  }
+}
+
+function idOf({ kind, key }: OwnMaterial): string {
+  return `${kind}-${key}`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'own-materials': OwnMaterials;
+  }
+}
