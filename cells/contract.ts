@@ -27,7 +27,7 @@ export interface CellProperties<C extends Cell = Cell> {
   cell: C;
   results: ResultsView;
   /** Goes to a field of the stack that the cell shows, opening what hides it. */
-  reveal?(path: FieldPath): void;
+  reveal?(path: FieldPath): void | Promise<void>;
 }
 
 export type Edit = (notebook: Notebook) => Notebook;

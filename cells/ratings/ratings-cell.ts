@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
@@ -11,6 +11,7 @@ import { scenarioSample } from '../shared/scenario-sample.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
 import { RATING_ROWS, type RatingRow } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
+import { ratingsStyles } from './ratings-styles.ts';
 
 interface Column {
   readonly scenario: Scenario;
@@ -20,94 +21,7 @@ interface Column {
 /** The single numbers of the shown scenarios side by side, with what each gains over the reference. */
 @customElement('ratings-cell')
 export class RatingsCell extends LitElement implements CellProperties<RatingsCellModel> {
-  static override styles = [
-    controlStyles,
-    css`
-      .scroll {
-        margin-bottom: var(--space-2);
-      }
-      th[scope="row"] {
-        position: sticky;
-        left: 0;
-        background: var(--paper);
-        min-width: 9rem;
-      }
-      th[scope="row"] button {
-        min-height: 1.5rem;
-        padding: 0;
-        color: var(--ink);
-        text-align: left;
-        white-space: normal;
-        text-decoration: underline dotted var(--hairline-strong);
-        text-underline-offset: 0.22em;
-      }
-      th[scope="row"] button[aria-expanded="true"] {
-        font-weight: 600;
-        text-decoration-style: solid;
-      }
-      .group th {
-        padding-top: var(--space-3);
-        color: var(--ink-soft);
-        font-size: var(--size-small);
-        border-bottom-color: var(--hairline-strong);
-      }
-      .ratings {
-        min-width: calc(9rem + 7rem * var(--columns));
-        table-layout: fixed;
-      }
-      .ratings :is(th, td):last-child {
-        padding-right: 0;
-      }
-      thead .number {
-        white-space: normal;
-      }
-      thead .line-sample {
-        display: block;
-        margin: 0 0 var(--space-1) auto;
-      }
-      td.number {
-        line-height: 1.3;
-      }
-      .difference {
-        display: block;
-        font-size: var(--size-small);
-      }
-      .neutral {
-        color: var(--ink-soft);
-      }
-      [aria-busy="true"] .value {
-        color: var(--ink-soft);
-      }
-      .story {
-        margin: var(--space-2) 0 var(--space-4);
-        padding: var(--space-3) var(--space-4);
-        border-left: 2px solid var(--hairline-strong);
-      }
-      .story p {
-        max-width: var(--reading-width);
-      }
-      .story table {
-        width: auto;
-        font-size: var(--size-small);
-      }
-      .story :is(th, td) {
-        padding-right: var(--space-2);
-      }
-      .story th[scope="row"] {
-        min-width: 5.5rem;
-      }
-      .stress {
-        color: var(--accent);
-        font-weight: 600;
-      }
-      .note {
-        max-width: var(--reading-width);
-      }
-      .failures {
-        margin-top: var(--space-2);
-      }
-    `,
-  ];
+  static override styles = [controlStyles, ratingsStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) cell!: RatingsCellModel;

@@ -91,8 +91,11 @@ export const controlStyles = css`
     color: var(--ink);
     background: var(--paper-sunk);
   }
-  button.quiet:disabled {
+  button.quiet:is(:disabled, [aria-disabled="true"]) {
     color: var(--ink-faint);
+  }
+  button[aria-disabled="true"] svg {
+    opacity: 0.55;
   }
   button.icon {
     width: 1.875rem;

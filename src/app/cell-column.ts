@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { CELL_KINDS, type CellKindInfo } from '#cells/cell-registry.ts';
@@ -11,101 +11,14 @@ import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import './cell-frame.ts';
-import { DRAGGED_CELL } from './cell-frame.ts';
+import { cellColumnStyles } from './cell-column-styles.ts';
+import { type CellFrame, DRAGGED_CELL } from './cell-frame.ts';
 import { cellTitle } from './cell-title.ts';
 
 /** The cells under each other; between them places where a new one can be put in. */
 @customElement('cell-column')
 export class CellColumn extends LitElement {
-  static override styles = [
-    controlStyles,
-    css`
-      .place {
-        display: flex;
-        align-items: center;
-        min-height: 3.5rem;
-        max-width: var(--figure-width);
-      }
-      .place[data-place="0"] {
-        min-height: 2rem;
-        margin-top: calc(-1 * var(--space-2));
-      }
-      .place > button {
-        opacity: 0;
-        transition: opacity 120ms;
-        font-size: var(--size-small);
-      }
-      .place::after {
-        content: "";
-        flex: 1;
-        height: 1px;
-        background: transparent;
-      }
-      .place:is(:hover, :focus-within)::after {
-        background: var(--hairline);
-      }
-      .place:is(:hover, :focus-within, .last) > button {
-        opacity: 1;
-      }
-      .place.drop::after {
-        height: 3px;
-        background: var(--focus);
-      }
-      .choose {
-        max-width: var(--figure-width);
-        margin-bottom: var(--space-5);
-        padding: var(--space-3);
-        border: 1px solid var(--hairline);
-        border-radius: var(--radius);
-        background: var(--paper-raised);
-      }
-      .choose > div {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr));
-        gap: var(--space-2);
-      }
-      .choose button.kind {
-        display: block;
-        height: auto;
-        padding: var(--space-2) var(--space-3);
-        text-align: left;
-        white-space: normal;
-      }
-      .kind b {
-        display: block;
-        font-weight: 600;
-      }
-      .choose p {
-        display: flex;
-        justify-content: space-between;
-        align-items: center;
-      }
-      .empty {
-        max-width: var(--reading-width);
-        font-family: var(--text);
-        font-size: var(--size-body);
-        line-height: var(--leading);
-      }
-      @media (hover: none) {
-        .place > button {
-          opacity: 1;
-        }
-      }
-      @media (prefers-reduced-motion: reduce) {
-        .place > button {
-          transition: none;
-        }
-      }
-      @media print {
-        .place {
-          min-height: var(--space-5);
-        }
-        cell-frame {
-          break-inside: avoid-page;
-        }
-      }
-    `,
-  ];
+  static override styles = [controlStyles, cellColumnStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) results!: ResultsView;
@@ -114,7 +27,10 @@ export class CellColumn extends LitElement {
   /** Where a new cell is about to be put in. */
   @state() private choosingAt: number | undefined;
   @state() private dropAt: number | undefined;
-  #focusAfter: string | undefined;
+  /** Id of a cell that was asked for here and is not on the page yet. */
+  #added: string | undefined;
+  /** Where the focus was before an update. */
+  #focused: { readonly frame: Element; readonly inner: Element } | undefined;
 
   override render() {
     const { cells } = this.notebook;
@@ -148,12 +64,27 @@ export class CellColumn extends LitElement {
     frame?.revealField(path);
   }
 
+  protected override willUpdate(): void {
+    const frame = (this.renderRoot as ShadowRoot).activeElement;
+    this.#focused = frame?.localName === 'cell-frame' ? { frame, inner: deepestFocus(frame) } : undefined;
+  }
+
+  /** Moving a cell takes the focus away from it, deleting it leaves none: the work goes on where it was. */
   protected override updated(): void {
-    if (!this.#focusAfter) return;
-    const frame = this.renderRoot.querySelector(`cell-frame[data-cell="${this.#focusAfter}"]`);
+    if (this.#added) this.#showAdded(this.#added);
+    if (!this.#focused || (this.renderRoot as ShadowRoot).activeElement) return;
+    const { frame, inner } = this.#focused;
+    if (!frame.isConnected) this.renderRoot.querySelector<HTMLElement>('.place button')?.focus();
+    else if (inner instanceof HTMLElement) inner.focus();
+    if (frame.isConnected && !(this.renderRoot as ShadowRoot).activeElement) (frame as CellFrame).focusActions();
+  }
+
+  #showAdded(cellId: string): void {
+    const frame = this.renderRoot.querySelector<CellFrame>(`cell-frame[data-cell="${cellId}"]`);
     if (!frame) return;
-    this.#focusAfter = undefined;
+    this.#added = undefined;
     frame.scrollIntoView({ block: 'nearest' });
+    void frame.updateComplete.then(() => frame.focusActions());
   }
 
   #empty() {
@@ -220,7 +151,7 @@ export class CellColumn extends LitElement {
     const cell = info.start(this.notebook, id);
     this.choosingAt = undefined;
     if (!cell) return;
-    this.#focusAfter = id;
+    this.#added = id;
     this.dispatchEvent(new NotebookEdit(`add ${info.label.toLowerCase()}`, (n) => addCell(n, cell, index)));
   }
 
@@ -238,7 +169,7 @@ export class CellColumn extends LitElement {
     const frame = path.find((n) => n instanceof Element && n.localName === 'cell-frame');
     if (!frame) return;
     event.preventDefault();
-    (frame as HTMLElementTagNameMap['cell-frame']).moveByKey(step);
+    (frame as CellFrame).moveByKey(step);
   };
 
   #onDragOver = (event: DragEvent): void => {
@@ -273,6 +204,11 @@ export class CellColumn extends LitElement {
     });
     return below < 0 ? frames.length : below;
   }
+}
+
+function deepestFocus(element: Element): Element {
+  const inner = element.shadowRoot?.activeElement;
+  return inner ? deepestFocus(inner) : element;
 }
 
 declare global {

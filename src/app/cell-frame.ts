@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type CellElement, makeCellElement } from '#cells/cell-registry.ts';
 import { type Edit, NotebookEdit, type ResultsView } from '#cells/contract.ts';
@@ -13,6 +13,7 @@ import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
+import { cellFrameStyles } from './cell-frame-styles.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
 import { NearView } from './near-view.ts';
 
@@ -21,102 +22,7 @@ export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
 /** Title and actions around one cell; loads the cell's element when it first comes. */
 @customElement('cell-frame')
 export class CellFrame extends LitElement {
-  static override styles = [
-    controlStyles,
-    grownTextStyles,
-    css`
-      :host {
-        max-width: var(--figure-width);
-      }
-      :host([kind="commentary"]) {
-        max-width: var(--reading-width);
-      }
-      header {
-        display: flex;
-        align-items: flex-start;
-        gap: var(--space-2);
-        margin-bottom: var(--space-3);
-      }
-      header.bare {
-        position: absolute;
-        inset: calc(-1 * var(--space-5)) 0 auto auto;
-        z-index: 1;
-        margin: 0;
-        background: var(--paper);
-      }
-      section {
-        position: relative;
-      }
-      .title {
-        flex: 1;
-        min-width: 0;
-      }
-      .actions {
-        display: flex;
-        flex: none;
-        opacity: 0;
-        transition: opacity 120ms;
-      }
-      :host(:hover) .actions,
-      :host(:focus-within) .actions {
-        opacity: 1;
-      }
-      .grip {
-        display: grid;
-        place-items: center;
-        width: 1.875rem;
-        color: var(--ink-soft);
-        cursor: grab;
-        touch-action: none;
-      }
-      @media (hover: none) {
-        .actions {
-          opacity: 1;
-        }
-      }
-      @media (max-width: 40rem) {
-        .actions {
-          position: absolute;
-          inset: -2rem 0 auto auto;
-        }
-      }
-      /* What is off screen is neither laid out nor painted; the sizes are guesses until it was seen once. */
-      .body {
-        content-visibility: auto;
-        contain-intrinsic-height: auto 36rem;
-        margin: -0.5rem;
-        padding: 0.5rem;
-      }
-      :host([kind="commentary"]) .body {
-        contain-intrinsic-height: auto 12rem;
-      }
-      .print-title {
-        display: none;
-      }
-      .failed {
-        padding: var(--space-3);
-        border: 1px dashed var(--error-ink);
-        border-radius: var(--radius);
-      }
-      @media (prefers-reduced-motion: reduce) {
-        .actions {
-          transition: none;
-        }
-      }
-      @media print {
-        .actions,
-        textarea {
-          display: none !important;
-        }
-        .print-title {
-          display: block;
-        }
-        .body {
-          content-visibility: visible;
-        }
-      }
-    `,
-  ];
+  static override styles = [controlStyles, grownTextStyles, cellFrameStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) cell!: Cell;
@@ -202,7 +108,7 @@ export class CellFrame extends LitElement {
         class="quiet icon"
         aria-label="Move ${title} up"
         title="Move up (Alt + ↑)"
-        ?disabled=${this.#index === 0}
+        aria-disabled=${this.#index === 0}
         @click=${() => this.#move(-1)}
       >
         ${icon('up')}
@@ -211,7 +117,7 @@ export class CellFrame extends LitElement {
         class="quiet icon"
         aria-label="Move ${title} down"
         title="Move down (Alt + ↓)"
-        ?disabled=${this.#index === this.notebook.cells.length - 1}
+        aria-disabled=${this.#index === this.notebook.cells.length - 1}
         @click=${() => this.#move(1)}
       >
         ${icon('down')}
@@ -287,6 +193,11 @@ export class CellFrame extends LitElement {
     event.dataTransfer.setDragImage(this, 0, 0);
   };
 
+  /** Goes to the first of the cell's actions. */
+  focusActions(): void {
+    this.renderRoot.querySelector<HTMLElement>('.actions button')?.focus();
+  }
+
   /** For the column: Alt with an arrow moves the cell that holds the focus. */
   moveByKey(step: -1 | 1): void {
     this.#move(step);
@@ -296,7 +207,7 @@ export class CellFrame extends LitElement {
   revealField(path: FieldPath): void {
     if (this.cell.folded)
       this.#edit(`unfold “${cellTitle(this.notebook, this.cell)}”`, (n) => foldCell(n, this.cell.id, false));
-    this.element?.reveal?.(path);
+    void this.element?.reveal?.(path);
   }
 
   #edit(label: string, edit: Edit): void {

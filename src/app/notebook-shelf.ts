@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { controlStyles } from '#cells/shared/controls.ts';
@@ -6,85 +6,13 @@ import { icon } from '#cells/shared/icons.ts';
 import type { ShelfEntry } from '#src/store/shelf.ts';
 import { dayWords } from './day-words.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
+import { notebookShelfStyles } from './notebook-shelf-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
 
 /** The notebooks of this browser, in a dialog: open, new, duplicate, delete; and those that come with the page. */
 @customElement('notebook-shelf')
 export class NotebookShelf extends LitElement {
-  static override styles = [
-    controlStyles,
-    css`
-      dialog {
-        width: min(46rem, calc(100vw - 2rem));
-        max-height: calc(100vh - 4rem);
-        padding: var(--space-5);
-        border: 1px solid var(--hairline-strong);
-        border-radius: var(--radius);
-        background: var(--paper);
-        color: var(--ink);
-      }
-      dialog::backdrop {
-        background: rgb(0 0 0 / 35%);
-      }
-      .head {
-        display: flex;
-        justify-content: space-between;
-        align-items: center;
-        margin-bottom: var(--space-3);
-      }
-      h3 {
-        margin: var(--space-5) 0 var(--space-2);
-        font-family: var(--sans);
-        font-size: var(--size-small);
-        color: var(--ink-soft);
-      }
-      ul {
-        margin: 0;
-        padding: 0;
-        list-style: none;
-      }
-      li {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--space-1) var(--space-2);
-        padding: var(--space-2) 0;
-        border-top: 1px solid var(--hairline);
-      }
-      .what {
-        flex: 1 1 14rem;
-        min-width: 0;
-        overflow-wrap: anywhere;
-      }
-      .what p {
-        margin: 0;
-      }
-      .title {
-        min-height: 1.5rem;
-        padding: 0;
-        border: 0;
-        background: none;
-        font-family: var(--text);
-        font-size: var(--size-body);
-        font-weight: 600;
-        text-align: left;
-        white-space: normal;
-      }
-      .title:hover:not(:disabled) {
-        background: none;
-        text-decoration: underline;
-        text-underline-offset: 0.2em;
-      }
-      .title:disabled {
-        color: var(--ink);
-      }
-      .row {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--space-2);
-      }
-    `,
-  ];
+  static override styles = [controlStyles, notebookShelfStyles];
 
   @property({ type: Boolean }) opened = false;
   @property({ attribute: false }) entries: readonly ShelfEntry[] = [];

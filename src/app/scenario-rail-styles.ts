@@ -10,8 +10,7 @@ export const scenarioRailStyles = css`
     color: var(--ink-soft);
     letter-spacing: 0.02em;
   }
-  ol,
-  ul {
+  ol {
     margin: 0;
     padding: 0;
     list-style: none;
@@ -91,42 +90,6 @@ export const scenarioRailStyles = css`
     min-height: 1.625rem;
     font-size: var(--size-small);
   }
-  .more {
-    display: grid;
-    gap: var(--space-3);
-    margin: var(--space-2) 0 var(--space-1);
-    padding: var(--space-3) 0 var(--space-2);
-    border-top: 1px dotted var(--hairline-strong);
-  }
-  .more button {
-    white-space: normal;
-    font-size: var(--size-small);
-  }
-  .more textarea.grown {
-    width: 100%;
-    margin: 0;
-    border-color: var(--hairline-strong);
-    background: var(--paper-raised);
-  }
-  .row {
-    display: flex;
-    flex-wrap: wrap;
-    gap: var(--space-2);
-  }
-  .change-list > li {
-    padding: var(--space-1) 0;
-    border-top: 1px dotted var(--hairline);
-    font-size: var(--size-small);
-  }
-  .change-list .row {
-    gap: 0;
-    margin-left: calc(-1 * var(--space-2));
-  }
-  .all {
-    justify-self: start;
-    margin-left: calc(-1 * var(--space-2));
-  }
-
   @media (max-width: 74.99rem) {
     ol {
       display: grid;
@@ -164,7 +127,7 @@ export const scenarioRailStyles = css`
       overflow: visible;
     }
     .actions,
-    .more,
+    scenario-actions,
     .pick input,
     .top > button,
     .not-shown {

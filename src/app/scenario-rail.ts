@@ -3,24 +3,17 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { type Edit, NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
-import { type DescribedChange, describeChanges } from '#src/notebook/describe-changes.ts';
-import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
+import { describeChanges } from '#src/notebook/describe-changes.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
-import { mergeAllChanges, mergeChange } from '#src/notebook/edits/merge-change.ts';
 import { moveScenario } from '#src/notebook/edits/move-scenario.ts';
-import { removeScenario } from '#src/notebook/edits/remove-scenario.ts';
-import { renameScenario } from '#src/notebook/edits/rename-scenario.ts';
-import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setActive } from '#src/notebook/edits/set-active.ts';
-import { setReference } from '#src/notebook/edits/set-reference.ts';
 import { showScenario } from '#src/notebook/edits/show-scenario.ts';
-import { findParameter, findScenario } from '#src/notebook/find.ts';
-import { freshId } from '#src/notebook/fresh-id.ts';
+import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario } from '#src/notebook/types.ts';
-import { freshName } from './fresh-name.ts';
+import { freshScenario } from './fresh-scenario.ts';
+import './scenario-actions.ts';
 import { scenarioRailStyles } from './scenario-rail-styles.ts';
 
 const DRAGGED = 'application/x-slab-and-spring-scenario';
@@ -31,7 +24,7 @@ const DRAGGED = 'application/x-slab-and-spring-scenario';
  */
 @customElement('scenario-rail')
 export class ScenarioRail extends LitElement {
-  static override styles = [controlStyles, grownTextStyles, scenarioRailStyles];
+  static override styles = [controlStyles, scenarioRailStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ type: Boolean }) readOnly = false;
@@ -39,15 +32,27 @@ export class ScenarioRail extends LitElement {
   /** The scenario whose further actions are open. */
   @state() private opened: string | undefined;
   @state() private dropIndex: number | undefined;
-  #focusAfter: string | undefined;
+  /** The card that held the focus before an update. */
+  #focused: string | undefined;
 
-  protected override updated(changed: PropertyValues<this>): void {
+  protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('notebook')) return;
-    if (changed.get('notebook')?.active !== this.notebook.active) this.#scrollToActive();
-    if (!this.#focusAfter) return;
-    const id = this.#focusAfter;
-    this.#focusAfter = undefined;
-    this.#cardOf(id)?.querySelector<HTMLElement>('input[type="radio"]')?.focus();
+    const { activeElement } = this.renderRoot as ShadowRoot;
+    this.#focused = activeElement?.closest<HTMLElement>('[data-scenario]')?.dataset.scenario;
+    if (!this.notebook.scenarios.some((s) => s.id === this.opened)) this.opened = undefined;
+  }
+
+  /** An edit may move or remove the card that was worked with, or make a new one: the focus stays with the work. */
+  protected override updated(changed: PropertyValues<this>): void {
+    const before = changed.get('notebook');
+    if (!before) return;
+    const activeChanged = before.active !== this.notebook.active;
+    if (activeChanged) this.#scrollToActive();
+    if (this.#focused === undefined) return;
+    const lost = (this.renderRoot as ShadowRoot).activeElement === null;
+    if (!activeChanged && !lost) return;
+    const card = (!activeChanged && this.#cardOf(this.#focused)) || this.#cardOf(this.notebook.active);
+    card?.querySelector<HTMLElement>('input[type="radio"]')?.focus();
   }
 
   override render() {
@@ -123,7 +128,7 @@ export class ScenarioRail extends LitElement {
               </button>
             </div>`
       }
-      ${opened ? this.#more(scenario, index) : nothing}
+      ${opened ? html`<scenario-actions .notebook=${notebook} .scenario=${scenario}></scenario-actions>` : nothing}
     </li>`;
   }
 
@@ -144,90 +149,6 @@ export class ScenarioRail extends LitElement {
     </p>`;
   }
 
-  #more(scenario: Scenario, index: number) {
-    const { notebook } = this;
-    const { id, name } = scenario;
-    const isBase = scenario.parent === null;
-    const changes = describeChanges(notebook, id);
-    return html`<div class="more" role="group" aria-label="More for ${name}">
-      <div class="field">
-        <label for="rename">Name</label>
-        <div id="rename">
-          ${grownText({
-            name: `Name of the scenario ${name}`,
-            value: name,
-            maxLength: 80,
-            onChange: (text) => this.#edit(`rename “${name}”`, (n) => renameScenario(n, id, text)),
-          })}
-        </div>
-      </div>
-      ${changes.length === 0 || isBase ? nothing : this.#changeList(scenario, changes)}
-      <div class="row">
-        <button
-          ?disabled=${notebook.reference === id}
-          @click=${() => this.#edit(`reference “${name}”`, (n) => setReference(n, id))}
-        >
-          Make it the reference
-        </button>
-        <button @click=${() => this.#duplicate(scenario)}>Duplicate, independent</button>
-        <button
-          ?disabled=${index < 2}
-          aria-label="Move ${name} up"
-          @click=${() => this.#move(scenario, index - 1)}
-        >
-          ${icon('up')} Up
-        </button>
-        <button
-          ?disabled=${isBase || index === notebook.scenarios.length - 1}
-          aria-label="Move ${name} down"
-          @click=${() => this.#move(scenario, index + 1)}
-        >
-          ${icon('down')} Down
-        </button>
-        <button class="danger" ?disabled=${isBase} aria-label="Remove ${name}" @click=${() => this.#remove(scenario)}>
-          ${icon('remove')} Remove
-        </button>
-      </div>
-    </div>`;
-  }
-
-  #changeList({ id, name, parent }: Scenario, changes: readonly DescribedChange[]) {
-    const parentName = findScenario(this.notebook, parent!).name;
-    return html`<ul class="change-list" aria-label="What ${name} changes">
-        ${changes.map(
-          ({ key, text }) => html`<li>
-            <span>${text}</span>
-            <span class="row">
-              <button
-                class="quiet"
-                aria-label="Merge into ${parentName}: ${this.#label(key)}"
-                @click=${() => this.#edit(`merge ${this.#label(key)} into “${parentName}”`, (n) => mergeChange(n, id, key))}
-              >
-                Merge into ${parentName}
-              </button>
-              <button
-                class="quiet"
-                aria-label="Take back ${this.#label(key)}"
-                @click=${() => this.#edit(`take back ${this.#label(key)}`, (n) => resetParameter(n, key, id))}
-              >
-                Take back
-              </button>
-            </span>
-          </li>`,
-        )}
-      </ul>
-      ${
-        changes.length < 2
-          ? nothing
-          : html`<button
-              class="quiet all"
-              @click=${() => this.#edit(`merge all of “${name}” into “${parentName}”`, (n) => mergeAllChanges(n, id))}
-            >
-              Merge all into ${parentName}
-            </button>`
-      }`;
-  }
-
   #cardOf(id: string): HTMLElement | null {
     return this.renderRoot.querySelector(`[data-scenario="${id}"]`);
   }
@@ -242,51 +163,18 @@ export class ScenarioRail extends LitElement {
     if (place.left < left || place.right > right) strip.scrollLeft += place.left - left;
   }
 
-  #label(key: string): string {
-    return findParameter(this.notebook, key).label;
-  }
-
   #edit(label: string, edit: Edit): void {
     this.dispatchEvent(new NotebookEdit(label, edit));
   }
 
-  #fork(scenario: Scenario): void {
-    const created = this.#fresh(scenario.name);
-    this.#focusAfter = created.id;
-    this.#edit(`fork “${scenario.name}”`, (n) => forkScenario(n, scenario.id, created));
-  }
-
-  #duplicate(scenario: Scenario): void {
-    const created = this.#fresh(scenario.name);
-    this.opened = undefined;
-    this.#focusAfter = created.id;
-    this.#edit(`duplicate “${scenario.name}”`, (n) => duplicateScenario(n, scenario.id, created));
-  }
-
-  #fresh(from: string) {
-    const { scenarios } = this.notebook;
-    return {
-      id: freshId(
-        Math.random,
-        scenarios.map((s) => s.id),
-      ),
-      name: freshName(
-        from,
-        scenarios.map((s) => s.name),
-      ),
-    };
-  }
-
-  #remove({ id, name, parent }: Scenario): void {
-    this.opened = undefined;
-    this.#focusAfter = parent!;
-    this.#edit(`remove “${name}”`, (n) => removeScenario(n, id));
+  #fork({ id, name }: Scenario): void {
+    const created = freshScenario(this.notebook, name);
+    this.#edit(`fork “${name}”`, (n) => forkScenario(n, id, created));
   }
 
   /** The base stays first; a place out of reach changes nothing. */
   #move({ id, name }: Scenario, to: number): void {
     if (to < 1 || to >= this.notebook.scenarios.length) return;
-    this.#focusAfter = id;
     this.#edit(`move “${name}”`, (n) => moveScenario(n, id, to));
   }
 

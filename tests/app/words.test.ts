@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { cellTitle } from '#src/app/cell-title.ts';
 import { dayWords } from '#src/app/day-words.ts';
-import { freshName } from '#src/app/fresh-name.ts';
+import { freshName } from '#src/app/fresh-scenario.ts';
 import { keptWords } from '#src/app/kept-words.ts';
 import type { SessionState } from '#src/app/session.ts';
 import { practiceRoom } from '../browser/practice-room.ts';

@@ -30,6 +30,11 @@ function deep<E extends Element>(selector: string, root: ParentNode = document):
   return found;
 }
 
+function focused(root: DocumentOrShadowRoot = document): Element | null {
+  const element = root.activeElement;
+  return element?.shadowRoot?.activeElement ? focused(element.shadowRoot) : element;
+}
+
 const cellTitles = () => deep('cell-frame').map((f) => f.shadowRoot!.querySelector('section')!.ariaLabel);
 const stored = async (): Promise<Notebook> => {
   const loaded = await store.load('practice-room');
@@ -155,6 +160,20 @@ test('Alt and an arrow moves a scenario and a cell from the keyboard', async () 
   (page.getByRole('button', { name: 'Fold Ratings' }).element() as HTMLElement).focus();
   await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}');
   await expect.poll(() => cellTitles()[1]).toBe('Ratings');
+  expect(focused()?.ariaLabel).toBe('Fold Ratings');
+  (page.getByRole('button', { name: 'Move Ratings up' }).element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => cellTitles()[0]).toBe('Ratings');
+  expect(focused()?.ariaLabel).toBe('Move Ratings up');
+});
+
+test('the focus stays with the work: on the fork that was made, on the parent of what was removed', async () => {
+  (page.getByRole('button', { name: 'Fork Both' }).element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => focused()?.closest('li')?.textContent).toContain('Both 2');
+  await page.getByRole('button', { name: 'More for Both 2' }).click();
+  await page.getByRole('button', { name: 'Remove Both 2' }).click();
+  await expect.poll(() => focused()?.closest('li')?.querySelector('.name')?.textContent).toBe('Both');
 });
 
 test('cells are added, folded, duplicated and deleted, and undo brings them back', async () => {

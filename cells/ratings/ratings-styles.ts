@@ -1,0 +1,87 @@
+import { css } from 'lit';
+
+export const ratingsStyles = css`
+  .scroll {
+    margin-bottom: var(--space-2);
+  }
+  th[scope="row"] {
+    position: sticky;
+    left: 0;
+    background: var(--paper);
+    min-width: 9rem;
+  }
+  th[scope="row"] button {
+    min-height: 1.5rem;
+    padding: 0;
+    color: var(--ink);
+    text-align: left;
+    white-space: normal;
+    text-decoration: underline dotted var(--hairline-strong);
+    text-underline-offset: 0.22em;
+  }
+  th[scope="row"] button[aria-expanded="true"] {
+    font-weight: 600;
+    text-decoration-style: solid;
+  }
+  .group th {
+    padding-top: var(--space-3);
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    border-bottom-color: var(--hairline-strong);
+  }
+  .ratings {
+    min-width: calc(9rem + 7rem * var(--columns));
+    table-layout: fixed;
+  }
+  .ratings :is(th, td):last-child {
+    padding-right: 0;
+  }
+  thead .number {
+    white-space: normal;
+  }
+  thead .line-sample {
+    display: block;
+    margin: 0 0 var(--space-1) auto;
+  }
+  td.number {
+    line-height: 1.3;
+  }
+  .difference {
+    display: block;
+    font-size: var(--size-small);
+  }
+  .neutral {
+    color: var(--ink-soft);
+  }
+  [aria-busy="true"] .value {
+    color: var(--ink-soft);
+  }
+  .story {
+    margin: var(--space-2) 0 var(--space-4);
+    padding: var(--space-3) var(--space-4);
+    border-left: 2px solid var(--hairline-strong);
+  }
+  .story p {
+    max-width: var(--reading-width);
+  }
+  .story table {
+    width: auto;
+    font-size: var(--size-small);
+  }
+  .story :is(th, td) {
+    padding-right: var(--space-2);
+  }
+  .story th[scope="row"] {
+    min-width: 5.5rem;
+  }
+  .stress {
+    color: var(--accent);
+    font-weight: 600;
+  }
+  .note {
+    max-width: var(--reading-width);
+  }
+  .failures {
+    margin-top: var(--space-2);
+  }
+`;
