@@ -2,6 +2,7 @@ import { angleNodes } from './angle-nodes.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
+import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 import { type ReverberantPower, reverberantPower } from './reverberant-field.ts';
@@ -29,6 +30,7 @@ export class Airborne {
   readonly #slow = new CrowdedNodes();
   readonly #velocity2: Float64Array;
   readonly #force2: Float64Array;
+  readonly #bending: FreeBendingWaves;
   readonly #transfer: Float64Array;
   readonly #leafVelocity2: Float64Array;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
@@ -40,6 +42,7 @@ export class Airborne {
     this.#quadrature = quadrature;
     this.#velocity2 = new Float64Array(n);
     this.#force2 = new Float64Array(n);
+    this.#bending = new FreeBendingWaves(model);
     this.#transfer = new Float64Array(n);
     this.#leafVelocity2 = new Float64Array(n);
   }
@@ -59,7 +62,7 @@ export class Airborne {
     const omega = 2 * Math.PI * f_Hz;
     const forced = this.#forced.prepare(omega / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
     line.prepare(f_Hz, { supports: true, extraLoss: 0, azimuthCos2 });
-    const nodes = angleNodes(this.#angles, this.#model, line.states, f_Hz, forced.limit, this.#quadrature.angles);
+    const nodes = angleNodes(this.#angles, this.#model, line, f_Hz, forced.limit, this.#quadrature.angles);
     const velocity2 = this.#velocity2.fill(0);
     const force2 = this.#force2.fill(0);
     let radiated = 0;
@@ -88,7 +91,12 @@ export class Airborne {
       const mass = plates[0]!.surfaceMass_kg_m2;
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
-      const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
+      const scratch = {
+        nodes: this.#slow,
+        leafVelocity2: this.#leafVelocity2,
+        bending: this.#bending,
+        points: this.#quadrature.resonance,
+      };
       reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
       shares.resonant = 2 * z0 * v2 * this.#power.direct;
       shares.supports += 2 * z0 * v2 * this.#power.supports;

@@ -1,6 +1,7 @@
+import { breakAtCavityResonances } from './cavity-resonances.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { PlateState } from './leaf-plate.ts';
+import type { TransmissionLine } from './transmission-line.ts';
 
 /**
  * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
@@ -10,7 +11,7 @@ import type { PlateState } from './leaf-plate.ts';
 export function angleNodes(
   nodes: CrowdedNodes,
   model: FloorModel,
-  states: readonly PlateState[],
+  line: TransmissionLine,
   f_Hz: number,
   daviesLimit: number,
   pointsPerPiece: number,
@@ -22,8 +23,8 @@ export function angleNodes(
   let grazing = Infinity;
   for (let i = 0; i < plates.length; i++) {
     const mass = plates[i]!.surfaceMass_kg_m2;
-    const { bending_Nm, lossFactor } = states[i]!;
-    const r = (omega * Math.sqrt(bending_Nm / mass)) / air.soundSpeed_m_s ** 2;
+    const lossFactor = line.loss[i]!;
+    const r = Math.sqrt(line.coincidence2[i]!);
     const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
     if (r > 1) {
       const u = Math.sqrt(1 - 1 / r);
@@ -33,5 +34,6 @@ export function angleNodes(
       grazing = Math.min(grazing, Math.sqrt((1 - r * r + lossFactor) / (2 * r)));
     }
   }
+  breakAtCavityResonances(nodes, model, f_Hz, 'fast');
   return nodes.breakAt(0, grazing).fill(pointsPerPiece);
 }

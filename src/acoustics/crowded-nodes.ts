@@ -6,6 +6,13 @@ export interface Peak {
   width: number;
 }
 
+/** A crowded piece this long in t gets as many points as a plain one: the peak's poles lie π/2 off its axis. */
+const REACH_PER_POINTS = 3;
+const MOST_POINTS = 80;
+
+/** Breakpoints closer than this are one. */
+const JOINED = 1e-9;
+
 /**
  * Quadrature nodes on an interval, crowded towards peaks: between two breakpoints x = a + w sinh t with Gauss–Legendre
  * points in t, which turns a Lorentzian of half-width w into a smooth function of t. Buffers are reused; no allocation
@@ -28,6 +35,11 @@ export class CrowdedNodes {
 
   /** A breakpoint; `width` > 0 crowds points to it, Infinity does not. Equal ones are joined, the narrower width kept. */
   breakAt(place: number, width: number): this {
+    for (let j = 0; j < this.#used; j++) {
+      if (Math.abs(this.#breaks[j]! - place) > JOINED) continue;
+      this.#widths[j] = Math.min(this.#widths[j]!, width);
+      return this;
+    }
     let i = this.#used;
     if (i === this.#breaks.length) return this;
     while (i > 0 && this.#breaks[i - 1]! > place) {
@@ -41,48 +53,51 @@ export class CrowdedNodes {
     return this;
   }
 
-  /** Fills nodes and weights between the first and the last breakpoint, `pointsPerPiece` in each piece. */
-  fill(pointsPerPiece: number): this {
+  /**
+   * Fills nodes and weights between the first and the last breakpoint: `points` in a piece without peak, in one with a
+   * peak so many more as it is long in t.
+   */
+  fill(points: number): this {
     const breaks = this.#breaks;
     const widths = this.#widths;
     for (let i = 0; i + 1 < this.#used; i++) {
       const a = breaks[i]!;
       const b = breaks[i + 1]!;
       const length = b - a;
-      if (length < 1e-9) {
-        widths[i + 1] = Math.min(widths[i + 1]!, widths[i]!);
-        continue;
-      }
       const narrowA = widths[i]! < length;
       const narrowB = widths[i + 1]! < length;
       if (narrowA && narrowB) {
-        const middle = (a + b) / 2;
-        this.#piece(a, middle - a, widths[i]!, pointsPerPiece);
-        this.#piece(b, middle - b, widths[i + 1]!, pointsPerPiece);
-      } else if (narrowA) this.#piece(a, length, widths[i]!, pointsPerPiece);
-      else if (narrowB) this.#piece(b, -length, widths[i + 1]!, pointsPerPiece);
-      else this.#piece(a, length, Infinity, pointsPerPiece);
+        this.#piece(a, length / 2, widths[i]!, points);
+        this.#piece(b, -length / 2, widths[i + 1]!, points);
+      } else if (narrowA) this.#piece(a, length, widths[i]!, points);
+      else if (narrowB) this.#piece(b, -length, widths[i + 1]!, points);
+      else this.#plainPiece(a, length, points);
     }
     return this;
   }
 
-  /** Points from `start` over `length` (either sign), crowded at `start`. */
-  #piece(start: number, length: number, width: number, points: number): void {
+  #plainPiece(start: number, length: number, points: number): void {
     const { nodes, weights } = gaussLegendre(points);
     if (this.count + points > this.x.length) this.#grow();
-    const size = Math.abs(length);
-    const sign = length < 0 ? -1 : 1;
-    const reach = Math.asinh(size / width);
     for (let j = 0; j < points; j++) {
-      const half = (nodes[j]! + 1) / 2;
-      if (width === Infinity) {
-        this.x[this.count] = start + length * half;
-        this.weight[this.count++] = (size * weights[j]!) / 2;
-      } else {
-        const t = reach * half;
-        this.x[this.count] = start + sign * width * Math.sinh(t);
-        this.weight[this.count++] = (width * Math.cosh(t) * reach * weights[j]!) / 2;
-      }
+      this.x[this.count] = start + (length * (nodes[j]! + 1)) / 2;
+      this.weight[this.count++] = (length * weights[j]!) / 2;
+    }
+  }
+
+  /** Points from `start` over `length` (either sign), crowded at `start`. */
+  #piece(start: number, length: number, width: number, points: number): void {
+    const reach = Math.asinh(Math.abs(length) / width);
+    const count = Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
+    const { nodes, weights } = gaussLegendre(count);
+    if (this.count + count > this.x.length) this.#grow();
+    const sign = length < 0 ? -1 : 1;
+    for (let j = 0; j < count; j++) {
+      // sinh and cosh from one exponential.
+      const grow = Math.exp((reach * (nodes[j]! + 1)) / 2);
+      const shrink = 1 / grow;
+      this.x[this.count] = start + (sign * width * (grow - shrink)) / 2;
+      this.weight[this.count++] = (width * (grow + shrink) * reach * weights[j]!) / 4;
     }
   }
 

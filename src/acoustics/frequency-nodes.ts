@@ -1,20 +1,33 @@
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { ExactBand } from './standards/iec-61260.ts';
 
+/** A frequency near which transmission changes fast, and over which relative width. */
+export interface FrequencyPeak {
+  readonly frequency_Hz: number;
+  readonly relativeWidth: number;
+}
+
 /**
- * Nodes in ln f across one band, broken at the frequencies `breaks_Hz` inside it. Weights sum to 1, so that Σ w τ is the
- * plain mean over log-spaced frequencies.
+ * Nodes in ln f across one band, broken at the peaks inside it and crowded to them, also to an edge that a peak lies just
+ * beyond. Weights sum to 1, so that Σ w τ is the plain mean over log-spaced frequencies.
  */
 export function frequencyNodes(
   nodes: CrowdedNodes,
   band: ExactBand,
-  breaks_Hz: readonly number[],
+  peaks: readonly FrequencyPeak[],
   pointsPerPiece: number,
 ): CrowdedNodes {
   const lower = Math.log(band.lower_Hz);
   const upper = Math.log(band.upper_Hz);
   nodes.begin().breakAt(lower, Infinity).breakAt(upper, Infinity);
-  for (const f of breaks_Hz) if (f > band.lower_Hz && f < band.upper_Hz) nodes.breakAt(Math.log(f), Infinity);
+  for (const { frequency_Hz, relativeWidth } of peaks) {
+    const place = Math.log(frequency_Hz);
+    if (place > lower && place < upper) nodes.breakAt(place, relativeWidth);
+    else if (place <= lower && lower - place < upper - lower)
+      nodes.breakAt(lower, Math.max(lower - place, relativeWidth));
+    else if (place >= upper && place - upper < upper - lower)
+      nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
+  }
   nodes.fill(pointsPerPiece);
   for (let i = 0; i < nodes.count; i++) {
     nodes.x[i] = Math.exp(nodes.x[i]!);

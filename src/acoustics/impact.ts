@@ -2,6 +2,7 @@ import { angleNodes } from './angle-nodes.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
+import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type ReverberantPower, reverberantPower, slowWaveRadiation } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
@@ -24,6 +25,7 @@ export class Impact {
   readonly #forced = new ForcedRadiation();
   readonly #fast = new CrowdedNodes();
   readonly #slow = new CrowdedNodes();
+  readonly #bending: FreeBendingWaves;
   readonly #transfer: Float64Array;
   readonly #leafVelocity2: Float64Array;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
@@ -36,6 +38,7 @@ export class Impact {
     this.line = new TransmissionLine(model);
     this.#model = model;
     this.#quadrature = quadrature;
+    this.#bending = new FreeBendingWaves(model);
     this.#transfer = new Float64Array(n);
     this.#leafVelocity2 = new Float64Array(n);
     this.#extraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
@@ -64,7 +67,7 @@ export class Impact {
     const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
     const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m);
 
-    const fast = angleNodes(this.#fast, this.#model, line.states, f_Hz, forced.limit, this.#quadrature.angles);
+    const fast = angleNodes(this.#fast, this.#model, line, f_Hz, forced.limit, this.#quadrature.angles);
     const velocity2 = this.#transfer.fill(0);
     let radiated = 0;
     for (let j = 0; j < fast.count; j++) {
@@ -76,19 +79,27 @@ export class Impact {
     }
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
 
+    const mu = this.#bending.at(f_Hz, line.bending_Nm);
+    let narrowestLoss = line.loss[0]!;
+    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.loss[i]!);
     const cap = forced.at(0);
-    const slow = slowWaveNodes(this.#slow, this.#model, line.states, extraLoss, f_Hz, cap, this.#quadrature.slowWaves);
+    const slow = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, cap, this.#quadrature.slowWaves);
     for (let j = 0; j < slow.count; j++) {
       const r = slow.x[j]!;
-      const mu = Math.sqrt(1 + r * r);
-      line.at(mu, r, true);
-      radiated += slow.weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(mu, k0, this.#model, forced);
+      const s = Math.sqrt(1 + r * r);
+      line.at(s, r, true);
+      radiated += slow.weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(s, k0, this.#model, forced);
     }
     shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
 
     shares.supports = 0;
     if (this.#hasSupports) {
-      const scratch = { nodes: this.#slow, leafVelocity2: this.#leafVelocity2, points: this.#quadrature.resonance };
+      const scratch = {
+        nodes: this.#slow,
+        leafVelocity2: this.#leafVelocity2,
+        bending: this.#bending,
+        points: this.#quadrature.resonance,
+      };
       reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
       const velocity2PerArea = (force2 * mobility) / (omega * (lossFactor + extraLoss) * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);

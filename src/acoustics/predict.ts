@@ -6,6 +6,7 @@ import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
 import { frequencyNodes } from './frequency-nodes.ts';
+import { frequencyPeaks } from './frequency-peaks.ts';
 import { Impact, normalisedImpactLevel_dB } from './impact.ts';
 import { leakArea_m2, leakTransmission } from './leaks.ts';
 import { bandMechanism, type PathEnergy } from './mechanisms.ts';
@@ -32,7 +33,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const resonant = resonances(model);
   const named = [...resonant, ...critical];
   const airborne = new Airborne(model, quadrature);
-  const breaks_Hz = critical.map((c) => c.frequency_Hz);
+  const peaks = frequencyPeaks(model);
   const nodes = new CrowdedNodes();
   const turns = azimuths(model.orthotropic);
 
@@ -49,7 +50,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const paths_dB: Partial<Record<PathName, number[]>> = {};
   const mechanisms = bands_Hz.map((band_Hz, band) => {
     const edges = exactBandOf(band_Hz);
-    frequencyNodes(nodes, edges, breaks_Hz, quadrature.frequencies);
+    frequencyNodes(nodes, edges, peaks, quadrature.frequencies);
     let direct = 0;
     let supports = 0;
     let leaks = 0;

@@ -7,4 +7,4 @@ export interface Quadrature {
 }
 
 /** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` holds it to that. */
-export const QUADRATURE: Quadrature = { frequencies: 4, angles: 12, slowWaves: 8, resonance: 5 };
+export const QUADRATURE: Quadrature = { frequencies: 4, angles: 5, slowWaves: 5, resonance: 5 };

@@ -1,5 +1,6 @@
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { NamedFrequency } from './prediction.ts';
+import { tridiagonalEigenvalue } from './tridiagonal.ts';
 
 /** Ratio of adiabatic to isothermal stiffness of air: fibre keeps it at constant temperature. */
 const ADIABATIC_RATIO = 1.4;
@@ -50,7 +51,7 @@ function bounceResonances(model: FloorModel): NamedFrequency[] {
   const diagonal = springs.map((s, i) => s * (1 / masses[i]! + 1 / masses[i + 1]!));
   const beside = springs.slice(1).map((s, i) => Math.sqrt(s * springs[i]!) / masses[i + 1]!);
   return diagonal.map((_, rank) => {
-    const squared = eigenvalue(diagonal, beside, rank);
+    const squared = tridiagonalEigenvalue(diagonal, beside, rank);
     const index = nearestSpring(diagonal, squared);
     const mat = model.interlayers[index]!.kind === 'mat';
     return {
@@ -70,29 +71,6 @@ function nearestSpring(diagonal: readonly number[], squared: number): number {
     if (Math.abs(Math.log(diagonal[i]! / squared)) < Math.abs(Math.log(diagonal[best]! / squared))) best = i;
   }
   return best;
-}
-
-/** Eigenvalue number `rank`, smallest first, of a symmetric tridiagonal matrix. */
-function eigenvalue(diagonal: readonly number[], beside: readonly number[], rank: number): number {
-  let low = 0;
-  let high = Math.max(...diagonal.map((d, i) => d + Math.abs(beside[i] ?? 0) + Math.abs(beside[i - 1] ?? 0)));
-  for (let step = 0; step < 200 && high - low > 1e-12 * high; step++) {
-    const middle = (low + high) / 2;
-    if (countBelow(diagonal, beside, middle) > rank) high = middle;
-    else low = middle;
-  }
-  return (low + high) / 2;
-}
-
-function countBelow(diagonal: readonly number[], beside: readonly number[], shift: number): number {
-  let count = 0;
-  let pivot = 1;
-  diagonal.forEach((d, i) => {
-    pivot = d - shift - (i > 0 ? beside[i - 1]! ** 2 / pivot : 0);
-    if (pivot === 0) pivot = -1e-300;
-    if (pivot < 0) count++;
-  });
-  return count;
 }
 
 /** First resonance across the depth of each cavity, c/2d. */

@@ -2,6 +2,7 @@ import type { CrowdedNodes } from './crowded-nodes.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { ForcedRadiation } from './forced-radiation.ts';
+import type { FreeBendingWaves } from './free-bending-waves.ts';
 import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
 import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
 import type { TransmissionLine } from './transmission-line.ts';
@@ -38,7 +39,12 @@ export function reverberantPower(
   forced: ForcedRadiation,
   f_Hz: number,
   belowTransfer: Float64Array,
-  scratch: { readonly nodes: CrowdedNodes; readonly leafVelocity2: Float64Array; readonly points: number },
+  scratch: {
+    readonly nodes: CrowdedNodes;
+    readonly leafVelocity2: Float64Array;
+    readonly bending: FreeBendingWaves;
+    readonly points: number;
+  },
   out: ReverberantPower,
 ): void {
   const { air, plates } = model;
@@ -52,24 +58,26 @@ export function reverberantPower(
     out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.leafEdges[0]!, air.soundSpeed_m_s);
     return;
   }
-  const { nodes, leafVelocity2, points } = scratch;
+  const { nodes, leafVelocity2, bending, points } = scratch;
   const omega = 2 * Math.PI * f_Hz;
   const k0 = omega / air.soundSpeed_m_s;
   const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, first.surfaceMass_kg_m2, omega);
   const width = (muBend * state.lossFactor) / 4;
   leafVelocity2.fill(0);
   let radiated = 0;
-  nodes
-    .begin()
-    .breakAt(Math.max(muBend - REACH * width, muBend / 2), Infinity)
-    .breakAt(muBend, width);
-  nodes
-    .breakAt(muBend + REACH * width, Infinity)
-    .breakAt(1, Infinity)
-    .fill(points);
+  const low = Math.max(muBend - REACH * width, muBend / 2);
+  const high = muBend + REACH * width;
+  nodes.begin().breakAt(low, Infinity).breakAt(muBend, width).breakAt(high, Infinity);
+  if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
+  let narrowest = width;
+  for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.loss[i]!) / 4);
+  const free = bending.at(f_Hz, line.bending_Nm);
+  for (let i = 0; i < free.length; i++) {
+    if (free[i]! > low && free[i]! < high) nodes.breakAt(free[i]!, narrowest);
+  }
+  nodes.fill(points);
   for (let j = 0; j < nodes.count; j++) {
     const mu = nodes.x[j]!;
-    if (Math.abs(mu - muBend) > REACH * width) continue;
     const evanescent = mu > 1;
     const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
     line.at(mu, u, evanescent);

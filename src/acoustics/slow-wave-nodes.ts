@@ -1,56 +1,42 @@
+import { breakAtCavityResonances } from './cavity-resonances.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { PlateState } from './leaf-plate.ts';
 import { edgeRadiation } from './resonant-radiation.ts';
 
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
 const BEYOND = 4;
 
+/** A free wave faster than sound by less than this, in k²/k0², still peaks into the slow ones. */
+const NEAR = 0.75;
+
 /**
- * Nodes in r = √(k²/k0² − 1) for waves slower than sound: broken and crowded at the bending wave number of each leaf
- * (width ηk/4), of leaves that a mat joins (they bend together below its resonance, and with less mass than their own
- * above), and where the edges' radiation reaches its cap.
+ * Nodes in r = √(k²/k0² − 1) for waves slower than sound: broken and crowded at the free bending waves `mu` (half-width
+ * ηk/4) and at the resonances of cavities, and broken where the edges' radiation reaches its cap.
  */
 export function slowWaveNodes(
   nodes: CrowdedNodes,
   model: FloorModel,
-  states: readonly PlateState[],
-  extraLoss: number,
+  mu: Float64Array,
+  narrowestLoss: number,
   f_Hz: number,
   radiationCap: number,
   pointsPerPiece: number,
 ): CrowdedNodes {
-  const { plates, interlayers, air } = model;
-  const omega = 2 * Math.PI * f_Hz;
-  const k0 = omega / air.soundSpeed_m_s;
   let slowest = 1;
-  nodes
-    .begin()
-    .breakAt(0, Infinity)
-    .breakAt(capRoot(k0, model, radiationCap), Infinity);
-  const bend = (mass: number, stiffness: number, lossFactor: number): void => {
-    const mu2 = (omega * Math.sqrt(mass / stiffness)) / (k0 * k0);
-    if (!(mu2 > 1)) return;
-    const r = Math.sqrt(mu2 - 1);
-    slowest = Math.max(slowest, r);
-    nodes.breakAt(r, Math.min((lossFactor * mu2) / (4 * r), r));
-  };
-  for (let i = 0; i < plates.length; i++) {
-    const mass = plates[i]!.surfaceMass_kg_m2;
-    const { bending_Nm, lossFactor } = states[i]!;
-    const loss = lossFactor + (i === 0 ? extraLoss : 0);
-    bend(mass, bending_Nm, loss);
-    const layer = interlayers[i];
-    if (layer?.kind !== 'mat') continue;
-    const below = plates[i + 1]!.surfaceMass_kg_m2;
-    const bendingBelow = states[i + 1]!.bending_Nm;
-    const spring = layer.mat.dynamicStiffness_N_m3 / (omega * omega);
-    const heavier = Math.max(loss, states[i + 1]!.lossFactor);
-    bend(mass + below, bending_Nm + bendingBelow, heavier);
-    if (mass > spring) bend(mass - spring, bending_Nm, loss);
-    if (below > spring) bend(below - spring, bendingBelow, states[i + 1]!.lossFactor);
+  nodes.begin().breakAt(0, Infinity);
+  for (let i = 0; i < mu.length; i++) {
+    const distance2 = mu[i]! * mu[i]! - 1;
+    const damping = (narrowestLoss * mu[i]! * mu[i]!) / 2;
+    if (distance2 > 0) {
+      const r = Math.sqrt(distance2);
+      slowest = Math.max(slowest, r);
+      nodes.breakAt(r, Math.sqrt(distance2 + damping) - r);
+    } else if (distance2 > -NEAR) nodes.breakAt(0, Math.sqrt(damping - distance2));
   }
-  return nodes.breakAt(BEYOND * slowest, Infinity).fill(pointsPerPiece);
+  breakAtCavityResonances(nodes, model, f_Hz, 'slow');
+  const end = BEYOND * slowest;
+  const cap = capRoot((2 * Math.PI * f_Hz) / model.air.soundSpeed_m_s, model, radiationCap);
+  return nodes.breakAt(Math.min(cap, end), cap / 2).breakAt(end, Infinity).fill(pointsPerPiece);
 }
 
 /** r at which the edges' radiation falls to the cap, by bisection in ln r. */

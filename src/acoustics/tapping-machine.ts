@@ -1,12 +1,18 @@
 /** The standard tapping machine. ISO 10140-5:2021, Annex E: five hammers of 0.5 kg, 40 mm fall, ten blows a second. */
 export const TAPPING_MACHINE = { hammerMass_kg: 0.5, blowVelocity_m_s: 0.886, blowRate_Hz: 10 } as const;
 
+/** Half the width of a third octave relative to its middle. */
+const HALF_BAND = 0.115;
+
 /**
  * Mean square force per hertz of the tapping machine on a surface, N²/Hz.
  *
  * Its lines, ten hertz apart, have F = 2 m_h v0 f_r |E/(1 − (ω/ω0)² + jωm_hY0)| with ω0² = κ_c/m_h; smoothed over
  * frequency that is F²/(2 f_r). δ = κ_cY0/2 < ω0: the hammer rebounds, E = 1 + exp(−π(δ + jω)/ω_d), ω_d = √(ω0² − δ²);
  * otherwise, and on a surface without contact spring, E = 1. A rigid floor without rebound gives 3.92 N²/Hz.
+ *
+ * The beat of blow and rebound, cos(πω/ω_d), is averaged over a third octave: on a carpet it runs too fast to be heard
+ * or measured.
  *
  * Source: Brunskog & Hammer, "The interaction between the ISO tapping machine and lightweight floors", Acta Acustica
  * 89, 2003.
@@ -24,7 +30,10 @@ export function tappingForce2_N2_Hz(f_Hz: number, mobility_m_Ns: number, contact
   if (delta < omega0) {
     const damped = Math.sqrt(omega0 * omega0 - delta * delta);
     const decay = Math.exp((-Math.PI * delta) / damped);
-    rebound = 1 + decay * (decay + 2 * Math.cos((Math.PI * omega) / damped));
+    const phase = (Math.PI * omega) / damped;
+    const half = HALF_BAND * phase;
+    const smooth = half < 1e-4 ? 1 : Math.sin(half) / half;
+    rebound = 1 + decay * (decay + 2 * Math.cos(phase) * smooth);
   }
   const rigid = 2 * mass * blowVelocity_m_s * blowRate_Hz;
   return ((rigid * rigid) / (2 * blowRate_Hz)) * (rebound / (real * real + resistance * resistance));

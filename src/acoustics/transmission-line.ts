@@ -34,6 +34,12 @@ export class TransmissionLine {
   readonly force2: Float64Array;
   /** Stiffness and loss of each leaf at the prepared frequency, the extra loss not included. */
   readonly states: PlateState[];
+  /** Bending stiffness of each leaf in the direction of the wave, N·m. */
+  readonly bending_Nm: Float64Array;
+  /** (f/fc)² of each leaf in the direction of the wave, times sin⁴θ the bending part of its impedance. */
+  readonly coincidence2: Float64Array;
+  /** Loss factor of each leaf, the extra loss included. */
+  readonly loss: Float64Array;
   /** Supports of each interlayer at the prepared frequency. */
   readonly chains: (ChainImpedance | undefined)[];
 
@@ -69,6 +75,9 @@ export class TransmissionLine {
     this.velocity2 = new Float64Array(n);
     this.force2 = new Float64Array(n);
     this.states = model.plates.map(() => ({ bending_Nm: 0, lossFactor: 0 }));
+    this.bending_Nm = new Float64Array(n);
+    this.coincidence2 = new Float64Array(n);
+    this.loss = new Float64Array(n);
     this.#mass = new Float64Array(n);
     this.#bendRe = new Float64Array(n);
     this.#bendIm = new Float64Array(n);
@@ -114,9 +123,14 @@ export class TransmissionLine {
       const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, constants, this.states[i]!);
       const root = Math.sqrt(plate.alongRatio);
       const turned = (root * azimuthCos2 + (1 - azimuthCos2) / root) ** 2;
+      const loss = lossFactor + (i === 0 ? extraLoss : 0);
       const bend = (bending_Nm * turned * omega ** 3) / c ** 4;
-      this.#mass[i] = omega * plate.surfaceMass_kg_m2;
-      this.#bendRe[i] = bend * (lossFactor + (i === 0 ? extraLoss : 0));
+      const mass = omega * plate.surfaceMass_kg_m2;
+      this.bending_Nm[i] = bending_Nm * turned;
+      this.coincidence2[i] = bend / mass;
+      this.loss[i] = loss;
+      this.#mass[i] = mass;
+      this.#bendRe[i] = bend * loss;
       this.#bendIm[i] = -bend;
     }
     for (let i = 0; i < interlayers.length; i++) {
