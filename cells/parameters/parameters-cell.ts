@@ -24,7 +24,7 @@ import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import './parameters-editor.ts';
 import { parametersStyles } from './parameters-styles.ts';
-import { readEntry } from './read-entry.ts';
+import { isUntouched, readEntry } from './read-entry.ts';
 import { sliderScale } from './slider-scale.ts';
 
 /** More choices than this are a list instead of a strip. */
@@ -264,7 +264,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
 
   /** A text that was not edited keeps the value it stands for, which may have more digits. */
   #onTyped(parameter: QuantityParameter, shownText: string, text: string): void {
-    if (text.trim() === shownText) {
+    if (isUntouched(text, shownText)) {
       this.#dropDraft(parameter.key);
       return;
     }

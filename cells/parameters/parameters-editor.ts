@@ -12,6 +12,7 @@ import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 import { type Edit, NotebookEdit } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { icon } from '../shared/icons.ts';
+import { isUntouched } from './read-entry.ts';
 
 type Limit = 'min' | 'max' | 'step';
 const LIMITS: readonly { readonly limit: Limit; readonly word: string }[] = [
@@ -181,9 +182,12 @@ export class ParametersEditor extends LitElement {
     else this.#refuse(key, { field: 'label', text, message: 'A parameter needs a name.' });
   }
 
-  #setLimit({ key, label, quantity }: QuantityParameter, limit: Limit, text: string): void {
-    const parsed = parseQuantity(text, quantity, this.notebook.units);
-    if (!parsed.ok) this.#refuse(key, { field: limit, text, message: parsed.message });
+  #setLimit(parameter: QuantityParameter, limit: Limit, text: string): void {
+    const { key, label, quantity } = parameter;
+    const { units } = this.notebook;
+    const parsed = parseQuantity(text, quantity, units);
+    if (isUntouched(text, formatQuantity(parameter[limit], quantity, units))) this.#accept(key);
+    else if (!parsed.ok) this.#refuse(key, { field: limit, text, message: parsed.message });
     else this.#try(key, limit, text, `range of ${label}`, (n) => updateParameter(n, key, { [limit]: parsed.value }));
   }
 
@@ -208,10 +212,14 @@ export class ParametersEditor extends LitElement {
       this.#refuse(key, { field, text, message: error instanceof Error ? error.message : String(error) });
       return;
     }
+    this.#accept(key);
+    this.#edit(label, edit);
+  }
+
+  #accept(key: string): void {
     const refusals = new Map(this.refusals);
     refusals.delete(key);
     this.refusals = refusals;
-    this.#edit(label, edit);
   }
 
   #refuse(key: string, refusal: Refusal): void {

@@ -1,20 +1,36 @@
 /** What someone typed for a quantity → the parameter's value, or one sentence on what is wrong. */
-import type { QuantityParameter, UnitSystem } from '#src/notebook/types.ts';
+import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import type { QuantityKind } from '#src/quantities/kinds.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 
 export type Entry = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
-export type QuantityLimits = Pick<QuantityParameter, 'label' | 'quantity' | 'min' | 'max'>;
+export interface QuantityLimits {
+  readonly label: string;
+  readonly quantity: QuantityKind;
+  readonly min: number;
+  readonly max: number;
+}
 
+/**
+ * Limits are shown rounded: 100 mm as 3 15/16 in, which reads as 100.01 mm. What lies beyond a limit by no more than that
+ * rounding, so that both show the same text, is the limit.
+ */
 export function readEntry(limits: QuantityLimits, text: string, units: UnitSystem): Entry {
   const { label, quantity, min, max } = limits;
   const parsed = parseQuantity(text, quantity, units);
   if (!parsed.ok) return parsed;
-  if (parsed.value >= min && parsed.value <= max) return parsed;
+  const within = Math.min(Math.max(parsed.value, min), max);
   const shown = (value: number) => formatQuantity(value, quantity, units);
+  if (within === parsed.value || shown(within) === shown(parsed.value)) return { ok: true, value: within };
   return {
     ok: false,
     message: `${label} must be from ${shown(min)} to ${shown(max)}, got ${shown(parsed.value)}.`,
   };
+}
+
+/** Whether a text still is the one that was shown: then the value behind it, which may have more digits, stays. */
+export function isUntouched(text: string, shownText: string): boolean {
+  return text.trim() === shownText.trim();
 }

@@ -1,9 +1,9 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { readEntry } from '#cells/parameters/read-entry.ts';
-import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
+import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import type { QuantityKind, UnitSystem } from '#src/quantities/kinds.ts';
 import { controlStyles } from './controls.ts';
 
 /** A quantity was typed and accepted. SI. */
@@ -17,7 +17,10 @@ export class QuantityEntry extends Event {
   }
 }
 
-/** A labelled field for a quantity with its unit; what cannot be read stays in it, with the reason below. */
+/**
+ * A labelled field for a quantity with its unit; what cannot be read stays in it, with the reason below. One that is optional
+ * may be empty: its value then is undefined, and `quantity-cleared` tells so.
+ */
 @customElement('quantity-field')
 export class QuantityField extends LitElement {
   static override styles = [
@@ -36,7 +39,8 @@ export class QuantityField extends LitElement {
   @property() quantity: QuantityKind = 'length';
   @property({ type: Number }) min = 0;
   @property({ type: Number }) max = 1;
-  @property({ type: Number }) value = 0;
+  @property({ type: Number }) value: number | undefined = 0;
+  @property({ type: Boolean }) optional = false;
   @property() units: UnitSystem = 'SI';
 
   @state() private draft: { readonly text: string; readonly message?: string } | undefined;
@@ -67,12 +71,17 @@ export class QuantityField extends LitElement {
   }
 
   get #text(): string {
-    return formatQuantity(this.value, this.quantity, this.units);
+    return this.value === undefined ? '' : formatQuantity(this.value, this.quantity, this.units);
   }
 
   #onText(text: string): void {
-    if (text === this.#text) {
+    if (isUntouched(text, this.#text)) {
       this.draft = undefined;
+      return;
+    }
+    if (this.optional && text.trim() === '') {
+      this.draft = undefined;
+      this.dispatchEvent(new Event('quantity-cleared'));
       return;
     }
     const entry = readEntry(this, text, this.units);

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { NotebookEdit } from '#cells/contract.ts';
-import { readEntry } from '#cells/parameters/read-entry.ts';
+import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import '#cells/shared/pop-menu.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
@@ -196,7 +196,7 @@ export class StackField extends LitElement {
       this.draft = undefined;
       return;
     }
-    if (text === view.text) {
+    if (isUntouched(text, view.text)) {
       this.draft = undefined;
       return;
     }

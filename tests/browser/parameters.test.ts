@@ -81,6 +81,25 @@ test('a field that was only visited keeps digits that it does not show', async (
   expect(slabIn(notebook(), 'slab')).toBe(0.03812345);
 });
 
+test('a limit may be typed as it is shown, rounded to a sixteenth of an inch', async () => {
+  const { notebook } = await mountParameters(practiceRoom({ units: 'inch-pound' }));
+  await userEvent.fill(entry(), '3 15/16 in');
+  await userEvent.keyboard('{Enter}');
+  expect(page.getByRole('alert').elements()).toEqual([]);
+  expect(slabIn(notebook(), 'slab')).toBe(0.1);
+});
+
+test('limits that were only visited stay what they are', async () => {
+  const { edits, notebook } = await mountParameters(practiceRoom({ units: 'inch-pound' }));
+  await page.getByRole('button', { name: 'Arrange parameters' }).click();
+  const limit = page.getByRole('textbox', { name: 'slab thickness, to' });
+  await userEvent.fill(limit, '4 in');
+  await userEvent.fill(limit, '3 15/16 in');
+  await userEvent.keyboard('{Enter}{Tab}');
+  expect(edits).toEqual([]);
+  expect(notebook().parameters[0]).toMatchObject({ max: 0.1 });
+});
+
 test('a choice is taken by clicking it', async () => {
   const { notebook } = await mountParameters();
   await page.getByRole('group', { name: 'ceiling support', exact: true }).getByText('isolation clips').first().click();
