@@ -1,6 +1,6 @@
 /**
  * npm run accuracy                 the accuracy table, printed
- * npm run accuracy -- --write      the same into src/acoustics/ACCURACY.md
+ * npm run accuracy -- --write      the same into src/acoustics/ACCURACY.md, its residuals into model-residuals.ts
  * npm run accuracy -- --fit        fits the constants with all rows and without each (minutes), prints them and keeps
  *                                  the folds; MODEL_CONSTANTS are then to be set by hand to the line "all"
  */
@@ -8,6 +8,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fitFolds } from './accuracy-folds.ts';
 import { accuracyReport } from './accuracy-report.ts';
+import { modelResidualsFile } from './model-residuals.ts';
 
 const known = ['--write', '--fit'];
 const unknown = process.argv.slice(2).filter((a) => !known.includes(a));
@@ -22,6 +23,7 @@ if (process.argv.includes('--fit')) {
   console.log(JSON.stringify(folds.all, null, 2));
 } else if (process.argv.includes('--write')) {
   writeFileSync(join(source, 'acoustics/ACCURACY.md'), accuracyReport());
+  writeFileSync(join(source, 'acoustics/model-residuals.ts'), modelResidualsFile());
 } else {
   console.log(accuracyReport());
 }
