@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
+import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { type PictureFormat, pictureTools } from '#cells/shared/picture-tools.ts';
 import { savePicture } from '#cells/shared/save-picture.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
@@ -21,16 +22,11 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   static override styles = [
     controlStyles,
     segmentedStyles,
+    pictureCellStyles,
     css`
-      .choices,
       .overlays {
         display: flex;
         flex-wrap: wrap;
-        align-items: baseline;
-        gap: var(--space-2) var(--space-5);
-        margin-bottom: var(--space-4);
-      }
-      .overlays {
         align-items: center;
         gap: var(--space-1) var(--space-4);
         margin: var(--space-3) 0 0;
@@ -43,32 +39,6 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
         float: left;
         padding: 0;
         line-height: 1.5rem;
-      }
-      .empty {
-        padding: var(--space-6) var(--space-4);
-        border: 1px dashed var(--hairline-strong);
-        border-radius: var(--radius);
-        color: var(--ink-soft);
-        text-align: center;
-      }
-      .tools {
-        margin: var(--space-2) 0 0 calc(-1 * var(--space-2));
-        font-size: var(--size-small);
-      }
-      .bands {
-        width: auto;
-        margin-top: var(--space-3);
-        font-size: var(--size-small);
-      }
-      .bands th:first-child {
-        position: sticky;
-        left: 0;
-        background: var(--paper);
-      }
-      .bands thead th {
-        min-width: 5.5rem;
-        max-width: 11rem;
-        white-space: normal;
       }
       .remark {
         margin-top: var(--space-2);

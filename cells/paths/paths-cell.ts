@@ -2,13 +2,14 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
+import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { type PictureFormat, pictureTools } from '#cells/shared/picture-tools.ts';
 import { savePicture } from '#cells/shared/save-picture.ts';
 import { scenarioChoice, scenarioChoiceStyles } from '#cells/shared/scenario-choice.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
 import '#src/charts/share-chart.ts';
-import { bandLabel } from '#src/charts/band-axis.ts';
+import { numberTable } from '#src/charts/band-table.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
 import type { ShareChart } from '#src/charts/share-chart.ts';
 import { shareText } from '#src/charts/share-data.ts';
@@ -23,14 +24,8 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
     controlStyles,
     segmentedStyles,
     scenarioChoiceStyles,
+    pictureCellStyles,
     css`
-      .choices {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--space-2) var(--space-5);
-        margin-bottom: var(--space-4);
-      }
       ol {
         max-width: var(--reading-width);
         margin: var(--space-4) 0 0;
@@ -58,25 +53,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
       }
       li.lit {
         background: var(--paper-sunk);
-      }
-      .empty {
-        padding: var(--space-6) var(--space-4);
-        border: 1px dashed var(--hairline-strong);
-        border-radius: var(--radius);
-        color: var(--ink-soft);
-        text-align: center;
-      }
-      .tools {
-        margin: var(--space-3) 0 0 calc(-1 * var(--space-2));
-        font-size: var(--size-small);
-      }
-      table.bands {
-        width: auto;
-        margin-top: var(--space-3);
-        font-size: var(--size-small);
-      }
-      table.bands th {
-        min-width: 4rem;
       }
     `,
   ];
@@ -158,32 +134,11 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
   }
 
   #renderTable({ data, chosen }: PathsView) {
-    const caption = `Share of each path in ${chosen?.name}`;
-    return html`
-      <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
-        <table class="bands">
-          <caption class="visually-hidden">
-            ${caption}
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col" class="number">Hz</th>
-              ${data.paths.map(({ path }) => html`<th scope="col" class="number">${PATH_MARKS[path].label}</th>`)}
-            </tr>
-          </thead>
-          <tbody>
-            ${data.bands_Hz.map(
-              (band, i) => html`
-                <tr>
-                  <th scope="row" class="number">${bandLabel(band)}</th>
-                  ${data.paths.map(({ shares }) => html`<td class="number">${shareText(shares[i])}</td>`)}
-                </tr>
-              `,
-            )}
-          </tbody>
-        </table>
-      </div>
-    `;
+    const columns = data.paths.map(({ path, shares }) => ({
+      label: PATH_MARKS[path].label,
+      text: (index: number) => shareText(shares[index]),
+    }));
+    return numberTable(data.bands_Hz, columns, `Share of each path in ${chosen?.name}`);
   }
 
   #light(index: number | undefined): void {

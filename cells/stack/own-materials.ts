@@ -35,7 +35,11 @@ export class OwnMaterials extends LitElement {
       .wide {
         grid-column: span 2;
       }
-      .wide input {
+      .fields > * {
+        min-width: 0;
+      }
+      .field input,
+      .field select {
         width: 100%;
       }
       .row {

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
+import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
 import { WidthKeeper } from '#src/charts/width-keeper.ts';
@@ -30,6 +31,7 @@ import { stackTotals } from './stack-totals.ts';
 export class StackCellElement extends LitElement implements CellProperties<StackCell> {
   static override styles = [
     controlStyles,
+    pictureCellStyles,
     css`
       .drawings {
         display: grid;
@@ -105,13 +107,6 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       details.own {
         padding: var(--space-3) 0;
         border-top: 1px solid var(--hairline);
-      }
-      .empty {
-        padding: var(--space-6) var(--space-4);
-        border: 1px dashed var(--hairline-strong);
-        border-radius: var(--radius);
-        color: var(--ink-soft);
-        text-align: center;
       }
       @media print {
         details.layers {

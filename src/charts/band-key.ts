@@ -13,12 +13,17 @@ export interface KeyRow {
   readonly value: (index: number) => string;
 }
 
+export interface KeyRemark {
+  readonly sample: TemplateResult;
+  readonly text: string;
+}
+
 export interface BandKey {
   readonly bands_Hz: readonly number[];
   readonly caption: string;
   readonly rows: readonly KeyRow[];
   /** Rows without values: what lies over the curves. */
-  readonly remarks: readonly { readonly sample: TemplateResult; readonly text: string }[];
+  readonly remarks: readonly KeyRemark[];
   readonly pinned: number;
   readonly pointed: number | undefined;
   /** Room for one column of values only: then the pointer's band takes it while there is a pointer. */

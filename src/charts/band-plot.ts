@@ -1,6 +1,6 @@
 /** The still layer of a band chart: curves and overlays, drawn whole from data. */
-import { axisX, axisY, line, type MarkerFunction, type Markish, plot, ruleX, ruleY, text } from '@observablehq/plot';
-import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
+import { axisX, line, type MarkerFunction, type Markish, ruleX, ruleY, text } from '@observablehq/plot';
+import { nominalPosition } from './band-axis.ts';
 import type {
   BandChartData,
   BandOverlay,
@@ -11,6 +11,7 @@ import type {
   RangeOverlay,
 } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
+import { framedPlot, quieted } from './framed-plot.ts';
 import { markerPath } from './marker-paths.ts';
 import { labelRows, spreadLabels } from './place-labels.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
@@ -22,52 +23,30 @@ const HAIRLINE = 'var(--hairline)';
 
 export function drawBandPlot(data: BandChartData, frame: BandFrame, label: string, document: Document): SVGSVGElement {
   const { bands_Hz, overlays, series } = data;
-  const { low, high } = frame.range;
   const position = bands_Hz.map(nominalPosition);
-  const labelled = labelledBands(bands_Hz, frame.pixelsPerBand);
-  const drawing = plot({
-    document,
-    className: 'band-plot',
-    width: frame.width,
-    height: frame.height,
-    marginLeft: frame.left,
-    marginRight: frame.width - frame.right,
-    marginTop: frame.top,
-    marginBottom: frame.height - frame.bottom,
-    style: { fontFamily: 'inherit', fontSize: '12px', overflow: 'visible' },
-    ariaLabel: label,
-    x: { type: 'linear', domain: [...frame.xDomain] },
-    y: { type: 'linear', domain: [low, high] },
-    marks: [
-      ruleY(ticks(frame), { stroke: HAIRLINE }),
-      ruleX(position, { y1: low, y2: low, stroke: HAIRLINE }),
-      axisY(ticks(frame), { tickSize: 0, tickPadding: 6, label: null, color: SOFT, tickFormat: tickText }),
-      axisX(position, { tickSize: 4, label: null, color: 'var(--hairline-strong)', text: null }),
-      axisX(labelled.map(nominalPosition), {
-        tickSize: 0,
-        tickPadding: 9,
-        label: null,
-        color: SOFT,
-        text: labelled.map(bandLabel),
-      }),
-      ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
-      ...overlays.flatMap((overlay) => overlayMarks(overlay, position, data)),
-      ...frequencyMarks(overlays.filter(isFrequency), frame),
-      ...lineEnds(overlays.filter(isLine), frame),
-      ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
-    ],
-  }) as SVGSVGElement;
-  return quietPicture(drawing);
+  return quieted(
+    framedPlot({
+      frame,
+      label,
+      document,
+      ticks: ticks(frame),
+      marks: [
+        ruleY(ticks(frame), { stroke: HAIRLINE }),
+        axisX(position, { tickSize: 4, label: null, color: 'var(--hairline-strong)', text: null }),
+        ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
+        ...overlays.flatMap((overlay) => overlayMarks(overlay, position, data)),
+        ...frequencyMarks(overlays.filter(isFrequency), frame),
+        ...lineEnds(overlays.filter(isLine), frame),
+        ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
+      ],
+    }),
+  );
 }
 
 function ticks({ range: { low, high } }: BandFrame): number[] {
   const step = high - low <= 30 ? 5 : high - low <= 100 ? 10 : 20;
   const first = Math.ceil(low / step) * step;
   return Array.from({ length: Math.floor((high - first) / step) + 1 }, (_, i) => first + i * step);
-}
-
-function tickText(value: number): string {
-  return value < 0 ? `\u2212${-value}` : String(value);
 }
 
 /** One path with markers. With little room or many curves a marker stands at every third band, each curve's elsewhere. */
@@ -221,12 +200,4 @@ function lineEnds(overlays: readonly LineOverlay[], frame: BandFrame): Markish[]
       fill: SOFT,
     }),
   ];
-}
-
-/** Plot labels every group for assistive technology and gives no role: the picture is one image with one sentence. */
-export function quietPicture(drawing: SVGSVGElement): SVGSVGElement {
-  drawing.setAttribute('role', 'img');
-  for (const group of drawing.querySelectorAll('[aria-label]')) group.removeAttribute('aria-label');
-  for (const group of drawing.querySelectorAll('[aria-hidden]')) group.removeAttribute('aria-hidden');
-  return drawing;
 }

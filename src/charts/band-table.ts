@@ -29,9 +29,17 @@ function overlayColumns(overlay: BandOverlay): readonly Column[] {
   }
 }
 
-/** Looks come from the host's table styles. */
-export function bandTable(data: BandChartData, caption: string): TemplateResult {
-  const columns = bandColumns(data);
+export interface TextColumn {
+  readonly label: string;
+  readonly text: (index: number) => string;
+}
+
+/** A row per band, a column per thing that has a value there. Looks come from the host's table styles. */
+export function numberTable(
+  bands_Hz: readonly number[],
+  columns: readonly TextColumn[],
+  caption: string,
+): TemplateResult {
   return html`
     <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
       <table class="bands">
@@ -45,13 +53,11 @@ export function bandTable(data: BandChartData, caption: string): TemplateResult 
           </tr>
         </thead>
         <tbody>
-          ${data.bands_Hz.map(
+          ${bands_Hz.map(
             (band, i) => html`
               <tr>
                 <th scope="row" class="number">${bandLabel(band)}</th>
-                ${columns.map(
-                  ({ values_dB }) => html`<td class="number">${levelText(values_dB[i], data.zeroLine)}</td>`,
-                )}
+                ${columns.map(({ text }) => html`<td class="number">${text(i)}</td>`)}
               </tr>
             `,
           )}
@@ -59,6 +65,14 @@ export function bandTable(data: BandChartData, caption: string): TemplateResult 
       </table>
     </div>
   `;
+}
+
+export function bandTable(data: BandChartData, caption: string): TemplateResult {
+  const columns = bandColumns(data).map(({ label, values_dB }) => ({
+    label,
+    text: (index: number) => levelText(values_dB[index], data.zeroLine),
+  }));
+  return numberTable(data.bands_Hz, columns, caption);
 }
 
 /** In decibels with two decimals. */

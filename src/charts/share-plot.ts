@@ -1,8 +1,8 @@
 /** The still layer of a chart of shares: bands as columns, each split into its paths. */
-import { axisX, axisY, type Markish, plot, rect, ruleX, text } from '@observablehq/plot';
-import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
+import { type Markish, rect, ruleX, text } from '@observablehq/plot';
+import { nominalPosition } from './band-axis.ts';
 import type { BandFrame } from './band-frame.ts';
-import { quietPicture } from './band-plot.ts';
+import { framedPlot, quieted } from './framed-plot.ts';
 import { PATH_MARKS } from './path-marks.ts';
 import type { PathShares, ShareChartData } from './share-data.ts';
 import { svgElement } from './svg-element.ts';
@@ -24,40 +24,21 @@ export function drawSharePlot(
   label: string,
   document: Document,
 ): SVGSVGElement {
-  const labelled = labelledBands(data.bands_Hz, frame.pixelsPerBand);
   const stacked = stack(data);
-  const drawing = plot({
+  const borders = data.regions.slice(1).map(({ first }) => nominalPosition(data.bands_Hz[first]!) - 0.5);
+  const drawing = framedPlot({
+    frame,
+    label,
     document,
-    className: 'band-plot',
-    width: frame.width,
-    height: frame.height,
-    marginLeft: frame.left,
-    marginRight: frame.width - frame.right,
-    marginTop: frame.top,
-    marginBottom: frame.height - frame.bottom,
-    style: { fontFamily: 'inherit', fontSize: '12px', overflow: 'visible' },
-    ariaLabel: label,
-    x: { type: 'linear', domain: [...frame.xDomain] },
-    y: { type: 'linear', domain: [0, 100] },
+    ticks: [0, 50, 100],
     marks: [
-      axisY([0, 50, 100], { tickSize: 0, tickPadding: 6, label: null, color: 'var(--ink-soft)' }),
-      axisX(labelled.map(nominalPosition), {
-        tickSize: 0,
-        tickPadding: 9,
-        label: null,
-        color: 'var(--ink-soft)',
-        text: labelled.map(bandLabel),
-      }),
       ...data.paths.map((p, i) => columnMark(p, stacked[i]!)),
-      ruleX(
-        data.regions.slice(1).map(({ first }) => nominalPosition(data.bands_Hz[first]!) - 0.5),
-        { stroke: 'var(--ink)', strokeWidth: 1, insetTop: -18 },
-      ),
+      ruleX(borders, { stroke: 'var(--ink)', strokeWidth: 1, insetTop: -18 }),
       ...data.paths.flatMap((p, i) => nameMark(p, stacked[i]!)),
     ],
-  }) as SVGSVGElement;
+  });
   hatch(drawing, data, stacked, frame);
-  return quietPicture(drawing);
+  return quieted(drawing);
 }
 
 /** From the bottom up in the order of the paths, in per cent. */
