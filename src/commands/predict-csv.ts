@@ -1,4 +1,5 @@
 import type { PathName, Ratings } from '#src/acoustics/prediction.ts';
+import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
 import { csvText } from '#src/charts/csv.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 
@@ -8,11 +9,14 @@ const PATHS: readonly PathName[] = ['direct', 'supports', 'flanking', 'leaks'];
 export function asCsv({ scenarios }: NotebookPrediction): string {
   const stacks = scenarios.flatMap((scenario) => scenario.stacks.map((stack) => ({ scenario: scenario.name, stack })));
   const ratings = Object.keys(stacks[0]?.stack.ratings ?? {}) as (keyof Ratings)[];
+  const { limits: _words, ...values } = stacks[0]?.stack.field ?? { limits: [] };
+  const field = Object.keys(values) as Exclude<keyof FieldValues, 'limits'>[];
   const head = [
     ...['scenario', 'stack', 'frequency_Hz', 'R_dB', ...PATHS.map((path) => `R_${path}_dB`)],
     ...['Ln_dB', ...PATHS.map((path) => `Ln_${path}_dB`)],
     ...ratings,
     ...['surfaceMass_kg_m2', 'height_m'],
+    ...field.map((value) => `field_${value}`),
   ];
   const rows = stacks.flatMap(({ scenario, stack }) =>
     stack.bands_Hz.map((band_Hz, i) => [
@@ -20,6 +24,7 @@ export function asCsv({ scenarios }: NotebookPrediction): string {
       ...bandCells(stack.Ln_dB, stack.impactPaths_dB, i),
       ...ratings.map((rating) => stack.ratings[rating]),
       ...[stack.surfaceMass_kg_m2, stack.height_m],
+      ...field.map((value) => stack.field![value]),
     ]),
   );
   return csvText(head, rows).trimEnd();

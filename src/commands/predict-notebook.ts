@@ -1,8 +1,11 @@
+import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { type FieldValues, fieldValues } from '#src/acoustics/ratings/field-values.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
 import { version } from '../../package.json';
+import type { RoomBelow } from './room-options.ts';
 
 /** What `predict --json` prints; numbers in SI units, levels in dB. */
 export interface NotebookPrediction {
@@ -20,6 +23,8 @@ export interface ScenarioPrediction {
 
 export interface StackPrediction extends Omit<Prediction, 'mechanisms'> {
   readonly name: string;
+  /** As measured above the room that was asked for. */
+  readonly field?: FieldValues;
 }
 
 /** One or more stacks could not be computed. */
@@ -35,13 +40,17 @@ export class PredictionFailure extends Error {
 }
 
 /** @throws PredictionFailure if a stack of a scenario cannot be computed, with every such stack named. */
-export function predictNotebook(notebook: Notebook): NotebookPrediction {
+export function predictNotebook(notebook: Notebook, room?: RoomBelow): NotebookPrediction {
   const failures: string[] = [];
   const scenarios = notebook.scenarios.map((scenario) => ({
     name: scenario.name,
     stacks: notebook.stacks.flatMap((stack) => {
       try {
-        return [shaped(stack.name, predict(resolveStack(notebook, scenario.id, stack.id)))];
+        const construction = resolveStack(notebook, scenario.id, stack.id);
+        const prediction = predict(construction);
+        return [
+          { ...shaped(stack.name, prediction), ...(room && { field: inBuilding(construction, prediction, room) }) },
+        ];
       } catch (error) {
         const reason = error instanceof Error ? error.message : String(error);
         failures.push(`scenario "${scenario.name}", stack "${stack.name}" cannot be computed: ${reason}`);
@@ -54,8 +63,8 @@ export function predictNotebook(notebook: Notebook): NotebookPrediction {
 }
 
 /** A stack on its own, without flanking sound, as the one scenario of a notebook around it. */
-export function predictStack(stack: Stack): NotebookPrediction {
-  return predictNotebook({
+export function predictStack(stack: Stack, room?: RoomBelow): NotebookPrediction {
+  const notebook: Notebook = {
     format: FORMAT,
     version: VERSION,
     id: 'alone',
@@ -70,7 +79,12 @@ export function predictStack(stack: Stack): NotebookPrediction {
     shown: ['alone'],
     reference: 'alone',
     active: 'alone',
-  });
+  };
+  return predictNotebook(notebook, room);
+}
+
+function inBuilding({ length_m, width_m }: Construction, prediction: Prediction, room: RoomBelow): FieldValues {
+  return fieldValues(prediction, { partitionArea_m2: length_m * width_m, ...room });
 }
 
 function shaped(name: string, prediction: Prediction): StackPrediction {

@@ -1,4 +1,5 @@
 import type { NamedFrequency, Ratings } from '#src/acoustics/prediction.ts';
+import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 
 /** Tables for reading: the ratings of every scenario first, then each stack's bands. */
@@ -7,7 +8,8 @@ export function asTable(result: NotebookPrediction): string {
     scenario.stacks.map((stack) => ({ title: titleOf(scenario.name, stack.name), stack })),
   );
   const blocks = stacks.map(({ title, stack }) => stackBlock(title, stack));
-  return [`${result.notebook} (${result.engine})`, ratingsBlock(stacks), ...blocks, CAUTION].join('\n\n');
+  const head = `${result.notebook} (${result.engine})`;
+  return [head, ratingsBlock(stacks), ...fieldBlock(stacks), ...blocks, CAUTION].join('\n\n');
 }
 
 interface TitledStack {
@@ -36,6 +38,35 @@ function ratingsBlock(stacks: readonly TitledStack[]): string {
     (1000 * stack.height_m).toFixed(0),
   ]);
   return columns([head, ...rows]);
+}
+
+const FIELD_VALUES: readonly (readonly [heading: string, key: Exclude<keyof FieldValues, 'limits'>])[] = [
+  ['ASTC', 'ASTC'],
+  ['NNIC', 'NNIC'],
+  ['NIC', 'NIC'],
+  ["R'w", 'apparentRw'],
+  ['DnT,w', 'DnTw'],
+  ['Dn,w', 'Dnw'],
+  ['AIIC', 'AIIC'],
+  ['NISR', 'NISR'],
+  ['ISR', 'ISR'],
+  ["L'n,w", 'apparentLnw'],
+  ["L'nT,w", 'LnTw'],
+];
+
+function fieldBlock(stacks: readonly TitledStack[]): readonly string[] {
+  const rows = stacks.flatMap(({ title, stack: { field } }) =>
+    field ? [[title, ...FIELD_VALUES.map(([, key]) => whole(field[key]))]] : [],
+  );
+  if (rows.length === 0) return [];
+  const limits = new Set(stacks.flatMap(({ stack }) => stack.field?.limits ?? []));
+  return [
+    [
+      'As it would be measured in the building, with the flanking of the notebook:',
+      columns([['', ...FIELD_VALUES.map(([heading]) => heading)], ...rows]),
+      ...limits,
+    ].join('\n'),
+  ];
 }
 
 function stackBlock(title: string, stack: StackPrediction): string {

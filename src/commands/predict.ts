@@ -9,9 +9,10 @@ import { readStack } from '#src/notebook/read-stack.ts';
 import { asCsv } from './predict-csv.ts';
 import { type NotebookPrediction, PredictionFailure, predictNotebook, predictStack } from './predict-notebook.ts';
 import { asTable } from './predict-table.ts';
+import { type RoomBelow, roomBelow } from './room-options.ts';
 
-const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv]
-       npm run --silent predict -- --stack FILE [--json | --csv]
+const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv] [--room VOLUME [--reverberation TIME]]
+       npm run --silent predict -- --stack FILE [--json | --csv] [--room VOLUME [--reverberation TIME]]
 
 Predicts every stack of every scenario of a notebook (.slabspring.json), or a single stack whose fields are all literals
 (src/notebook/stack.schema.json, example demo-notebooks/one-stack.json). FILE may be -, standard input.
@@ -20,6 +21,10 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
   --csv    one line for each scenario, stack and band; the ratings stand on every line
   without  tables for reading
 
+  --room VOLUME          also the values as they would be measured in a room of this volume below, m³ unless a unit stands
+                         with it: ASTC, NNIC, NIC, R'w, DnT,w, Dn,w, AIIC, NISR, ISR, L'n,w, L'nT,w
+  --reverberation TIME   of that room, s; 0.5 unless given
+
 Exit code: 0 predicted, 1 the file cannot be read or computed (every problem on standard error), 2 wrong use.`;
 
 interface Command {
@@ -27,6 +32,7 @@ interface Command {
   readonly form: (result: NotebookPrediction) => string;
   readonly file: string;
   readonly isStack: boolean;
+  readonly room: RoomBelow | undefined;
 }
 
 process.exitCode = main(process.argv.slice(2));
@@ -62,30 +68,34 @@ function readArguments(args: string[]): Command | string {
         json: { type: 'boolean', default: false },
         csv: { type: 'boolean', default: false },
         stack: { type: 'string' },
+        room: { type: 'string' },
+        reverberation: { type: 'string' },
       },
     });
     const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
     if (!values.help && files.length !== 1) return `Expected one file, got ${files.length}.`;
     if (values.json && values.csv) return 'Expected --json or --csv, got both.';
     const form = values.json ? asJson : values.csv ? asCsv : asTable;
-    return { help: values.help, form, file: files[0] ?? '', isStack: values.stack !== undefined };
+    const room = roomBelow(values.room, values.reverberation);
+    if (typeof room === 'string') return room;
+    return { help: values.help, room, form, file: files[0] ?? '', isStack: values.stack !== undefined };
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
 }
 
 /** The result, or everything that is wrong, one sentence each. */
-function predicted({ file, isStack }: Command): NotebookPrediction | readonly string[] {
+function predicted({ file, isStack, room }: Command): NotebookPrediction | readonly string[] {
   try {
     const tooBig = file === '-' ? undefined : sizeProblem(statSync(file).size);
     if (tooBig) return [tooBig.message];
     const text = readFileSync(file === '-' ? 0 : file, 'utf8');
     if (isStack) {
       const reading = readStack(text);
-      return reading.ok ? predictStack(reading.stack) : sentences(reading.problems);
+      return reading.ok ? predictStack(reading.stack, room) : sentences(reading.problems);
     }
     const reading = readNotebook(text);
-    return reading.ok ? predictNotebook(reading.notebook) : sentences(reading.problems);
+    return reading.ok ? predictNotebook(reading.notebook, room) : sentences(reading.problems);
   } catch (error) {
     if (error instanceof PredictionFailure) return error.failures;
     return [`cannot be read: ${error instanceof Error ? error.message : String(error)}`];

@@ -1,0 +1,84 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
+import { roomBelow } from '../../src/commands/room-options.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
+const STACK = 'demo-notebooks/one-stack.json';
+
+function run(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['src/commands/run.mjs', 'predict', ...args], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+test.each([
+  ['50', undefined, { receivingVolume_m3: 50, reverberationTime_s: 0.5 }],
+  ['50 m3', '0.8 s', { receivingVolume_m3: 50, reverberationTime_s: 0.8 }],
+  ['1000 ft3', '800 ms', { receivingVolume_m3: 28.316846592, reverberationTime_s: 0.8 }],
+])('--room %s --reverberation %s is understood', (room, time, expected) => {
+  const found = roomBelow(room, time) as typeof expected;
+  expect(found.receivingVolume_m3).toBeCloseTo(expected.receivingVolume_m3, 9);
+  expect(found.reverberationTime_s).toBeCloseTo(expected.reverberationTime_s, 12);
+});
+
+test.each([
+  [undefined, '1', 'Expected --room with --reverberation, got no --room.'],
+  ['big', undefined, '--room: Expected a volume, such as 50 m³; got "big".'],
+  ['0', undefined, '--room must be more than 0 m³, got 0.'],
+  ['50', '-1', '--reverberation must be more than 0 s, got -1.'],
+])('--room %s --reverberation %s is refused in words', (room, time, message) => {
+  expect(roomBelow(room, time)).toBe(message);
+});
+
+test('without the options nothing is asked for', () => {
+  expect(roomBelow(undefined, undefined)).toBeUndefined();
+});
+
+describe('npm run predict --room', { timeout: 60_000 }, () => {
+  const field = (...args: string[]) => {
+    const { out } = run(DEMO, '--json', ...args);
+    return JSON.parse(out).scenarios[1].stacks[0] as { field: FieldValues; ratings: Record<string, number> };
+  };
+
+  test('prints field values that follow the standards for that room: what does not depend on it stays', () => {
+    const { field: small, ratings } = field('--room', '30');
+    const { field: tenfold } = field('--room', '300', '--reverberation', '0.5');
+    expect(small.ASTC).toBe(ratings.STC);
+    expect(small.apparentRw).toBe(ratings.Rw);
+    expect(small.apparentLnw).toBe(ratings.Lnw);
+    // D_nT grows by 10 lg of the volume, L'_nT falls by it: exactly 10 dB, so the ratings move by exactly 10.
+    expect(tenfold.DnTw - small.DnTw).toBe(10);
+    expect(tenfold.LnTw - small.LnTw).toBe(-10);
+    expect(tenfold.ASTC).toBe(small.ASTC);
+    expect(small.limits).toEqual([]);
+    expect(tenfold.limits[0]).toContain('NIC only');
+  });
+
+  test('a longer reverberation costs noise reduction, but no normalised value', () => {
+    const { field: dry } = field('--room', '50', '--reverberation', '0.5');
+    const { field: live } = field('--room', '50', '--reverberation', '5');
+    expect(live.NIC - dry.NIC).toBe(-10);
+    expect(live.ISR).toBeLessThan(dry.ISR);
+    expect(live.DnTw).toBe(dry.DnTw);
+  });
+
+  test('the table and the CSV carry them, for a single stack too', () => {
+    const table = run('--stack', STACK, '--room', '20');
+    expect(table.out).toContain('As it would be measured in the building');
+    expect(table.out).toContain('NNIC and ASTC need a receiving room of at least 25 m³');
+    const head = run(DEMO, '--csv', '--room', '20').out.split('\r\n')[0]!;
+    expect(head).toContain('field_ASTC,field_NNIC');
+    expect(run(DEMO, '--csv').out).not.toContain('field_');
+  });
+
+  test('wrong use ends with code 2 and says why', () => {
+    const { code, err, out } = run(DEMO, '--reverberation', '1');
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('got no --room');
+  });
+});
