@@ -1,92 +1,34 @@
-/** A small notebook of the percussion club's floor, for tests of cells. Numbers are invented. */
-import { FORMAT, type Notebook, VERSION } from '#src/notebook/types.ts';
+/** The practice room with one to eight scenarios, all shown and the last one active, for tests of pictures. Invented. */
+import type { Notebook, Scenario } from '#src/notebook/types.ts';
+import { practiceRoom } from '../browser/practice-room.ts';
 
-const NAMES = [
-  'Existing floor',
-  'Slab on top',
-  'Ceiling on resilient channel',
-  'Both, and a second layer of board because the marching band rehearses on Thursdays',
-  'Clips',
-  'Clips and slab',
-  'Separate ceiling joists',
-  'Everything',
-] as const;
+const SCENARIOS: readonly (readonly [name: string, changes: Scenario['changes']])[] = [
+  ['Existing floor', {}],
+  ['Slab on top', { slab: 0.038 }],
+  ['Ceiling on resilient channel', { support: 'resilient-channel' }],
+  [
+    'Both, and a second layer of board because the marching band rehearses on Thursdays',
+    { slab: 0.038, support: 'resilient-channel' },
+  ],
+  ['Clips', { support: 'clips' }],
+  ['Clips and slab', { slab: 0.038, support: 'clips' }],
+  ['Thicker slab', { slab: 0.05 }],
+  ['Everything', { slab: 0.076, support: 'clips', fill: 'glass-fibre' }],
+];
 
-/** With one to eight scenarios, all shown; the last one is active. */
-export function percussionNotebook(scenarios = 3, changes: Partial<Notebook> = {}): Notebook {
-  const ids = NAMES.slice(0, scenarios).map((_, i) => `s${i + 1}`);
-  return {
-    format: FORMAT,
-    version: VERSION,
-    id: 'percussion',
-    title: 'Percussion above the reading room',
-    units: 'SI',
-    parameters: [
-      {
-        key: 'slab',
-        label: 'slab thickness',
-        quantity: 'length',
-        value: 0,
-        min: 0,
-        max: 0.1,
-        step: 0.001,
-      },
-      {
-        key: 'support',
-        label: 'ceiling support',
-        choices: [
-          { value: 'direct', label: 'screwed direct' },
-          { value: 'resilient-channel', label: 'resilient channel' },
-          { value: 'clips', label: 'isolation clips' },
-        ],
-        value: 'direct',
-      },
-    ],
-    stacks: [
-      {
-        id: 'floor',
-        name: 'Practice room floor',
-        length_m: 4,
-        width_m: 2.5,
-        covering: 'none',
-        layers: [
-          {
-            kind: 'leaf',
-            id: 'deck',
-            name: 'deck',
-            contact: 'loose',
-            sheets: [
-              { material: 'cellular-concrete', thickness_m: { parameter: 'slab' } },
-              { material: 'osb', thickness_m: 0.0183 },
-            ],
-          },
-          {
-            kind: 'cavity',
-            id: 'bay',
-            name: 'joist bay',
-            joists: 'solid-timber',
-            depth_m: 0.235,
-            joistWidth_m: 0.038,
-            joistSpacing_m: 0.406,
-            support: { parameter: 'support' },
-            fill: 'glass-fibre',
-            fillThickness_m: 0.09,
-          },
-          {
-            kind: 'leaf',
-            id: 'ceiling',
-            name: 'ceiling',
-            contact: 'loose',
-            sheets: [
-              { material: 'gypsum-board', thickness_m: 0.0159 },
-              { material: 'gypsum-board', thickness_m: 0.0127 },
-            ],
-          },
-        ],
-      },
-    ],
-    materials: [],
-    flanking: { kind: 'ordinary', R500_dB: 58, slope_dB_per_octave: 3 },
+export function percussionNotebook(count = 3, changes: Partial<Notebook> = {}): Notebook {
+  const scenarios = SCENARIOS.slice(0, count).map(([name, changed], i) => ({
+    id: `s${i + 1}`,
+    name,
+    parent: i === 0 ? null : 's1',
+    changes: changed,
+  }));
+  const shown = scenarios.map((s) => s.id);
+  return practiceRoom({
+    scenarios,
+    shown,
+    reference: 's1',
+    active: shown.at(-1)!,
     cells: [
       { kind: 'stack', id: 'c-stack', folded: false, stack: 'floor' },
       {
@@ -100,26 +42,6 @@ export function percussionNotebook(scenarios = 3, changes: Partial<Notebook> = {
       },
       { kind: 'paths', id: 'c-paths', folded: false, title: 'Why', stack: 'floor', sound: 'airborne' },
     ],
-    scenarios: ids.map((id, i) => ({
-      id,
-      name: NAMES[i]!,
-      parent: i === 0 ? null : 's1',
-      changes: i === 0 ? {} : CHANGES[i]!,
-    })),
-    shown: ids,
-    reference: 's1',
-    active: ids.at(-1)!,
     ...changes,
-  };
+  });
 }
-
-const CHANGES = [
-  {},
-  { slab: 0.038 },
-  { support: 'resilient-channel' },
-  { slab: 0.038, support: 'resilient-channel' },
-  { support: 'clips' },
-  { slab: 0.038, support: 'clips' },
-  { slab: 0.05 },
-  { slab: 0.076, support: 'clips' },
-] as const;

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { spreadLabels } from '#src/charts/place-labels.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatValue } from '#src/quantities/format-quantity.ts';
+import { drawingStyles } from '../drawing-styles.ts';
 import { hatchGround, hatchStrokes } from './hatch-strokes.ts';
 import { insulationPath } from './insulation-path.ts';
 import type { Box, Dimension, Line, Origin, Section, Shape } from './section.ts';
@@ -28,19 +29,9 @@ const LABEL_px = 13;
 /** A cross-section to scale with its chain of dimensions. */
 @customElement('section-drawing')
 export class SectionDrawing extends LitElement {
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    svg {
-      display: block;
-      max-width: 100%;
-      height: auto;
-      overflow: visible;
-      font-family: var(--sans);
-      font-size: 12px;
-      font-variant-numeric: tabular-nums lining-nums;
-    }
+  static override styles = [
+    drawingStyles,
+    css`
     .cut {
       overflow: hidden;
     }
@@ -83,24 +74,12 @@ export class SectionDrawing extends LitElement {
       stroke-width: 0.75;
       fill: none;
     }
-    text {
-      fill: var(--ink-soft);
-    }
     .lit-text {
       fill: var(--accent);
       font-weight: 600;
     }
-    @media (forced-colors: active) {
-      :host {
-        --ink: CanvasText;
-        --ink-soft: CanvasText;
-        --ink-faint: CanvasText;
-        --hairline: Canvas;
-        --paper-raised: Canvas;
-        --accent: Highlight;
-      }
-    }
-  `;
+    `,
+  ];
 
   @property({ attribute: false }) section: Section | undefined;
   /** Pixels per metre. */

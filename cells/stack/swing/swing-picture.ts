@@ -4,6 +4,7 @@ import { hertzText } from '#src/charts/hertz-text.ts';
 import { wrapText } from '#src/charts/wrap-text.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import { drawingStyles } from '../drawing-styles.ts';
 import { modeShape } from './mode-shape.ts';
 import type { SpringModel } from './spring-model.ts';
 
@@ -17,17 +18,9 @@ const THINNEST = 7;
 /** Masses on springs, drawn at `phase` of the swing; blocks are as high as their mass is large. */
 @customElement('swing-picture')
 export class SwingPicture extends LitElement {
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    svg {
-      display: block;
-      max-width: 100%;
-      height: auto;
-      font-family: var(--sans);
-      font-size: 12px;
-    }
+  static override styles = [
+    drawingStyles,
+    css`
     .mass {
       fill: var(--paper-sunk);
       stroke: var(--ink);
@@ -43,21 +36,12 @@ export class SwingPicture extends LitElement {
       stroke: var(--ink-soft);
       stroke-dasharray: 3 2;
     }
-    text {
-      fill: var(--ink-soft);
-    }
     .strong {
       fill: var(--ink);
       font-weight: 600;
     }
-    @media (forced-colors: active) {
-      :host {
-        --ink: CanvasText;
-        --ink-soft: CanvasText;
-        --paper-sunk: Canvas;
-      }
-    }
-  `;
+    `,
+  ];
 
   @property({ attribute: false }) model: SpringModel | undefined;
   /** The resonance it swings at; undefined where nothing bounces. */
