@@ -164,7 +164,8 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     const uses = fieldsUsing(this.notebook, key);
     if (uses.length === 0) return html`<span class="note">not used yet</span>`;
     const [{ stack, path, label: field }] = uses as [FieldUse];
-    const where = `${stack.name}: ${field}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}`;
+    const inStack = this.notebook.stacks.length > 1 ? `${stack.name}: ` : '';
+    const where = `${inStack}${field}${uses.length > 1 ? ` and ${uses.length - 1} more` : ''}`;
     return html`<button
       class="quiet use"
       aria-label="Show where ${label} is used: ${where}"

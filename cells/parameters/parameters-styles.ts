@@ -4,8 +4,8 @@ import { css } from 'lit';
 export const parametersStyles = css`
   .rows {
     display: grid;
-    grid-template-columns: minmax(16rem, 1fr) repeat(var(--columns), minmax(4.5rem, 7.5rem));
-    column-gap: var(--space-4);
+    grid-template-columns: minmax(16rem, 1fr) repeat(var(--columns), minmax(3.75rem, 7.5rem));
+    column-gap: var(--space-3);
   }
   .heads,
   .row {
@@ -61,7 +61,7 @@ export const parametersStyles = css`
   .label > :first-child {
     font-weight: 600;
   }
-  .use {
+  button.use {
     min-height: 1.5rem;
     padding: 0;
     color: var(--ink-soft);
@@ -162,7 +162,7 @@ export const parametersStyles = css`
     }
     .entry,
     .control > :is(fieldset, select),
-    .use,
+    button.use,
     .changed button {
       display: none;
     }

@@ -24,6 +24,27 @@ export const grownTextStyles = css`
     border-color: var(--hairline-strong);
     background: var(--paper-raised);
   }
+  .seen-title {
+    font-family: var(--text);
+    font-weight: 600;
+    line-height: 1.25;
+  }
+  @media screen {
+    .spoken-title {
+      position: absolute;
+      width: 1px;
+      height: 1px;
+      margin: -1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+      white-space: nowrap;
+    }
+  }
+  @media print {
+    .seen-title {
+      display: none;
+    }
+  }
 `;
 
 export interface GrownText {
@@ -31,6 +52,12 @@ export interface GrownText {
   readonly value: string;
   readonly maxLength?: number;
   onChange(value: string): void;
+}
+
+/** A heading to edit: the heading itself for whoever listens or prints, the field for whoever looks. */
+export function editableTitle(heading: TemplateResult, field: GrownText): TemplateResult {
+  return html`<div class="spoken-title">${heading}</div>
+    <div class="seen-title">${grownText(field)}</div>`;
 }
 
 /** Enter and leaving take the text, Escape takes it back; a text left empty is taken back too. */

@@ -66,8 +66,8 @@ export const cellFrameStyles = css`
   :host([kind="commentary"]) .body {
     contain-intrinsic-height: auto 12rem;
   }
-  .print-title {
-    display: none;
+  .seen-title {
+    font-size: var(--size-h2);
   }
   .failed {
     padding: var(--space-3);
@@ -80,12 +80,8 @@ export const cellFrameStyles = css`
     }
   }
   @media print {
-    .actions,
-    textarea {
+    .actions {
       display: none !important;
-    }
-    .print-title {
-      display: block;
     }
     .body {
       content-visibility: visible;

@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { type CellElement, makeCellElement } from '#cells/cell-registry.ts';
 import { type Edit, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
@@ -66,13 +66,14 @@ export class CellFrame extends LitElement {
           bare
             ? nothing
             : html`<div class="title">
-                <h2 class=${editable ? 'print-title' : ''}>${title}</h2>
                 ${
                   editable
-                    ? html`<h2 class="screen-only">
-                        ${grownText({ name: 'Title of the cell', value: title, onChange: (t) => this.#rename(t) })}
-                      </h2>`
-                    : nothing
+                    ? editableTitle(html`<h2>${title}</h2>`, {
+                        name: 'Title of the cell',
+                        value: title,
+                        onChange: (text) => this.#rename(text),
+                      })
+                    : html`<h2>${title}</h2>`
                 }
               </div>`
         }

@@ -45,7 +45,7 @@ export const pageHeaderStyles = css`
       margin-left: calc(-1 * var(--space-2));
     }
   }
-  h1 {
+  :is(h1, .seen-title) {
     max-width: var(--figure-width);
     margin: var(--space-5) 0 var(--space-1);
     font-family: var(--text);
@@ -75,14 +75,6 @@ export const pageHeaderStyles = css`
     }
     h1 {
       margin-top: 0;
-    }
-  }
-  .print-only {
-    display: none;
-  }
-  @media print {
-    .print-only {
-      display: block;
     }
   }
 `;

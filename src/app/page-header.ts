@@ -2,7 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { setTitle } from '#src/notebook/edits/set-title.ts';
@@ -76,14 +76,11 @@ export class PageHeader extends LitElement {
       ${
         readOnly
           ? html`<h1>${notebook.title}</h1>`
-          : html`<h1 class="print-only">${notebook.title}</h1>
-              <h1 class="screen-only">
-                ${grownText({
-                  name: 'Title of the notebook',
-                  value: notebook.title,
-                  onChange: (title) => this.dispatchEvent(new NotebookEdit('title', (n) => setTitle(n, title))),
-                })}
-              </h1>`
+          : editableTitle(html`<h1>${notebook.title}</h1>`, {
+              name: 'Title of the notebook',
+              value: notebook.title,
+              onChange: (title) => this.dispatchEvent(new NotebookEdit('title', (n) => setTitle(n, title))),
+            })
       }
       <div class="under">
         ${segmented({

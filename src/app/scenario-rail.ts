@@ -89,7 +89,7 @@ export class ScenarioRail extends LitElement {
             type="radio"
             name="active"
             .checked=${active}
-            @change=${() => this.#edit(`work in “${scenario.name}”`, (n) => setActive(n, scenario.id))}
+            @change=${() => this.#edit(`work in “${scenario.name}”`, (n) => setActive(n, scenario.id), 'active')}
             @keydown=${(event: KeyboardEvent) => this.#onKey(event, scenario, index)}
             ?disabled=${this.readOnly}
           />
@@ -163,8 +163,8 @@ export class ScenarioRail extends LitElement {
     if (place.left < left || place.right > right) strip.scrollLeft += place.left - left;
   }
 
-  #edit(label: string, edit: Edit): void {
-    this.dispatchEvent(new NotebookEdit(label, edit));
+  #edit(label: string, edit: Edit, merge?: string): void {
+    this.dispatchEvent(new NotebookEdit(label, edit, merge));
   }
 
   #fork({ id, name }: Scenario): void {

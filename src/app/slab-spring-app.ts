@@ -2,7 +2,6 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FieldReveal, NotebookEdit, ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { download } from '#cells/shared/download.ts';
 import { redoLabel, undoLabel } from '#src/notebook/history.ts';
 import { claimNotebook } from '#src/store/notebook-claim.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
@@ -13,6 +12,7 @@ import { notebookInAddress, putInAddress } from './address.ts';
 import { appStyles } from './app-styles.ts';
 import './cell-column.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
+import { FileDesk } from './file-desk.ts';
 import { FileDrop } from './file-drop.ts';
 import { keptWords } from './kept-words.ts';
 import './page-header.ts';
@@ -24,7 +24,7 @@ import './results-announcer.ts';
 import { NO_RESULTS, ResultsService } from './results.ts';
 import './scenario-rail.ts';
 import { Session, type SessionState } from './session.ts';
-import { refusedFileNotice, troubleNotice } from './trouble-words.ts';
+import { troubleNotice } from './trouble-words.ts';
 import { undoKey } from './undo-key.ts';
 
 /** How long a deleted notebook can be brought back, ms. */
@@ -46,7 +46,8 @@ export class SlabSpringApp extends LitElement {
   @state() private shelfOpen = false;
 
   #session: Session | undefined;
-  readonly #fileDrop = new FileDrop(this, (file) => void this.#openFile(file));
+  #files: FileDesk | undefined;
+  readonly #fileDrop = new FileDrop(this, (file) => void this.#files?.open(file));
   readonly #service = new ResultsService({
     sender: predictionSender((why) => this.#onWorkerDeath(why)),
     onView: (view) => {
@@ -141,17 +142,19 @@ export class SlabSpringApp extends LitElement {
       onTrouble: (trouble) =>
         this.#notify(
           troubleNotice(trouble, {
-            saveFile: () => void this.#saveFile(),
+            saveFile: () => void this.#files?.save(),
             workOnCopy: () => void session.workOnCopy(),
-            rescue: (id) => void this.#rescue(id),
+            rescue: (id) => void this.#files?.rescue(id),
           }),
         ),
     });
+    const files = new FileDesk(session, this.store, (notice) => this.#notify(notice));
     this.#session = session;
+    this.#files = files;
     void this.store.forgetRemovedBefore(Date.now() - BIN_KEPT_MS);
     if (await session.openLast(notebookInAddress(location))) return;
     const [first] = DEMO_NOTEBOOKS;
-    if (!first || !(await this.#openDemo(first.url))) await session.create();
+    if (!first || !(await files.openDemo(first.url))) await session.create();
   }
 
   #show(state: SessionState): void {
@@ -179,7 +182,8 @@ export class SlabSpringApp extends LitElement {
 
   async #fulfil(wish: Wish): Promise<void> {
     const session = this.#session;
-    if (!session) return;
+    const files = this.#files;
+    if (!session || !files) return;
     switch (wish.do) {
       case 'undo':
         session.undo();
@@ -191,10 +195,10 @@ export class SlabSpringApp extends LitElement {
         window.print();
         break;
       case 'save-file':
-        await this.#saveFile();
+        await files.save();
         break;
       case 'open-file':
-        await this.#openFile(wish.file);
+        await files.open(wish.file);
         break;
       case 'show-shelf':
         await Promise.all([import('./notebook-shelf.ts'), session.flush()]);
@@ -208,7 +212,7 @@ export class SlabSpringApp extends LitElement {
         await this.#leaveShelf(() => session.open(wish.id));
         break;
       case 'open-demo':
-        await this.#leaveShelf(() => this.#openDemo(wish.url));
+        await this.#leaveShelf(() => files.openDemo(wish.url));
         break;
       case 'duplicate':
         await this.#leaveShelf(() => session.duplicate(wish.id));
@@ -240,47 +244,6 @@ export class SlabSpringApp extends LitElement {
       text: `“${title}” was deleted.`,
       action: { label: 'Undo', run: () => void this.#session?.restore(id) },
     });
-  }
-
-  async #openFile(file: File): Promise<void> {
-    const { readNotebookFile } = await import('./notebook-files.ts');
-    try {
-      const reading = await readNotebookFile(file);
-      if (reading.ok) await this.#session?.openNew(reading.notebook);
-      else this.#notify(refusedFileNotice(file.name, reading.problems));
-    } catch (error) {
-      this.#notify({ id: 'file', tone: 'problem', text: `“${file.name}” could not be read: ${messageOf(error)}.` });
-    }
-  }
-
-  /** @returns whether it is open now. */
-  async #openDemo(url: string): Promise<boolean> {
-    try {
-      const { readNotebookFile } = await import('./notebook-files.ts');
-      const response = await fetch(url);
-      if (!response.ok) throw new Error(`the server answered ${response.status}`);
-      const reading = await readNotebookFile(new File([await response.blob()], url));
-      if (!reading.ok) throw new Error(reading.problems.map((p) => p.message).join('; '));
-      await this.#session?.openNew(reading.notebook);
-      return true;
-    } catch (error) {
-      this.#notify({ id: 'file', tone: 'problem', text: `The example could not be opened: ${messageOf(error)}.` });
-      return false;
-    }
-  }
-
-  async #saveFile(): Promise<void> {
-    const { saveNotebookFile } = await import('./notebook-files.ts');
-    const session = this.#session;
-    if (!session?.state) return;
-    saveNotebookFile(session.state.history.present, new Date());
-    await session.exported();
-  }
-
-  async #rescue(id: string): Promise<void> {
-    const stored = await this.store.rawText(id);
-    if (stored.ok) download(new Blob([stored.value], { type: 'application/json' }), `rescued-${id}.json`);
-    else this.#notify({ id: 'store', tone: 'problem', text: stored.problem.message });
   }
 
   #onReveal = ({ stack, path }: FieldReveal): void => {
@@ -326,10 +289,6 @@ function cautions() {
     Predictions are laboratory-like: in a building sound also goes around by the walls, and it comes out worse. Nothing
     here is a verdict on load, fire or health; local codes and licensed practice decide.
   </aside>`;
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }
 
 declare global {

@@ -1,0 +1,72 @@
+/** Files in and out: what people open and save, the examples that come with the page, what a damaged record holds. */
+import { download } from '#cells/shared/download.ts';
+import type { NotebookStore } from '#src/store/notebook-store.ts';
+import type { Notice } from './page-notices.ts';
+import type { Session } from './session.ts';
+import { refusedFileNotice } from './trouble-words.ts';
+
+export class FileDesk {
+  readonly #session: Session;
+  readonly #store: NotebookStore;
+  readonly #notify: (notice: Notice) => void;
+
+  constructor(session: Session, store: NotebookStore, notify: (notice: Notice) => void) {
+    this.#session = session;
+    this.#store = store;
+    this.#notify = notify;
+  }
+
+  async open(file: File): Promise<void> {
+    try {
+      const { readNotebookFile } = await import('./notebook-files.ts');
+      const reading = await readNotebookFile(file);
+      if (reading.ok) await this.#session.openNew(reading.notebook);
+      else this.#notify(refusedFileNotice(file.name, reading.problems));
+    } catch (error) {
+      this.#tell(`“${file.name}” could not be read: ${messageOf(error)}.`);
+    }
+  }
+
+  /** @returns whether it is open now. */
+  async openDemo(url: string): Promise<boolean> {
+    try {
+      const { readNotebookFile } = await import('./notebook-files.ts');
+      const response = await fetch(url);
+      if (!response.ok) throw new Error(`the server answered ${response.status}`);
+      const reading = await readNotebookFile(new File([await response.blob()], url));
+      if (!reading.ok) throw new Error(reading.problems.map((p) => p.message).join('; '));
+      await this.#session.openNew(reading.notebook);
+      return true;
+    } catch (error) {
+      this.#tell(`The example could not be opened: ${messageOf(error)}.`);
+      return false;
+    }
+  }
+
+  async save(): Promise<void> {
+    const { state } = this.#session;
+    if (!state) return;
+    try {
+      const { saveNotebookFile } = await import('./notebook-files.ts');
+      saveNotebookFile(state.history.present, new Date());
+      await this.#session.exported();
+    } catch (error) {
+      this.#tell(`The file could not be saved: ${messageOf(error)}.`);
+    }
+  }
+
+  /** Hands out what is stored under an id as it is, readable or not. */
+  async rescue(id: string): Promise<void> {
+    const stored = await this.#store.rawText(id);
+    if (stored.ok) download(new Blob([stored.value], { type: 'application/json' }), `rescued-${id}.json`);
+    else this.#notify({ id: 'store', tone: 'problem', text: stored.problem.message });
+  }
+
+  #tell(text: string): void {
+    this.#notify({ id: 'file', tone: 'problem', text });
+  }
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
