@@ -9,6 +9,7 @@ import { controlStyles } from '../shared/controls.ts';
 import { signed } from '../shared/number-words.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
+import './field-part.ts';
 import { RATING_ROWS, type RatingRow } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
 import { ratingsStyles } from './ratings-styles.ts';
@@ -63,7 +64,8 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
         more. Ratings are predicted for a laboratory.
       </p>
-      ${this.#story()} ${this.#failures(columns)}`;
+      ${this.#story()} ${this.#failures(columns)}
+      <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;
   }
 
   #head(scenario: Scenario) {

@@ -1,5 +1,5 @@
 import type { PathName, Ratings } from '#src/acoustics/prediction.ts';
-import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
+import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import { csvText } from '#src/charts/csv.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 
@@ -9,8 +9,7 @@ const PATHS: readonly PathName[] = ['direct', 'supports', 'flanking', 'leaks'];
 export function asCsv({ scenarios }: NotebookPrediction): string {
   const stacks = scenarios.flatMap((scenario) => scenario.stacks.map((stack) => ({ scenario: scenario.name, stack })));
   const ratings = Object.keys(stacks[0]?.stack.ratings ?? {}) as (keyof Ratings)[];
-  const { limits: _words, ...values } = stacks[0]?.stack.field ?? { limits: [] };
-  const field = Object.keys(values) as Exclude<keyof FieldValues, 'limits'>[];
+  const field = stacks[0]?.stack.field ? FIELD_VALUE_NAMES.map(({ key }) => key) : [];
   const head = [
     ...['scenario', 'stack', 'frequency_Hz', 'R_dB', ...PATHS.map((path) => `R_${path}_dB`)],
     ...['Ln_dB', ...PATHS.map((path) => `Ln_${path}_dB`)],

@@ -1,5 +1,5 @@
 import type { NamedFrequency, Ratings } from '#src/acoustics/prediction.ts';
-import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
+import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 
 /** Tables for reading: the ratings of every scenario first, then each stack's bands. */
@@ -40,30 +40,16 @@ function ratingsBlock(stacks: readonly TitledStack[]): string {
   return columns([head, ...rows]);
 }
 
-const FIELD_VALUES: readonly (readonly [heading: string, key: Exclude<keyof FieldValues, 'limits'>])[] = [
-  ['ASTC', 'ASTC'],
-  ['NNIC', 'NNIC'],
-  ['NIC', 'NIC'],
-  ["R'w", 'apparentRw'],
-  ['DnT,w', 'DnTw'],
-  ['Dn,w', 'Dnw'],
-  ['AIIC', 'AIIC'],
-  ['NISR', 'NISR'],
-  ['ISR', 'ISR'],
-  ["L'n,w", 'apparentLnw'],
-  ["L'nT,w", 'LnTw'],
-];
-
 function fieldBlock(stacks: readonly TitledStack[]): readonly string[] {
   const rows = stacks.flatMap(({ title, stack: { field } }) =>
-    field ? [[title, ...FIELD_VALUES.map(([, key]) => whole(field[key]))]] : [],
+    field ? [[title, ...FIELD_VALUE_NAMES.map(({ key }) => whole(field[key]))]] : [],
   );
   if (rows.length === 0) return [];
   const limits = new Set(stacks.flatMap(({ stack }) => stack.field?.limits ?? []));
   return [
     [
       'As it would be measured in the building, with the flanking of the notebook:',
-      columns([['', ...FIELD_VALUES.map(([heading]) => heading)], ...rows]),
+      columns([['', ...FIELD_VALUE_NAMES.map(({ name }) => name)], ...rows]),
       ...limits,
     ].join('\n'),
   ];

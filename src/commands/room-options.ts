@@ -1,3 +1,4 @@
+import { FURNISHED_ROOM_S } from '#src/acoustics/ratings/field-values.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 
 /** The room below, as `--room` and `--reverberation` describe it. */
@@ -5,9 +6,6 @@ export interface RoomBelow {
   readonly receivingVolume_m3: number;
   readonly reverberationTime_s: number;
 }
-
-/** The reference reverberation time of dwellings: ISO 16283-1:2014, clause 3. */
-const FURNISHED_ROOM_S = 0.5;
 
 /** What the options say, undefined without them, or one sentence on what is wrong. */
 export function roomBelow(room: string | undefined, reverberation: string | undefined): RoomBelow | undefined | string {

@@ -20,6 +20,40 @@ export interface FieldValues {
   readonly limits: readonly string[];
 }
 
+export interface FieldValueName {
+  readonly key: Exclude<keyof FieldValues, 'limits'>;
+  readonly name: string;
+  readonly about: string;
+  readonly sound: 'airborne' | 'impact';
+}
+
+export const FIELD_VALUE_NAMES: readonly FieldValueName[] = [
+  { key: 'ASTC', name: 'ASTC', about: 'apparent sound transmission class, ASTM E336', sound: 'airborne' },
+  { key: 'NNIC', name: 'NNIC', about: 'normalized noise isolation class, ASTM E336', sound: 'airborne' },
+  { key: 'NIC', name: 'NIC', about: 'noise isolation class in this very room, ASTM E336', sound: 'airborne' },
+  { key: 'apparentRw', name: "R'w", about: 'weighted apparent sound reduction index, ISO 16283-1', sound: 'airborne' },
+  { key: 'DnTw', name: 'DnT,w', about: 'weighted standardized level difference, ISO 16283-1', sound: 'airborne' },
+  { key: 'Dnw', name: 'Dn,w', about: 'weighted normalized level difference, ISO 16283-1', sound: 'airborne' },
+  { key: 'AIIC', name: 'AIIC', about: 'apparent impact insulation class, ASTM E1007', sound: 'impact' },
+  { key: 'NISR', name: 'NISR', about: 'normalized impact sound rating, ASTM E1007', sound: 'impact' },
+  { key: 'ISR', name: 'ISR', about: 'impact sound rating in this very room, ASTM E1007', sound: 'impact' },
+  {
+    key: 'apparentLnw',
+    name: "L'n,w",
+    about: 'weighted normalized impact level, ISO 16283-2; less is better',
+    sound: 'impact',
+  },
+  {
+    key: 'LnTw',
+    name: "L'nT,w",
+    about: 'weighted standardized impact level, ISO 16283-2; less is better',
+    sound: 'impact',
+  },
+];
+
+/** The reference reverberation time of dwellings, s, which furnished rooms come near: ISO 16283-1:2014, clause 3. */
+export const FURNISHED_ROOM_S = 0.5;
+
 /**
  * Field values of a predicted floor above a room: see `fieldRatings` for the standards. They are apparent values only as far
  * as the prediction holds the flanking of that building.
