@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
+import { OutOfSight } from '#src/charts/out-of-sight.ts';
 import { WidthKeeper } from '#src/charts/width-keeper.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
@@ -127,10 +128,14 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
 
   #columns: readonly StackColumn[] = [];
   readonly #size = new WidthKeeper(this);
+  readonly #sight = new OutOfSight(this);
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('notebook') || changed.has('cell') || changed.has('results'))
-      this.#columns = this.#stack ? stackColumns(this.notebook, this.cell.stack, this.results) : [];
+  protected override shouldUpdate(): boolean {
+    return !this.hasUpdated || !this.#sight.mayWait();
+  }
+
+  protected override willUpdate(): void {
+    this.#columns = this.#stack ? stackColumns(this.notebook, this.cell.stack, this.results) : [];
   }
 
   async reveal(path: FieldPath): Promise<void> {

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { bandLabel } from './band-axis.ts';
 import type { BandFrame } from './band-frame.ts';
@@ -7,6 +7,7 @@ import { bandLine } from './band-line.ts';
 import { BandPointer, type PointedChart } from './band-pointer.ts';
 import { chartStyles } from './chart-styles.ts';
 import { OnceAFrame } from './once-a-frame.ts';
+import { OutOfSight } from './out-of-sight.ts';
 import { type PictureParts, svgOf } from './picture-file.ts';
 import { WidthKeeper } from './width-keeper.ts';
 
@@ -31,8 +32,11 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
   /** Where things stand in the picture; undefined before the first drawing. */
   frame: BandFrame | undefined;
   #drawing: SVGSVGElement | undefined;
+  /** What the drawing shows. */
+  #drawn: { readonly data: Data; readonly label: string } | undefined;
   readonly #frames = new OnceAFrame();
   readonly #size = new WidthKeeper(this);
+  readonly #sight = new OutOfSight(this);
   readonly #pointer = new BandPointer(this);
 
   /** What the values are, with their unit. */
@@ -75,13 +79,18 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
     await super.scheduleUpdate();
   }
 
-  override willUpdate(changed: PropertyValues): void {
-    const { data } = this;
+  protected override shouldUpdate(): boolean {
+    return !this.#drawing || !this.#sight.mayWait();
+  }
+
+  protected override willUpdate(): void {
+    const { data, label } = this;
     const { width } = this.#size;
     if (width === 0 || !data?.bands_Hz.length) return;
     const frame = this.layOut(data, width);
     const moved = frame.width !== this.frame?.width || frame.range !== this.frame.range;
-    if (this.#drawing && !moved && !changed.has('data') && !changed.has('label')) return;
+    if (!moved && data === this.#drawn?.data && label === this.#drawn.label) return;
+    this.#drawn = { data, label };
     this.frame = frame;
     this.#drawing = this.draw(data, frame);
   }

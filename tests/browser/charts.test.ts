@@ -187,6 +187,36 @@ describe('while values change', () => {
     expect(chart.picture).toBe(before);
   });
 
+  async function farBelow(): Promise<BandChart> {
+    const chart = await bandChart();
+    const spacer = document.createElement('div');
+    spacer.style.height = '5000px';
+    document.body.prepend(spacer);
+    await frames(4);
+    return chart;
+  }
+
+  test('a chart out of sight waits until changes rest, and then shows the last', async () => {
+    const chart = await farBelow();
+    const before = chart.picture;
+    for (let i = 1; i <= 5; i++) {
+      chart.data = data(2, i);
+      await frames(2);
+    }
+    expect(chart.picture).toBe(before);
+    await expect.poll(() => cells(chart, 0).at(-1)).toBe('41.0 dB');
+    expect(chart.picture).not.toBe(before);
+  });
+
+  test('a chart that comes into sight catches up at once', async () => {
+    const chart = await farBelow();
+    chart.data = data(2, 7);
+    await frames(1);
+    chart.scrollIntoView();
+    await frames(4);
+    expect(cells(chart, 0).at(-1)).toBe('43.0 dB');
+  });
+
   test('a chart that is moved in the page goes on reacting to its width', async () => {
     const chart = await bandChart();
     const place = document.createElement('div');
