@@ -5,6 +5,7 @@ import { type Edit, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
+import { OutOfSight } from '#src/charts/out-of-sight.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { moveCell } from '#src/notebook/edits/move-cell.ts';
@@ -15,7 +16,6 @@ import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 import { cellFrameStyles } from './cell-frame-styles.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
-import { NearView } from './near-view.ts';
 
 export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
 
@@ -33,7 +33,7 @@ export class CellFrame extends LitElement {
   @state() private element: CellElement | undefined;
   @state() private problem: string | undefined;
 
-  readonly #view = new NearView(this);
+  readonly #sight = new OutOfSight(this);
   #loading = false;
   /** Nothing was handed to the element yet. */
   #isFresh = true;
@@ -45,7 +45,7 @@ export class CellFrame extends LitElement {
       if (!this.problem) void this.#load();
       return;
     }
-    if (this.#isFresh || this.#view.mayUpdate()) this.#hand(this.element);
+    if (this.#isFresh || !this.#sight.mayWait()) this.#hand(this.element);
   }
 
   #hand(element: CellElement): void {
@@ -148,7 +148,7 @@ export class CellFrame extends LitElement {
   async #load(): Promise<void> {
     if (this.#loading) return;
     this.#loading = true;
-    await this.#view.turn();
+    await this.#sight.turn();
     try {
       this.element = await makeCellElement(this.cell.kind, this.ownerDocument);
     } catch (error) {

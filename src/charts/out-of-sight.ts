@@ -15,13 +15,20 @@ export class OutOfSight implements ReactiveController {
   #seen = true;
   #rested = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Settles when the browser has looked for the first time. */
+  readonly #looked: Promise<void>;
 
   constructor(host: ReactiveControllerHost & Element) {
     this.#host = host;
+    let looked = () => {};
+    this.#looked = new Promise((resolve) => {
+      looked = resolve;
+    });
     this.#sight = new IntersectionObserver(
       (entries) => {
         this.#seen = entries.at(-1)!.isIntersecting;
         if (this.#seen && this.#timer !== undefined) this.#catchUp();
+        looked();
       },
       { rootMargin: MARGIN },
     );
@@ -50,10 +57,24 @@ export class OutOfSight implements ReactiveController {
     return true;
   }
 
+  /** Waits for the host's turn to load what it shows: at once in sight, else when the page has nothing better to do. */
+  async turn(): Promise<void> {
+    await this.#looked;
+    if (!this.#seen) await idle();
+  }
+
   #catchUp(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
     this.#rested = true;
     this.#host.requestUpdate();
   }
+}
+
+/** Not every browser tells when it is idle. */
+function idle(): Promise<void> {
+  return new Promise((resolve) => {
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => resolve(), { timeout: 1000 });
+    else setTimeout(resolve, 200);
+  });
 }
