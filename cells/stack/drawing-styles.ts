@@ -4,6 +4,7 @@ import { css } from 'lit';
 export const drawingStyles = css`
   :host {
     display: block;
+    contain: layout style;
   }
   svg {
     display: block;

@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const chartStyles = css`
   :host {
     display: block;
+    contain: layout style;
     font-family: var(--sans);
     font-size: var(--size-ui);
     color: var(--ink);

@@ -1,5 +1,5 @@
 import type { Cavity, Construction, Leaf, Mat, Sheet } from '#src/acoustics/construction.ts';
-import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
+import { cavityDepth_m, normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import { cavityDimensions, cavityShapes } from './cavity-shapes.ts';
 import type { Box, Dimension, Hatch, Origin, Section, Shape } from './section.ts';
 
@@ -93,10 +93,14 @@ export function sectionWidth_m(constructions: readonly Construction[]): number {
   return Math.min(WIDEST_m, Math.max(NARROWEST_m, 1.5 * Math.max(0, ...spacings)));
 }
 
-/** Overall height, m; 0 where no leaf is left. */
+/** Overall height, m, without drawing anything; 0 where no leaf is left. */
 export function sectionHeight_m(construction: Construction): number {
+  const { covering } = construction;
   try {
-    return sectionOf(construction, { width_m: 1, hatchOf: () => 'open' }).height_m;
+    const { leaves, interlayers } = normaliseConstruction(construction);
+    const sheets = leaves.flatMap((leaf) => leaf.sheets.map((s) => s.thickness_m));
+    const between = interlayers.map((i) => (i.kind === 'mat' ? i.thickness_m : cavityDepth_m(i)));
+    return [covering?.thickness_m ?? 0, ...sheets, ...between].reduce((sum, height_m) => sum + height_m, 0);
   } catch {
     return 0;
   }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { joistMiddles_m } from '#cells/stack/section/joist-shapes.ts';
 import type { Box, Line, Part, Section } from '#cells/stack/section/section.ts';
-import { sectionOf, sectionWidth_m } from '#cells/stack/section/section-of.ts';
+import { sectionHeight_m, sectionOf, sectionWidth_m } from '#cells/stack/section/section-of.ts';
 import type { Cavity, Construction, JoistKind, Leaf, Mat, Sheet, SupportKind } from '#src/acoustics/construction.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 
@@ -118,6 +118,7 @@ describe.each(CASES)('%s, %s', (joists, support) => {
       expect(d.to_m).toBeGreaterThan(d.from_m);
     });
     expect(section.dimensions.at(-1)!.to_m).toBe(section.height_m);
+    expect(sectionHeight_m(construction(DECK, bay, CEILING))).toBeCloseTo(section.height_m, 12);
     expect(section.height_m).toBeCloseTo(0.018 + cavityDepth_m(bay) + 0.0159 + 0.0127, 12);
   });
 
