@@ -9,6 +9,7 @@ import { scenarioChoice, scenarioChoiceStyles } from '#cells/shared/scenario-cho
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
 import '#src/charts/share-chart.ts';
+import type { BandRead } from '#src/charts/band-pointer.ts';
 import { numberTable } from '#src/charts/band-table.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
 import type { ShareChart } from '#src/charts/share-chart.ts';
@@ -107,7 +108,13 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
 
   #renderPicture(view: PathsView) {
     return html`
-      <share-chart .data=${view.data} .label=${view.label} .busy=${view.busy} .lit=${this.lit}></share-chart>
+      <share-chart
+        .data=${view.data}
+        .label=${view.label}
+        .busy=${view.busy}
+        .lit=${this.lit}
+        @band-read=${this.#onBand}
+      ></share-chart>
       <ol aria-label="What rules, from low to high frequencies">
         ${view.sentences.map(
           (sentence, i) => html`
@@ -144,6 +151,12 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
   #light(index: number | undefined): void {
     this.lit = index;
   }
+
+  /** The sentence of the band that is read. */
+  #onBand = ({ index }: BandRead) => {
+    const region = this.#view.data.regions.findIndex(({ first, last }) => index >= first && index <= last);
+    this.lit = region < 0 ? undefined : region;
+  };
 
   #update(label: string, patch: Parameters<typeof updateCell<'paths'>>[3]): void {
     const { id } = this.cell;

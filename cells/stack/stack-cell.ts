@@ -26,6 +26,8 @@ import { sectionOf } from './section/section-of.ts';
 import { constructionInWords } from './section/section-words.ts';
 import { focusColumn, type StackColumn, stackColumns } from './stack-columns.ts';
 import { stackTotals } from './stack-totals.ts';
+import { aroundInWords } from './surroundings/around-words.ts';
+import type { StackSurroundings } from './surroundings/stack-surroundings.ts';
 
 /** The floor-ceiling drawn to scale in every shown scenario, with its layers, masses and resonances. */
 @customElement('stack-cell')
@@ -124,7 +126,9 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   @state() private lit: Origin | undefined;
   @state() private editing = false;
   @state() private springs = false;
+  @state() private around = false;
   @query('layer-list') private list!: LayerList | null;
+  @query('stack-surroundings') private surroundings!: StackSurroundings | null;
 
   #columns: readonly StackColumn[] = [];
   readonly #size = new WidthKeeper(this);
@@ -140,8 +144,9 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
 
   async reveal(path: FieldPath): Promise<void> {
     this.editing = true;
+    if (path[0] === 'leaks') await this.#openSurroundings();
     await this.updateComplete;
-    await this.list?.reveal(path);
+    await (path[0] === 'leaks' ? this.surroundings : this.list)?.reveal(path);
   }
 
   override render() {
@@ -244,6 +249,18 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         .lit=${this.lit}
         @layer-point=${this.#onPoint}
       ></layer-list>
+      <details
+        class="own"
+        ?open=${this.around}
+        @toggle=${(event: ToggleEvent) => (event.newState === 'open' ? this.#openSurroundings() : undefined)}
+      >
+        <summary>What passes the floor by: walls and gaps (${aroundInWords(this.notebook, stack)})</summary>
+        ${
+          this.around
+            ? html`<stack-surroundings .notebook=${this.notebook} .stack=${stack.id}></stack-surroundings>`
+            : nothing
+        }
+      </details>
       <details class="own">
         <summary>Materials of this notebook's own (${this.notebook.materials.length})</summary>
         <own-materials .notebook=${this.notebook}></own-materials>
@@ -261,8 +278,14 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     await import('./swing/swing-row.ts');
   };
 
-  #onToggle = (event: ToggleEvent) => {
-    this.editing = event.newState === 'open';
+  /** The code behind it comes when it is first asked for. */
+  async #openSurroundings(): Promise<void> {
+    this.around = true;
+    await import('./surroundings/stack-surroundings.ts');
+  }
+
+  #onToggle = (event: Event) => {
+    this.editing = (event.currentTarget as HTMLDetailsElement).open;
   };
 
   #choose(stack: string): void {

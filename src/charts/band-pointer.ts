@@ -1,7 +1,18 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import type { BandFrame } from './band-frame.ts';
 
-export interface PointedChart extends ReactiveControllerHost {
+/** Another band of a chart is read: the one under the pointer, else the pinned one. Bubbles, leaves shadow roots. */
+export class BandRead extends Event {
+  static readonly type = 'band-read';
+  readonly index: number;
+
+  constructor(index: number) {
+    super(BandRead.type, { bubbles: true, composed: true });
+    this.index = index;
+  }
+}
+
+export interface PointedChart extends ReactiveControllerHost, EventTarget {
   readonly frame: BandFrame | undefined;
 }
 
@@ -66,12 +77,17 @@ export class BandPointer implements ReactiveController {
   #point(index: number | undefined): void {
     if (index === this.#pointed) return;
     this.#pointed = index;
-    this.#host.requestUpdate();
+    this.#tell();
   }
 
   #pin(index: number): void {
     this.#pinned_Hz = this.#bands[index]!;
+    this.#tell();
+  }
+
+  #tell(): void {
     this.#host.requestUpdate();
+    this.#host.dispatchEvent(new BandRead(this.#pointed ?? this.pinned));
   }
 
   #onPoint = (event: PointerEvent) => this.#point(this.#indexAt(event));
@@ -101,3 +117,9 @@ const KEYS: Readonly<Record<string, (at: number, last: number) => number>> = {
   Home: () => 0,
   End: (_at, last) => last,
 };
+
+declare global {
+  interface HTMLElementEventMap {
+    'band-read': BandRead;
+  }
+}

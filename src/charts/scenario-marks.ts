@@ -18,6 +18,10 @@ export const SCENARIO_MARK_COUNT = MARKERS.length;
 
 /** The mark of the scenario at `index` in the notebook's list (not in the shown list: hiding one recolours nobody). */
 export function scenarioMark(index: number): ScenarioMark {
-  const i = index % SCENARIO_MARK_COUNT;
-  return { color: `var(--scenario-${i + 1})`, dash: DASHES[i]!, marker: MARKERS[i]! };
+  const color = index % SCENARIO_MARK_COUNT;
+  // From the ninth on colours come again, with other dashes and markers: no two of 64 scenarios look alike.
+  const round = Math.floor(index / SCENARIO_MARK_COUNT);
+  const dash = (color + 3 * round) % SCENARIO_MARK_COUNT;
+  const marker = (color + 5 * round) % SCENARIO_MARK_COUNT;
+  return { color: `var(--scenario-${color + 1})`, dash: DASHES[dash]!, marker: MARKERS[marker]! };
 }

@@ -60,6 +60,16 @@ test('a sentence under the pointer lights its region up', async () => {
   await expect.poll(() => chart.shadowRoot!.querySelector('.lit-region')).toBeTruthy();
 });
 
+test('the band that is read by keyboard lights up its sentence', async () => {
+  const { element } = await mount();
+  const chart = await chartOf(element);
+  chart.shadowRoot!.querySelector<HTMLElement>('.reach')!.focus();
+  await userEvent.keyboard('{End}');
+  await element.updateComplete;
+  const items = [...element.shadowRoot!.querySelectorAll('ol li')];
+  expect(items.map((li) => li.classList.contains('lit'))).toEqual(items.map((_, i) => i === items.length - 1));
+});
+
 test('the table tells the shares', async () => {
   const { element } = await mount();
   await page.getByRole('button', { name: 'Show the numbers' }).click();
