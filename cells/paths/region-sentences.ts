@@ -1,5 +1,5 @@
 /** One sentence per region, built from the numbers of the prediction and from nothing else. */
-import type { Mechanism, PathName, Prediction } from '#src/acoustics/prediction.ts';
+import type { Mechanism, NamedFrequency, PathName, Prediction } from '#src/acoustics/prediction.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import { type PathShares, shareText } from '#src/charts/share-data.ts';
@@ -54,7 +54,7 @@ function mechanismInWords(mechanism: Mechanism, region: Region, context: Sentenc
     case 'cavity-mode':
       return `the air in the cavity resonates (${named?.name ?? 'across its depth'})${given(': first at ', at)}`;
     case 'coincidence':
-      return `${named?.name ?? 'bending waves run as fast as sound'}${given(': fc = ', at)}${dip(region, context)}`;
+      return `bending waves in ${leafOf(named)} run as fast as sound${given(': fc = ', at)}${dip(region, context)}`;
     case 'bay-resonance':
       return `${named?.name ?? 'a board swings between its fastenings'}${given(' at ', at)}`;
     case 'supports':
@@ -62,6 +62,11 @@ function mechanismInWords(mechanism: Mechanism, region: Region, context: Sentenc
     case 'leak':
       return pathInWords(region, context);
   }
+}
+
+/** "the upper leaf: bending waves as fast as sound" is about the upper leaf. */
+function leafOf(named: NamedFrequency | undefined): string {
+  return named?.name.includes(': ') ? named.name.slice(0, named.name.indexOf(': ')) : 'a leaf';
 }
 
 function given(words: string, value: string | undefined): string {

@@ -118,6 +118,17 @@ describe('sentences', () => {
     );
   });
 
+  test('coincidence bears the leaf, its fc and the weakest band', () => {
+    const criticalFrequencies_Hz = [
+      { frequency_Hz: 732, name: 'the upper leaf: bending waves as fast as sound', kind: 'critical' as const },
+    ];
+    const R_dB = BANDS_HZ.map((_, i) => (i === 12 ? 40 : 50));
+    const region = { first: 11, last: 12, path: 'direct', mechanism: 'coincidence', frequency_Hz: 732 } as const;
+    expect(sentence(region, { R_dB, criticalFrequencies_Hz })).toBe(
+      'From 630 to 800 Hz bending waves in the upper leaf run as fast as sound: fc = 732 Hz; R is lowest at 800 Hz with 40.0 dB.',
+    );
+  });
+
   test('the supports bear their share and what closing them would gain', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), supports: BANDS_HZ.map(() => 40) };
     const region = { first: 10, last: 12, path: 'supports', mechanism: 'supports' } as const;
