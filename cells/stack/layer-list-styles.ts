@@ -31,8 +31,8 @@ export const layerListStyles = css`
     margin-bottom: var(--space-2);
   }
   .name {
-    flex: 0 1 18rem;
-    min-width: 8rem;
+    flex: 1 1 9rem;
+    max-width: 18rem;
     font-weight: 600;
   }
   .kind {
