@@ -115,5 +115,8 @@ export const layerListStyles = css`
     .layer:not(.leaf) {
       padding-left: var(--space-5);
     }
+    .sheet .actions {
+      padding-top: 0;
+    }
   }
 `;
