@@ -10,20 +10,17 @@ import { WidthKeeper } from '#src/charts/width-keeper.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Notebook, Stack, StackCell } from '#src/notebook/types.ts';
-import { valuesOf } from '#src/notebook/values.ts';
 import { unitOf } from '#src/quantities/format-quantity.ts';
+import { columnSection } from './column-section.ts';
 import { frequencyList } from './frequency-list.ts';
 import './layer-list.ts';
 import type { LayerList } from './layer-list.ts';
 import './own-materials.ts';
-import { hatchesOf } from './section/hatch-of.ts';
 import { scaleBar } from './section/scale-bar.ts';
-import type { Origin, Section } from './section/section.ts';
+import type { Origin } from './section/section.ts';
 import './section/section-drawing.ts';
 import type { LayerPoint } from './section/section-drawing.ts';
 import { layOut } from './section/section-layout.ts';
-import { sectionOf } from './section/section-of.ts';
-import { constructionInWords } from './section/section-words.ts';
 import { focusColumn, type StackColumn, stackColumns } from './stack-columns.ts';
 import { stackTotals } from './stack-totals.ts';
 import { aroundInWords } from './surroundings/around-words.ts';
@@ -193,19 +190,20 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         @layer-point=${this.#onPoint}
       >
         ${this.#columns.map((column) => {
-          const { scenario, index, construction, problem } = column;
+          const drawn = columnSection(notebook, stack, column, layout.width_m);
+          const { scenario, index } = column;
           return html`
             <figure>
               ${
-                construction
+                'section' in drawn
                   ? html`<section-drawing
-                      .section=${this.#section(stack, column, layout.width_m)}
+                      .section=${drawn.section}
                       .scale=${layout.scale}
                       .units=${notebook.units}
                       .lit=${this.lit}
-                      .label=${`Section of ${scenario.name}: ${constructionInWords(construction, notebook.units)}.`}
+                      .label=${drawn.label}
                     ></section-drawing>`
-                  : html`<p class="error">${problem}</p>`
+                  : html`<p class="error">${drawn.problem}</p>`
               }
               <figcaption>${scenarioSample(index)}<span>${scenario.name}</span></figcaption>
             </figure>
@@ -233,10 +231,6 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
           : nothing
       }
     `;
-  }
-
-  #section(stack: Stack, { scenario, construction }: StackColumn, width_m: number): Section {
-    return sectionOf(construction!, { width_m, hatchOf: hatchesOf(stack, valuesOf(this.notebook, scenario.id)) });
   }
 
   #renderLayers(stack: Stack) {

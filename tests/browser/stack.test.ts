@@ -70,6 +70,23 @@ describe('the drawing', () => {
     );
   });
 
+  test('of a floor of which nothing is left says so, and the others stay', async () => {
+    const base = practiceRoom({ shown: ['base', 'slab'] });
+    const [floor] = base.stacks;
+    const slabOnly = {
+      ...floor!,
+      layers: [{ ...(floor!.layers[0] as LeafLayer), sheets: [(floor!.layers[0] as LeafLayer).sheets[0]!] }],
+    };
+    const { element } = await mountCell(
+      document.createElement('stack-cell'),
+      { ...base, stacks: [slabOnly] },
+      'section',
+      () => ({ of: () => ({ state: 'failed', message: 'nothing left' }) }),
+    );
+    await expect.poll(() => drawings(element).length).toBe(1);
+    expect(element.shadowRoot!.querySelector('figure .error')!.textContent).toContain('Nothing is left of this floor');
+  });
+
   test('follows an edit', async () => {
     const mounted = await mountOpen();
     const height = () => drawings(mounted.element)[0]!.section!.height_m;
