@@ -146,15 +146,11 @@ describe('while values change', () => {
     const drawn = new Set<SVGSVGElement>();
     const watch = new MutationObserver(() => drawn.add(chart.picture!));
     watch.observe(chart.shadowRoot!, { childList: true, subtree: true });
-    await new Promise<void>((resolve) => {
-      requestAnimationFrame(async () => {
-        for (let i = 1; i <= 4; i++) {
-          chart.data = data(2, i);
-          await Promise.resolve();
-        }
-        resolve();
-      });
-    });
+    await frames(1);
+    for (let i = 1; i <= 4; i++) {
+      chart.data = data(2, i);
+      await Promise.resolve();
+    }
     await frames(4);
     watch.disconnect();
     // The first at once, the last with the next frame; those between never.
