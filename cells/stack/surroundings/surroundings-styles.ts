@@ -1,0 +1,57 @@
+import { css } from 'lit';
+
+export const surroundingsStyles = css`
+  ul {
+    margin: 0 0 var(--space-3);
+    padding: 0;
+    list-style: none;
+  }
+  li {
+    padding: var(--space-3) 0;
+    border-top: 1px solid var(--hairline);
+  }
+  .head {
+    display: flex;
+    align-items: center;
+    gap: var(--space-3);
+    margin-bottom: var(--space-2);
+  }
+  .name {
+    flex: 0 1 18rem;
+    min-width: 8rem;
+    font-weight: 600;
+  }
+  .kind {
+    flex: 1;
+  }
+  .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr));
+    gap: var(--space-2) var(--space-4);
+    align-items: start;
+  }
+  .wide {
+    grid-column: span 2;
+  }
+  select {
+    width: 100%;
+  }
+  .add {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-2);
+    margin-bottom: var(--space-3);
+  }
+  .note,
+  .caution {
+    max-width: var(--reading-width);
+  }
+  li .note {
+    margin: var(--space-2) 0 0;
+  }
+  @media (max-width: 30rem) {
+    .fields {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+  }
+`;
