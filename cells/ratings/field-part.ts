@@ -54,6 +54,9 @@ export class FieldPart extends LitElement {
         align-items: start;
         margin: var(--space-2) 0 var(--space-3);
       }
+      .scroll {
+        margin-bottom: var(--space-3);
+      }
       table {
         width: auto;
         min-width: calc(9rem + 7rem * var(--columns));

@@ -212,7 +212,11 @@ export class LayerList extends LitElement {
             ].map(at),
           )}
         </div>
-        <p class="note">An empty field means what is usual for the kind of support.</p>
+        <p class="note">
+          An empty field means what is usual for the kind of support. Stiffness is that of one support (a crossing of
+          channel and joist, a clip, a hanger) at audio frequencies, which is higher than what a weight hung from it shows:
+          a static value would make the ceiling look softer than it is.
+        </p>
       </details>
     `;
   }

@@ -10,6 +10,8 @@ export interface MaterialField<M extends OwnMaterial> {
   /** As in the notebook's file. */
   readonly min: number;
   readonly max: number;
+  /** May be empty. */
+  readonly optional?: true;
 }
 
 export const SHEET_MATERIAL_FIELDS: readonly MaterialField<OwnSheetMaterial>[] = [
@@ -17,6 +19,22 @@ export const SHEET_MATERIAL_FIELDS: readonly MaterialField<OwnSheetMaterial>[] =
   { name: 'youngsModulus_Pa', label: "Young's modulus", quantity: 'modulus', min: 1e5, max: 1e13 },
   { name: 'poissonRatio', label: "Poisson's ratio", quantity: 'ratio', min: 0, max: 0.49 },
   { name: 'lossFactor', label: 'loss factor', quantity: 'ratio', min: 1e-4, max: 1 },
+  {
+    name: 'youngsModulusAcross_Pa',
+    label: "Young's modulus across (empty: the same)",
+    quantity: 'modulus',
+    min: 1e5,
+    max: 1e13,
+    optional: true,
+  },
+  {
+    name: 'contactStiffness_N_m',
+    label: 'stiffness under a hammer (empty: usual)',
+    quantity: 'stiffness',
+    min: 1,
+    max: 1e12,
+    optional: true,
+  },
 ];
 
 export const FIBRE_MATERIAL_FIELDS: readonly MaterialField<OwnFibreMaterial>[] = [
@@ -28,19 +46,25 @@ export function materialFields({ kind }: OwnMaterial): readonly MaterialField<Ow
   return (kind === 'sheet' ? SHEET_MATERIAL_FIELDS : FIBRE_MATERIAL_FIELDS) as never;
 }
 
-/** A first guess that can be computed with: a board like gypsum board, a batt like glass fibre. */
-export function newMaterial(notebook: Notebook, kind: OwnMaterial['kind']): OwnMaterial {
-  const name = kind === 'sheet' ? 'own board' : 'own fibre';
+/** One of the kind as a first guess that can be computed with: a board like gypsum board, a batt like glass fibre. */
+const LIKE = { sheet: 'gypsum-board', fibre: 'glass-fibre' } as const;
+
+/**
+ * A new material with the numbers of the one that is named, or of a usual one. Where they come from is left open: whoever
+ * makes it must say so.
+ */
+export function newMaterial(notebook: Notebook, kind: OwnMaterial['kind'], like?: string): OwnMaterial {
+  const known: readonly Known[] = kind === 'sheet' ? sheetMaterials(notebook) : fibreMaterials(notebook);
+  const model = known.find((m) => m.key === like);
+  const base = model ?? known.find((m) => m.key === LIKE[kind])!;
+  const name = model ? `${model.name}, own` : kind === 'sheet' ? 'own board' : 'own fibre';
   const taken = [...sheetMaterials(notebook), ...fibreMaterials(notebook)].map((m) => m.key);
-  const base = { key: freshKey(name, taken), name, source: 'own values, no source' };
-  if (kind === 'fibre') return { kind, ...base, density_kg_m3: 30, flowResistivity_Pa_s_m2: 10_000 };
-  return {
-    kind,
-    ...base,
-    form: 'board',
-    density_kg_m3: 700,
-    youngsModulus_Pa: 2.1e9,
-    poissonRatio: 0.3,
-    lossFactor: 0.03,
-  };
+  const numbers = (kind === 'sheet' ? SHEET_MATERIAL_FIELDS : FIBRE_MATERIAL_FIELDS).flatMap((field) => {
+    const value = base[field.name as keyof Known];
+    return value === undefined ? [] : [[field.name, value] as const];
+  });
+  const form = 'form' in base ? { form: base.form } : {};
+  return { kind, key: freshKey(name, taken), name, source: '', ...form, ...Object.fromEntries(numbers) } as OwnMaterial;
 }
+
+type Known = ReturnType<typeof sheetMaterials>[number] | ReturnType<typeof fibreMaterials>[number];

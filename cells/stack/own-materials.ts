@@ -8,6 +8,7 @@ import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/quantity-field.ts';
 import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
+import { materialUses } from '#src/notebook/material-use.ts';
 import type { Notebook, OwnMaterial, OwnSheetMaterial } from '#src/notebook/types.ts';
 import { materialFields, newMaterial } from './own-material-fields.ts';
 
@@ -37,6 +38,9 @@ export class OwnMaterials extends LitElement {
       }
       .fields > * {
         min-width: 0;
+      }
+      .missing {
+        margin: 0;
       }
       .field input,
       .field select {
@@ -76,8 +80,9 @@ export class OwnMaterials extends LitElement {
   #renderMaterial(material: OwnMaterial) {
     const { name, source } = material;
     const id = idOf(material);
+    const uses = materialUses(this.notebook, material.kind, material.key);
     return html`
-      <li>
+      <li data-material=${id}>
         <div class="fields" role="group" aria-label=${name}>
           ${this.#renderText(material, 'name', 'name', name)}
           ${this.#renderText(material, 'source', 'where its numbers come from', source)}
@@ -89,16 +94,19 @@ export class OwnMaterials extends LitElement {
                 .quantity=${field.quantity}
                 .min=${field.min}
                 .max=${field.max}
-                .value=${Number(material[field.name as keyof OwnMaterial])}
+                .value=${material[field.name as keyof OwnMaterial] as unknown as number | undefined}
+                .optional=${field.optional ?? false}
                 .units=${this.notebook.units}
                 @quantity-entry=${(event: QuantityEntry) =>
                   this.#change(material, `${field.label} of ${name}`, { [field.name]: event.value })}
+                @quantity-cleared=${() => this.#clear(material, field.name, `${field.label} of ${name}`)}
               ></quantity-field>
             `,
           )}
         </div>
         <div class="row">
           <button type="button" class="quiet" @click=${() => this.#remove(material)}>${icon('remove')} Remove ${name}</button>
+          ${uses.length > 0 ? html`<span class="note">Used in ${uses.join('; ')}.</span>` : nothing}
           ${this.refusal?.id === id ? html`<span class="error" role="alert">${this.refusal.message}</span>` : nothing}
         </div>
       </li>
@@ -114,6 +122,8 @@ export class OwnMaterials extends LitElement {
           id=${id}
           maxlength=${field === 'name' ? 200 : 1000}
           .value=${live(value)}
+          aria-invalid=${value === '' ? 'true' : 'false'}
+          aria-describedby=${value === '' ? `missing-${id}` : nothing}
           @change=${(event: Event) => {
             const input = event.target as HTMLInputElement;
             const text = input.value.trim();
@@ -121,6 +131,7 @@ export class OwnMaterials extends LitElement {
             else input.value = value;
           }}
         />
+        ${value === '' ? html`<p class="error missing" id="missing-${id}">${MISSING[field]}</p>` : nothing}
       </div>
     `;
   }
@@ -142,6 +153,19 @@ export class OwnMaterials extends LitElement {
         </select>
       </div>
     `;
+  }
+
+  /** Puts the focus into what is to be said first of a material. */
+  async reveal(material: Pick<OwnMaterial, 'kind' | 'key'>): Promise<void> {
+    await this.updateComplete;
+    const row = this.renderRoot.querySelector<HTMLElement>(`[data-material="${idOf(material)}"]`);
+    row?.scrollIntoView({ block: 'center' });
+    row?.querySelector('input')?.focus();
+  }
+
+  #clear(material: OwnMaterial, field: string, label: string): void {
+    const { [field as keyof OwnMaterial]: _gone, ...rest } = material;
+    this.dispatchEvent(new NotebookEdit(label, (n) => updateOwnMaterial(n, rest as OwnMaterial)));
   }
 
   #add(kind: OwnMaterial['kind']): void {
@@ -166,7 +190,12 @@ export class OwnMaterials extends LitElement {
   }
 }
 
-function idOf({ kind, key }: OwnMaterial): string {
+const MISSING = {
+  name: 'Give it a name.',
+  source: 'Say where the numbers come from: a data sheet, a test report, an estimate of your own.',
+} as const;
+
+function idOf({ kind, key }: Pick<OwnMaterial, 'kind' | 'key'>): string {
   return `${kind}-${key}`;
 }
 

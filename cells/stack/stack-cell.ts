@@ -15,6 +15,7 @@ import { columnSection } from './column-section.ts';
 import { frequencyList } from './frequency-list.ts';
 import './layer-list.ts';
 import type { LayerList } from './layer-list.ts';
+import type { OwnMaterialMade } from './own-material-made.ts';
 import './own-materials.ts';
 import { scaleBar } from './section/scale-bar.ts';
 import type { Origin } from './section/section.ts';
@@ -242,11 +243,12 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         .stack=${stack.id}
         .lit=${this.lit}
         @layer-point=${this.#onPoint}
+        @own-material-made=${this.#onMaterialMade}
       ></layer-list>
       <details
         class="own"
         ?open=${this.around}
-        @toggle=${(event: ToggleEvent) => (event.newState === 'open' ? this.#openSurroundings() : undefined)}
+        @toggle=${this.#onAround}
       >
         <summary>What passes the floor by: walls and gaps (${aroundInWords(this.notebook, stack)})</summary>
         ${
@@ -255,7 +257,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
             : nothing
         }
       </details>
-      <details class="own">
+      <details class="own materials">
         <summary>Materials of this notebook's own (${this.notebook.materials.length})</summary>
         <own-materials .notebook=${this.notebook}></own-materials>
       </details>
@@ -277,6 +279,18 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     this.around = true;
     await import('./surroundings/stack-surroundings.ts');
   }
+
+  #onAround = async (event: Event) => {
+    if ((event.currentTarget as HTMLDetailsElement).open) await this.#openSurroundings();
+    else this.around = false;
+  };
+
+  /** Its numbers and their source are to be written next. */
+  #onMaterialMade = async ({ material }: OwnMaterialMade) => {
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLDetailsElement>('details.materials')!.open = true;
+    await this.renderRoot.querySelector('own-materials')?.reveal(material);
+  };
 
   #onToggle = (event: Event) => {
     this.editing = (event.currentTarget as HTMLDetailsElement).open;

@@ -11,9 +11,12 @@ import { linkField } from '#src/notebook/edits/link-field.ts';
 import { makeLiteral } from '#src/notebook/edits/make-literal.ts';
 import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
-import type { Choice, Notebook, ParameterValue } from '#src/notebook/types.ts';
+import type { Choice, Notebook, OwnMaterial, ParameterValue } from '#src/notebook/types.ts';
 import { type ChoiceFieldView, type FieldView, fieldView, type NumberFieldView } from './field-view.ts';
+import { newMaterial } from './own-material-fields.ts';
+import { OWN_MATERIAL, OwnMaterialMade, ownKind } from './own-material-made.ts';
 
 /**
  * One field of a stack: a quantity typed with its unit, or a choice. What is written belongs to the active scenario. The
@@ -149,11 +152,12 @@ export class StackField extends LitElement {
         id="control"
         class=${view.linked ? 'linked-field' : ''}
         aria-describedby=${view.source ? 'source' : nothing}
-        @change=${(event: Event) => this.#write((event.target as HTMLSelectElement).value)}
+        @change=${(event: Event) => this.#onChoice(view, (event.target as HTMLSelectElement).value)}
       >
         ${known ? nothing : html`<option value=${view.value} selected>${view.value}</option>`}
         ${view.choices.map(option)}
         ${view.own.length ? html`<optgroup label="of this notebook">${view.own.map(option)}</optgroup>` : nothing}
+        ${ownKind(this.path) ? html`<option value=${OWN_MATERIAL}>Add a material of your own …</option>` : nothing}
       </select>
       ${view.source ? html`<p id="source" class="note">${view.source}</p>` : nothing}
     `;
@@ -203,6 +207,19 @@ export class StackField extends LitElement {
     const entry = readEntry(view, text, this.notebook.units);
     if (entry.ok) this.#write(entry.value);
     else this.draft = { text, message: entry.message };
+  }
+
+  /** A new material starts as a copy of the one that is chosen, and takes its place. */
+  #onChoice(view: ChoiceFieldView, value: string): void {
+    const kind = ownKind(this.path);
+    if (value === OWN_MATERIAL && kind) this.#addMaterial(newMaterial(this.notebook, kind, view.value));
+    else this.#write(value);
+  }
+
+  #addMaterial(material: OwnMaterial): void {
+    this.#edit(`add ${material.name}`, (n) => useOwnMaterial(n, this.stack, this.path, material));
+    this.dispatchEvent(new OwnMaterialMade(material));
+    this.requestUpdate();
   }
 
   #onKey = (event: KeyboardEvent) => {

@@ -38,6 +38,7 @@ import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { showScenario } from '#src/notebook/edits/show-scenario.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
+import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
 import { fieldPaths, fieldSpec, getField } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { FlankingWall, Notebook, Parameter, ParameterValue, Stack, StackLeak } from '#src/notebook/types.ts';
@@ -248,6 +249,13 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
       density_kg_m3: 30,
       flowResistivity_Pa_s_m2: 9000,
     }),
+  useOwnMaterial: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    const leaf = leafOf(stack, pick);
+    const path = ['layers', stack.layers.indexOf(leaf), 'sheets', pick.index(leaf.sheets.length), 'material'];
+    const [board] = smallNotebook().materials;
+    return useOwnMaterial(n, stack.id, path, { ...board!, key: pick.id(n) });
+  },
   updateOwnMaterial: (n, pick) => {
     const [material] = n.materials;
     return material ? updateOwnMaterial(n, { ...material, name: `name ${pick.index(9)}` }) : n;

@@ -13,7 +13,7 @@ export const surroundingsStyles = css`
   .head {
     display: flex;
     align-items: center;
-    gap: var(--space-3);
+    gap: 0 var(--space-3);
     margin-bottom: var(--space-2);
   }
   .name {
@@ -46,10 +46,17 @@ export const surroundingsStyles = css`
   .caution {
     max-width: var(--reading-width);
   }
-  li .note {
-    margin: var(--space-2) 0 0;
-  }
   @media (max-width: 30rem) {
+    .head {
+      flex-wrap: wrap;
+    }
+    .name {
+      flex: 1;
+    }
+    .kind {
+      flex: 1 0 100%;
+      order: 1;
+    }
     .fields {
       grid-template-columns: repeat(2, minmax(0, 1fr));
     }

@@ -22,6 +22,9 @@ const MADE_OF: readonly Choice[] = [
 ];
 const JUNCTIONS: readonly Choice[] = Object.entries(JUNCTION_LABELS).map(([value, label]) => ({ value, label }));
 
+const JOISTS_WORDS =
+  '“Joists against a heavy wall” is meant for walls that go on through and have more than three times the mass of the floor.';
+
 /** What a wall is given when its kind changes and nothing is known of it yet. */
 const NEW_THICKNESS_M = 0.24;
 
@@ -37,6 +40,7 @@ export class WallRows extends LitElement {
     const walls = this.notebook.flanking.walls ?? [];
     return html`
       ${walls.length === 0 ? html`<p class="note">No wall is described: nothing goes around the floor.</p>` : nothing}
+      ${walls.some((wall) => wall.junction === 'joists') ? html`<p class="note">${JOISTS_WORDS}</p>` : nothing}
       <ul aria-label="Walls beside the floor">
         ${repeat(
           walls,
@@ -85,11 +89,6 @@ export class WallRows extends LitElement {
             junction: value as WallJunctionKind,
           }))}
         </div>
-        ${
-          junction === 'joists'
-            ? html`<p class="note">Meant for walls of more than three times the floor's mass that go on through.</p>`
-            : nothing
-        }
       </li>
     `;
   }

@@ -1,42 +1,60 @@
-import { expect, test } from 'vitest';
-import { FIBRE_MATERIAL_FIELDS, newMaterial, SHEET_MATERIAL_FIELDS } from '#cells/stack/own-material-fields.ts';
-import { hatchOfMaterial } from '#cells/stack/section/hatch-of.ts';
+import { describe, expect, test } from 'vitest';
+import { newMaterial } from '#cells/stack/own-material-fields.ts';
 import { SHEET_MATERIALS } from '#src/acoustics/materials.ts';
-import { addOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
-import { readNotebook } from '#src/notebook/read-file.ts';
-import type { OwnMaterial } from '#src/notebook/types.ts';
-import { percussionNotebook } from '../../charts/percussion-notebook.ts';
+import { addParameter } from '#src/notebook/edits/add-parameter.ts';
+import { linkField } from '#src/notebook/edits/link-field.ts';
+import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
+import { materialUses } from '#src/notebook/material-use.ts';
+import { notebookProblems } from '#src/notebook/read-file.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import { smallNotebook } from '../../notebook/small-notebook.ts';
 
-function accepts(material: OwnMaterial): boolean {
-  const text = JSON.stringify({ ...percussionNotebook(), materials: [material] });
-  return readNotebook(text).ok;
-}
+const CEILING = ['layers', 2, 'sheets', 0, 'material'];
+const sheetOf = (notebook = smallNotebook(), scenario = 'existing') => {
+  const leaf = resolveStack(notebook, scenario, 'floor').layers[2];
+  return leaf?.kind === 'leaf' ? leaf.sheets[0]! : undefined;
+};
 
-test.each(['sheet', 'fibre'] as const)('a new %s is one that files may hold, under a key of its own', (kind) => {
-  const first = newMaterial(percussionNotebook(), kind);
-  expect(accepts(first)).toBe(true);
-  const second = newMaterial(addOwnMaterial(percussionNotebook(), first), kind);
-  expect(second.key).not.toBe(first.key);
-});
+describe('a material made for a field', () => {
+  test('starts with all numbers of the one it is like, and without a source', () => {
+    const clt = SHEET_MATERIALS.find((m) => m.key === 'cross-laminated-timber')!;
+    const made = newMaterial(smallNotebook(), 'sheet', 'cross-laminated-timber');
+    expect(made).toMatchObject({
+      name: `${clt.name}, own`,
+      source: '',
+      form: clt.form,
+      density_kg_m3: clt.density_kg_m3,
+      youngsModulus_Pa: clt.youngsModulus_Pa,
+      youngsModulusAcross_Pa: clt.youngsModulusAcross_Pa,
+    });
+    expect(made.key).not.toBe(clt.key);
+  });
 
-const FIELDS = [
-  ...SHEET_MATERIAL_FIELDS.map((f) => ['sheet' as const, f.name, f.min, f.max] as const),
-  ...FIBRE_MATERIAL_FIELDS.map((f) => ['fibre' as const, f.name, f.min, f.max] as const),
-];
+  test('takes its place in the base, and what is computed stays', () => {
+    const made = newMaterial(smallNotebook(), 'sheet', 'gypsum-board');
+    const used = useOwnMaterial({ ...smallNotebook(), active: 'existing' }, 'floor', CEILING, made);
+    expect(notebookProblems(used)).toEqual([]);
+    expect({ ...sheetOf(used), name: '' }).toEqual({ ...sheetOf(), name: '' });
+    expect(materialUses(used, 'sheet', made.key)).toEqual(['stack "Floor": ceiling material']);
+  });
 
-test.each(FIELDS)('%s %s: the limits of the field are those of the file', (kind, name, min, max) => {
-  const material = newMaterial(percussionNotebook(), kind);
-  const at = (value: number) => accepts({ ...material, [name]: value } as OwnMaterial);
-  expect(at(min)).toBe(true);
-  expect(at(max)).toBe(true);
-  expect(at(min - 1e-6 * Math.max(1, Math.abs(min)))).toBe(false);
-  expect(at(max * 1.000001 + 1e-9)).toBe(false);
-});
+  test('in a fork belongs to the fork', () => {
+    const made = newMaterial(smallNotebook(), 'sheet', 'osb');
+    const used = useOwnMaterial(smallNotebook(), 'floor', CEILING, made);
+    expect(notebookProblems(used)).toEqual([]);
+    expect(sheetOf(used, 'heavy')!.name).toBe(made.name);
+    expect(sheetOf(used, 'existing')!.name).toBe(sheetOf()!.name);
+  });
 
-test('every built-in sheet material has a hatch of its own choosing', () => {
-  // An unknown key falls back on the form: none of the built-in ones may rely on that.
-  for (const { key, form } of SHEET_MATERIALS) {
-    const other = form === 'slab' ? 'board' : 'slab';
-    expect(hatchOfMaterial(key, form), key).toBe(hatchOfMaterial(key, other));
-  }
+  test('becomes a choice of the parameter that the field refers to', () => {
+    const choices = [{ value: 'gypsum-board', label: 'gypsum board' }];
+    const board = { key: 'board', label: 'ceiling board', choices, value: 'gypsum-board' };
+    const linked = linkField(addParameter(smallNotebook(), board), 'floor', CEILING, 'board');
+    const made = newMaterial(linked, 'sheet', 'gypsum-board');
+    const used = useOwnMaterial(linked, 'floor', CEILING, made);
+    expect(notebookProblems(used)).toEqual([]);
+    expect(sheetOf(used, 'heavy')!.name).toBe(made.name);
+    expect(sheetOf(used, 'existing')!.name).toBe(sheetOf()!.name);
+    expect(materialUses(used, 'sheet', made.key)).toEqual(['parameter "ceiling board"']);
+  });
 });

@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#cells/stack/stack-cell.ts';
+import { notebookProblems } from '#src/notebook/read-file.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import { axeProblems } from './axe-problems.ts';
+import { mountCell } from './mounted-cell.ts';
+import { practiceRoom } from './practice-room.ts';
+
+async function mountOpen() {
+  const mounted = await mountCell(document.createElement('stack-cell'), practiceRoom({ active: 'base' }), 'section');
+  mounted.element.shadowRoot!.querySelector<HTMLDetailsElement>('details.layers')!.open = true;
+  await expect.element(page.getByRole('list', { name: 'Layers from the upper room down' })).toBeVisible();
+  return mounted;
+}
+
+const NEW = 'Add a material of your own …';
+const name = () => page.getByRole('textbox', { name: 'name', exact: true });
+const source = () => page.getByRole('textbox', { name: 'where its numbers come from' });
+
+test('a material of one’s own is made where a sheet’s material is picked, and described at once', async () => {
+  const { notebook, element } = await mountOpen();
+  await userEvent.selectOptions(page.getByRole('combobox', { name: 'material' }).last(), NEW);
+  const [made] = notebook().materials;
+  expect(resolveStack(notebook(), 'base', 'floor').layers[2]).toMatchObject({ sheets: [{ name: made!.name }] });
+  const list = element.shadowRoot!.querySelector('own-materials')!.shadowRoot!;
+  await expect.poll(() => list.activeElement).toBe(name().element());
+  await expect.element(source()).toHaveAttribute('aria-invalid', 'true');
+  await expect.element(page.getByText('Say where the numbers come from', { exact: false })).toBeVisible();
+  expect(await axeProblems(element)).toEqual([]);
+
+  await userEvent.fill(name(), 'club board');
+  await userEvent.fill(source(), 'maker’s data sheet');
+  await userEvent.keyboard('{Tab}');
+  await expect.element(source()).toHaveAttribute('aria-invalid', 'false');
+  expect(notebook().materials[0]).toMatchObject({ name: 'club board', source: 'maker’s data sheet' });
+  expect(notebookProblems(notebook())).toEqual([]);
+});
+
+test('a fibre of one’s own is made where the fill is picked, even where that is a parameter', async () => {
+  const { notebook } = await mountOpen();
+  await userEvent.selectOptions(page.getByRole('combobox', { name: 'fill' }), NEW);
+  const [made] = notebook().materials;
+  expect(made).toMatchObject({ kind: 'fibre', source: '' });
+  const cavity = resolveStack(notebook(), 'base', 'floor').layers[1];
+  expect(cavity?.kind === 'cavity' && cavity.fill.map((f) => f.name)).toEqual([made!.name]);
+  await expect.element(page.getByText('Used in parameter "cavity fill".')).toBeVisible();
+});
+
+test('one that is in use says where, and stays', async () => {
+  const { notebook } = await mountOpen();
+  await userEvent.selectOptions(page.getByRole('combobox', { name: 'material' }).last(), NEW);
+  const remove = `Remove ${notebook().materials[0]!.name}`;
+  await expect
+    .element(page.getByText('Used in stack "Floor of the practice room": ceiling material.', { exact: true }))
+    .toBeVisible();
+  await userEvent.click(page.getByRole('button', { name: remove }));
+  await expect.element(page.getByRole('alert')).toHaveTextContent('must be unused');
+  expect(notebook().materials).toHaveLength(1);
+});
+
+test('a number that may be empty goes out of the material when it is emptied', async () => {
+  const { notebook } = await mountOpen();
+  await userEvent.selectOptions(page.getByRole('combobox', { name: 'material' }).last(), NEW);
+  const across = page.getByRole('textbox', { name: "Young's modulus across", exact: false });
+  await userEvent.fill(across, '1 GPa');
+  await userEvent.keyboard('{Enter}');
+  expect(notebook().materials[0]).toMatchObject({ youngsModulusAcross_Pa: 1e9 });
+  await userEvent.clear(across);
+  await userEvent.keyboard('{Enter}');
+  expect(notebook().materials[0]).not.toHaveProperty('youngsModulusAcross_Pa');
+});
