@@ -105,18 +105,24 @@ export class FieldPart extends LitElement {
 
   #entries() {
     const { units } = this.notebook;
-    const usual = formatQuantity(FURNISHED_ROOM_S, 'time', units);
+    const usual = `${formatQuantity(FURNISHED_ROOM_S, 'time', units)}, as furnished`;
     return html`<p class="note">
         Type the size of the room below. Levels there depend on its volume and on how long sound stays in it; the floor's
         own area comes from the stack.
       </p>
       <div class="entries">
         ${this.#entry('receivingVolume_m3', 'volume of the room below', 'volume', ROOM_LIMITS.volume_m3)}
-        ${this.#entry('reverberationTime_s', `reverberation time (empty: ${usual})`, 'time', ROOM_LIMITS.time_s)}
+        ${this.#entry('reverberationTime_s', 'reverberation time', 'time', ROOM_LIMITS.time_s, usual)}
       </div>`;
   }
 
-  #entry(field: RoomField, label: string, quantity: 'volume' | 'time', { min, max }: { min: number; max: number }) {
+  #entry(
+    field: RoomField,
+    label: string,
+    quantity: 'volume' | 'time',
+    { min, max }: { min: number; max: number },
+    whenEmpty = '',
+  ) {
     return html`<quantity-field
       optional
       .label=${label}
@@ -124,6 +130,7 @@ export class FieldPart extends LitElement {
       .min=${min}
       .max=${max}
       .value=${this.cell[field]}
+      .placeholder=${whenEmpty}
       .units=${this.notebook.units}
       @quantity-entry=${(event: QuantityEntry) => this.#set(field, label, event.value)}
       @quantity-cleared=${() => this.#set(field, label, undefined)}

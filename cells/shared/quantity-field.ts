@@ -41,6 +41,8 @@ export class QuantityField extends LitElement {
   @property({ type: Number }) max = 1;
   @property({ type: Number }) value: number | undefined = 0;
   @property({ type: Boolean }) optional = false;
+  /** What holds while the field is empty. */
+  @property() placeholder = '';
   @property() units: UnitSystem = 'SI';
 
   @state() private draft: { readonly text: string; readonly message?: string } | undefined;
@@ -54,6 +56,7 @@ export class QuantityField extends LitElement {
           id="control"
           autocomplete="off"
           spellcheck="false"
+          placeholder=${this.placeholder}
           aria-invalid=${draft?.message ? 'true' : 'false'}
           aria-describedby=${draft?.message ? 'error' : nothing}
           .value=${live(draft?.text ?? this.#text)}

@@ -10,8 +10,8 @@ export interface MaterialField<M extends OwnMaterial> {
   /** As in the notebook's file. */
   readonly min: number;
   readonly max: number;
-  /** May be empty. */
-  readonly optional?: true;
+  /** What holds while the field is empty; absent: it may not be. */
+  readonly whenEmpty?: string;
 }
 
 export const SHEET_MATERIAL_FIELDS: readonly MaterialField<OwnSheetMaterial>[] = [
@@ -21,19 +21,19 @@ export const SHEET_MATERIAL_FIELDS: readonly MaterialField<OwnSheetMaterial>[] =
   { name: 'lossFactor', label: 'loss factor', quantity: 'ratio', min: 1e-4, max: 1 },
   {
     name: 'youngsModulusAcross_Pa',
-    label: "Young's modulus across (empty: the same)",
+    label: "Young's modulus across",
     quantity: 'modulus',
     min: 1e5,
     max: 1e13,
-    optional: true,
+    whenEmpty: 'the same',
   },
   {
     name: 'contactStiffness_N_m',
-    label: 'stiffness under a hammer (empty: usual)',
+    label: 'contact stiffness',
     quantity: 'stiffness',
     min: 1,
     max: 1e12,
-    optional: true,
+    whenEmpty: 'usual',
   },
 ];
 

@@ -95,7 +95,8 @@ export class OwnMaterials extends LitElement {
                 .min=${field.min}
                 .max=${field.max}
                 .value=${material[field.name as keyof OwnMaterial] as unknown as number | undefined}
-                .optional=${field.optional ?? false}
+                .optional=${field.whenEmpty !== undefined}
+                .placeholder=${field.whenEmpty ?? ''}
                 .units=${this.notebook.units}
                 @quantity-entry=${(event: QuantityEntry) =>
                   this.#change(material, `${field.label} of ${name}`, { [field.name]: event.value })}
