@@ -39,7 +39,8 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
   if (!paths.some((p) => p.shares.some(Number.isFinite)))
     return { ...base, busy, ...failure, empty: `There are no ${sound} paths for this floor.` };
   const regions = regionsOf(prediction, paths, sound);
-  const context = { prediction, shares: paths, sound, units: notebook.units };
+  const flankingIsFixed = notebook.flanking.kind !== 'by the walls';
+  const context = { prediction, shares: paths, sound, units: notebook.units, flankingIsFixed };
   const data = { bands_Hz: prediction.bands_Hz, paths, regions };
   return {
     ...base,

@@ -13,6 +13,8 @@ export interface SentenceContext {
   readonly shares: readonly PathShares[];
   readonly sound: Sound;
   readonly units: UnitSystem;
+  /** What goes around is a limit, which stays as it is whatever is done to the floor. */
+  readonly flankingIsFixed: boolean;
 }
 
 export function regionSentence(region: Region, context: SentenceContext): string {
@@ -81,15 +83,14 @@ const CARRIES: Readonly<Record<PathName, string>> = {
 };
 
 /** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
-function pathInWords({ path, first, last }: Region, { shares }: SentenceContext): string {
+function pathInWords({ path, first, last }: Region, { shares, flankingIsFixed }: SentenceContext): string {
   const values = shares.find((s) => s.path === path)?.shares.slice(first, last + 1) ?? [];
   const finite = values.filter(Number.isFinite);
   if (finite.length === 0) return CARRIES[path];
   const [low, high] = [Math.min(...finite), Math.max(...finite)];
   const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
-  // The walls stay as they are whatever is done to the floor.
   const gain =
-    path === 'flanking'
+    path === 'flanking' && flankingIsFixed
       ? `; nothing done to the floor alone gains more than ${levelText(-10 * Math.log10(low))} dB here`
       : path === 'direct'
         ? ''

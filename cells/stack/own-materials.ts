@@ -10,6 +10,7 @@ import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
 import { materialUses } from '#src/notebook/material-use.ts';
 import type { Notebook, OwnMaterial, OwnSheetMaterial } from '#src/notebook/types.ts';
+import { fieldGridStyles } from './field-grid.ts';
 import { materialFields, newMaterial } from './own-material-fields.ts';
 
 /** Materials that the notebook brings itself: name, numbers, and where they come from. */
@@ -17,6 +18,7 @@ import { materialFields, newMaterial } from './own-material-fields.ts';
 export class OwnMaterials extends LitElement {
   static override styles = [
     controlStyles,
+    fieldGridStyles,
     css`
       ul {
         margin: 0;
@@ -27,24 +29,8 @@ export class OwnMaterials extends LitElement {
         padding: var(--space-3);
         border-top: 1px solid var(--hairline);
       }
-      .fields {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr));
-        gap: var(--space-2) var(--space-4);
-        align-items: start;
-      }
-      .wide {
-        grid-column: span 2;
-      }
-      .fields > * {
-        min-width: 0;
-      }
       .missing {
         margin: 0;
-      }
-      .field input,
-      .field select {
-        width: 100%;
       }
       .row {
         display: flex;
@@ -52,11 +38,6 @@ export class OwnMaterials extends LitElement {
         align-items: center;
         gap: var(--space-2) var(--space-3);
         margin-top: var(--space-2);
-      }
-      @media (max-width: 30rem) {
-        .fields {
-          grid-template-columns: repeat(2, minmax(0, 1fr));
-        }
       }
     `,
   ];

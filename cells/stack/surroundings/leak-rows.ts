@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { addLeak, removeLeak, renameLeak } from '#src/notebook/edits/edit-leaks.ts';
 import { LEAK_FIELDS } from '#src/notebook/field-specs.ts';
@@ -12,6 +12,7 @@ import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Notebook, Stack, StackLeak } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import '../stack-field.ts';
+import { namedRow } from './named-row.ts';
 import { surroundingsStyles } from './surroundings-styles.ts';
 
 /** Slits and holes of a stack as rows of fields. */
@@ -44,25 +45,12 @@ export class LeakRows extends LitElement {
     const { stack, notebook } = this;
     return html`
       <li>
-        <div class="head">
-          <div class="name">
-            ${grownText({
-              name: `Name of ${name}`,
-              value: name,
-              onChange: (text) => this.#edit(`name of ${name}`, (n) => renameLeak(n, stack, id, text)),
-            })}
-          </div>
-          <span class="note kind">${kind === 'slit' ? 'slit' : 'round hole'}</span>
-          <button
-            type="button"
-            class="quiet icon"
-            aria-label="Remove ${name}"
-            title="Remove"
-            @click=${() => this.#edit(`remove ${name}`, (n) => removeLeak(n, stack, id))}
-          >
-            ${icon('remove')}
-          </button>
-        </div>
+        ${namedRow({
+          name,
+          kind: kind === 'slit' ? 'slit' : 'round hole',
+          onRename: (text) => this.#edit(`name of ${name}`, (n) => renameLeak(n, stack, id, text)),
+          onRemove: () => this.#edit(`remove ${name}`, (n) => removeLeak(n, stack, id)),
+        })}
         <div class="fields">
           ${Object.keys(LEAK_FIELDS[kind]).map(
             (field) => html`<stack-field

@@ -1,6 +1,8 @@
 import { css } from 'lit';
+import { fieldGridStyles } from '../field-grid.ts';
 
 export const surroundingsStyles = css`
+  ${fieldGridStyles}
   ul {
     margin: 0 0 var(--space-3);
     padding: 0;
@@ -24,18 +26,6 @@ export const surroundingsStyles = css`
   .kind {
     flex: 1;
   }
-  .fields {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr));
-    gap: var(--space-2) var(--space-4);
-    align-items: start;
-  }
-  .wide {
-    grid-column: span 2;
-  }
-  select {
-    width: 100%;
-  }
   .add {
     display: flex;
     flex-wrap: wrap;
@@ -56,9 +46,6 @@ export const surroundingsStyles = css`
     .kind {
       flex: 1 0 100%;
       order: 1;
-    }
-    .fields {
-      grid-template-columns: repeat(2, minmax(0, 1fr));
     }
   }
 `;

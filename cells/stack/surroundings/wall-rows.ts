@@ -4,13 +4,14 @@ import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
+import { grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/quantity-field.ts';
 import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
 import { addWall, removeWall, updateWall } from '#src/notebook/edits/edit-walls.ts';
 import type { Choice, FlankingWall, Notebook, WallJunctionKind, WallMaterial } from '#src/notebook/types.ts';
 import { JUNCTION_LABELS, WALL_FIELDS, WALL_MATERIALS, type WallField } from '#src/notebook/wall-fields.ts';
+import { namedRow } from './named-row.ts';
 import { oneMoreWall } from './new-wall.ts';
 import { surroundingsStyles } from './surroundings-styles.ts';
 import { massAndRating, wallInWords } from './wall-words.ts';
@@ -62,25 +63,12 @@ export class WallRows extends LitElement {
     ];
     return html`
       <li>
-        <div class="head">
-          <div class="name">
-            ${grownText({
-              name: `Name of ${name}`,
-              value: name,
-              onChange: (text) => this.#change(wall, `name of ${name}`, { ...wall, name: text }),
-            })}
-          </div>
-          <span class="note kind">${wallInWords(wall, this.notebook.units)}</span>
-          <button
-            type="button"
-            class="quiet icon"
-            aria-label="Remove ${name}"
-            title="Remove"
-            @click=${() => this.dispatchEvent(new NotebookEdit(`remove ${name}`, (n) => removeWall(n, id)))}
-          >
-            ${icon('remove')}
-          </button>
-        </div>
+        ${namedRow({
+          name,
+          kind: wallInWords(wall, this.notebook.units),
+          onRename: (text) => this.#change(wall, `name of ${name}`, { ...wall, name: text }),
+          onRemove: () => this.dispatchEvent(new NotebookEdit(`remove ${name}`, (n) => removeWall(n, id))),
+        })}
         <div class="fields" role="group" aria-label=${name}>
           ${this.#select(wall, 'made of', MADE_OF, wall.kind === 'rated' ? RATED : wall.material, (value) => madeOf(wall, value))}
           ${fields.map((field) => this.#field(wall, field))}

@@ -92,13 +92,14 @@ describe('sentences', () => {
     expect(bandsInWords({ first, last }, BANDS_HZ)).toBe(words);
   });
 
-  function sentence(region: Region, changes: Partial<Prediction> = {}): string {
+  function sentence(region: Region, changes: Partial<Prediction> = {}, flankingIsFixed = true): string {
     const prediction = madeUpPrediction(45, changes);
     return regionSentence(region, {
       prediction,
       shares: pathShares(prediction, 'airborne'),
       sound: 'airborne',
       units: 'SI',
+      flankingIsFixed,
     });
   }
 
@@ -135,6 +136,14 @@ describe('sentences', () => {
     // 10 of 11 parts: 91 %; without them 10 lg 11 = 10.4 dB.
     expect(sentence(region, { paths_dB: levels })).toBe(
       'From 500 to 800 Hz the largest part of the sound goes through what holds the ceiling: 91 %; closing this path gains up to 10.4 dB.',
+    );
+  });
+
+  test('flanking wall by wall follows the floor, so that only what closing it would gain is said', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), flanking: BANDS_HZ.map(() => 50) };
+    const region = { first: 20, last: 20, path: 'flanking', mechanism: 'flanking' } as const;
+    expect(sentence(region, { paths_dB: levels }, false)).toBe(
+      'At 5000 Hz the largest part of the sound goes around by the walls: 50 %; closing this path gains up to 3.0 dB.',
     );
   });
 
