@@ -24,7 +24,7 @@ import type { LayerPoint } from './section/section-drawing.ts';
 import { layOut } from './section/section-layout.ts';
 import { focusColumn, type StackColumn, stackColumns } from './stack-columns.ts';
 import { stackTotals } from './stack-totals.ts';
-import { aroundInWords } from './surroundings/around-words.ts';
+import { aroundInWords, aroundNote } from './surroundings/around-words.ts';
 import type { StackSurroundings } from './surroundings/stack-surroundings.ts';
 
 /** The floor-ceiling drawn to scale in every shown scenario, with its layers, masses and resonances. */
@@ -166,6 +166,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
               units: notebook.units,
             })
       }
+      ${aroundNote(notebook, stack, () => void this.#changeAround())}
       ${focus ? frequencyList(focus, notebook) : nothing}
       ${this.#columns.length ? this.#renderSwing(stack) : nothing}
       <details class="layers" ?open=${this.editing} @toggle=${this.#onToggle}>
@@ -250,7 +251,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         ?open=${this.around}
         @toggle=${this.#onAround}
       >
-        <summary>What passes the floor by: walls and gaps (${aroundInWords(this.notebook, stack)})</summary>
+        <summary>What passes the floor by (${aroundInWords(this.notebook, stack)})</summary>
         ${
           this.around
             ? html`<stack-surroundings .notebook=${this.notebook} .stack=${stack.id}></stack-surroundings>`
@@ -278,6 +279,13 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   async #openSurroundings(): Promise<void> {
     this.around = true;
     await import('./surroundings/stack-surroundings.ts');
+  }
+
+  async #changeAround(): Promise<void> {
+    this.editing = true;
+    await this.#openSurroundings();
+    await this.updateComplete;
+    await this.surroundings?.show();
   }
 
   #onAround = async (event: Event) => {

@@ -42,6 +42,15 @@ export class StackSurroundings extends LitElement {
     `;
   }
 
+  /** Puts the focus on what is chosen to go around. */
+  async show(): Promise<void> {
+    await this.updateComplete;
+    const choice = this.renderRoot.querySelector('flanking-choice');
+    await choice?.updateComplete;
+    choice?.scrollIntoView({ block: 'nearest' });
+    choice?.renderRoot.querySelector<HTMLElement>(':checked')?.focus();
+  }
+
   /** Puts the focus in a field of a leak. */
   async reveal(path: FieldPath): Promise<void> {
     await this.updateComplete;
