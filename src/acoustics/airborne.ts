@@ -5,7 +5,7 @@ import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
-import { type ReverberantPower, reverberantPower } from './reverberant-field.ts';
+import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
 import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
@@ -27,12 +27,10 @@ export class Airborne {
   readonly #quadrature: Quadrature;
   readonly #forced = new ForcedRadiation();
   readonly #angles = new CrowdedNodes();
-  readonly #slow = new CrowdedNodes();
   readonly #velocity2: Float64Array;
   readonly #force2: Float64Array;
-  readonly #bending: FreeBendingWaves;
   readonly #transfer: Float64Array;
-  readonly #leafVelocity2: Float64Array;
+  readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
 
   constructor(model: FloorModel, quadrature: Quadrature) {
@@ -42,9 +40,14 @@ export class Airborne {
     this.#quadrature = quadrature;
     this.#velocity2 = new Float64Array(n);
     this.#force2 = new Float64Array(n);
-    this.#bending = new FreeBendingWaves(model);
+    this.#scratch = {
+      nodes: new CrowdedNodes(),
+      leafVelocity2: new Float64Array(n),
+      bending: new FreeBendingWaves(model),
+      points: quadrature.resonance,
+      direct: true,
+    };
     this.#transfer = new Float64Array(n);
-    this.#leafVelocity2 = new Float64Array(n);
   }
 
   /**
@@ -91,13 +94,7 @@ export class Airborne {
       const mass = plates[0]!.surfaceMass_kg_m2;
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
-      const scratch = {
-        nodes: this.#slow,
-        leafVelocity2: this.#leafVelocity2,
-        bending: this.#bending,
-        points: this.#quadrature.resonance,
-      };
-      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
+      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, this.#scratch, this.#power);
       shares.resonant = 2 * z0 * v2 * this.#power.direct;
       shares.supports += 2 * z0 * v2 * this.#power.supports;
     }

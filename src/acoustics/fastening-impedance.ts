@@ -103,7 +103,7 @@ function lineRow(b: number, q2: number, k2Re: number, k2Im: number, out: Complex
 
 /** (b/2s) coth(sb/2) for s² given; even in s, so any root serves. */
 function cothTerm(b: number, s2Re: number, s2Im: number, out: Complex): void {
-  const modulus = Math.hypot(s2Re, s2Im);
+  const modulus = Math.sqrt(s2Re * s2Re + s2Im * s2Im);
   const sRe = Math.sqrt(Math.max((modulus + s2Re) / 2, 0));
   const sIm = Math.sqrt(Math.max((modulus - s2Re) / 2, 0)) * (s2Im < 0 ? -1 : 1);
   let cRe = 1;

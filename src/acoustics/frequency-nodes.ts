@@ -28,7 +28,7 @@ export function frequencyNodes(
     else if (place >= upper && place - upper < upper - lower)
       nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
   }
-  nodes.fill(pointsPerPiece);
+  nodes.fill(pointsPerPiece, upper - lower);
   for (let i = 0; i < nodes.count; i++) {
     nodes.x[i] = Math.exp(nodes.x[i]!);
     nodes.weight[i] = nodes.weight[i]! / (upper - lower);

@@ -4,7 +4,12 @@ import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
-import { type ReverberantPower, reverberantPower, slowWaveRadiation } from './reverberant-field.ts';
+import {
+  type ReverberantPower,
+  type ReverberantScratch,
+  reverberantPower,
+  slowWaveRadiation,
+} from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
 import { slowWaveNodes } from './slow-wave-nodes.ts';
 import { tappingForce2_N2_Hz } from './tapping-machine.ts';
@@ -27,7 +32,7 @@ export class Impact {
   readonly #slow = new CrowdedNodes();
   readonly #bending: FreeBendingWaves;
   readonly #transfer: Float64Array;
-  readonly #leafVelocity2: Float64Array;
+  readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
   readonly #extraLoss: number;
   readonly #contactStiffness_N_m: number;
@@ -39,8 +44,14 @@ export class Impact {
     this.#model = model;
     this.#quadrature = quadrature;
     this.#bending = new FreeBendingWaves(model);
+    this.#scratch = {
+      nodes: this.#slow,
+      leafVelocity2: new Float64Array(n),
+      bending: this.#bending,
+      points: quadrature.resonance,
+      direct: false,
+    };
     this.#transfer = new Float64Array(n);
-    this.#leafVelocity2 = new Float64Array(n);
     this.#extraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
@@ -94,13 +105,7 @@ export class Impact {
 
     shares.supports = 0;
     if (this.#hasSupports) {
-      const scratch = {
-        nodes: this.#slow,
-        leafVelocity2: this.#leafVelocity2,
-        bending: this.#bending,
-        points: this.#quadrature.resonance,
-      };
-      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, scratch, this.#power);
+      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, this.#scratch, this.#power);
       const velocity2PerArea = (force2 * mobility) / (omega * (lossFactor + extraLoss) * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);
     }

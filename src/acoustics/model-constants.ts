@@ -33,18 +33,18 @@ export interface ModelConstants {
 }
 
 export const MODEL_CONSTANTS: ModelConstants = {
-  bayLossFactor: 0.321,
-  channelStiffness_N_m: 3.86e5,
-  channelExponent: 0.826,
-  clipStiffness_N_m: 6.98e5,
+  bayLossFactor: 0.304,
+  channelStiffness_N_m: 4.04e5,
+  channelExponent: 0.818,
+  clipStiffness_N_m: 6.94e5,
   clipExponent: 0.3,
   studStiffness_N_m2: 3.01e5,
-  studExponent: 1.21,
-  nearFieldWeight: 0.848,
-  reverberantWeight: 0.334,
-  deckImpactLossFactor: 0.366,
-  joistInertiaLimit_Hz: 151,
-  cavityAbsorption: 0.111,
+  studExponent: 1.23,
+  nearFieldWeight: 0.85,
+  reverberantWeight: 0.37,
+  deckImpactLossFactor: 0.337,
+  joistInertiaLimit_Hz: 146,
+  cavityAbsorption: 0.124,
   supportLossFactor: 0.1,
   toppingLossFactor: 0.11,
 };

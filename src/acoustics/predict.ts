@@ -1,14 +1,9 @@
-import { Airborne } from './airborne.ts';
-import { azimuths } from './azimuths.ts';
+import { airborneBands, impactBands } from './band-energies.ts';
 import type { Construction } from './construction.ts';
-import { CrowdedNodes } from './crowded-nodes.ts';
 import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
-import { frequencyNodes } from './frequency-nodes.ts';
-import { frequencyPeaks } from './frequency-peaks.ts';
-import { Impact, normalisedImpactLevel_dB } from './impact.ts';
-import { leakArea_m2, leakTransmission } from './leaks.ts';
+import { normalisedImpactLevel_dB } from './impact.ts';
 import { bandMechanism, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
 import type { PathName, Prediction, PredictOptions } from './prediction.ts';
@@ -16,7 +11,6 @@ import { QUADRATURE } from './quadrature.ts';
 import { energySum_dB } from './ratings/energy.ts';
 import { rateBands } from './ratings/rate-bands.ts';
 import { criticalFrequencies, resonances } from './resonances.ts';
-import { exactBandOf } from './standards/iec-61260.ts';
 import { nominalBandsFrom } from './third-octave-bands.ts';
 
 /**
@@ -32,14 +26,10 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const critical = criticalFrequencies(model);
   const resonant = resonances(model);
   const named = [...resonant, ...critical];
-  const airborne = new Airborne(model, quadrature);
-  const peaks = frequencyPeaks(model);
-  const nodes = new CrowdedNodes();
-  const turns = azimuths(model.orthotropic);
-
   const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
 
-  const impact = new Impact(model, quadrature);
+  const through = airborneBands(model, bands_Hz, quadrature);
+  const struck = impactBands(model, bands_Hz, quadrature);
   const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
 
   const R_dB: number[] = [];
@@ -49,34 +39,14 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const impactFlanking: number[] = [];
   const paths_dB: Partial<Record<PathName, number[]>> = {};
   const mechanisms = bands_Hz.map((band_Hz, band) => {
-    const edges = exactBandOf(band_Hz);
-    frequencyNodes(nodes, edges, peaks, quadrature.frequencies);
-    let direct = 0;
-    let supports = 0;
-    let leaks = 0;
-    let struck = 0;
-    let struckSupports = 0;
-    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    for (let j = 0; j < nodes.count; j++) {
-      const f_Hz = nodes.x[j]!;
-      const weight = nodes.weight[j]!;
-      for (const turn of turns) {
-        const shares = airborne.at(f_Hz, turn.cos2);
-        direct += weight * turn.weight * (shares.forced + shares.resonant);
-        supports += weight * turn.weight * shares.supports;
-        const power = impact.at(f_Hz, turn.cos2);
-        const hertz = weight * turn.weight * logWidth * f_Hz;
-        struck += hertz * power.direct;
-        struckSupports += hertz * power.supports;
-      }
-      leaks += weight * leakShare(model, f_Hz);
-    }
+    const direct = through.direct[band]!;
+    const supports = through.supports[band]!;
     const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
     if (hasSupports(model)) paths.push({ path: 'supports', tau: supports });
-    const floorLn_dB = normalisedImpactLevel_dB(struck + struckSupports, z0);
+    const floorLn_dB = normalisedImpactLevel_dB(struck.direct[band]! + struck.supports[band]!, z0);
     const flanked = around?.(band, { R_dB: -10 * Math.log10(direct + supports), Ln_dB: floorLn_dB });
     if (flanked) paths.push({ path: 'flanking', tau: flanked.tau });
-    if (construction.leaks?.length) paths.push({ path: 'leaks', tau: leaks });
+    if (construction.leaks?.length) paths.push({ path: 'leaks', tau: through.leaks[band]! });
     for (const { path, tau } of paths) {
       let levels = paths_dB[path];
       if (!levels) paths_dB[path] = levels = [];
@@ -93,8 +63,8 @@ export function predict(construction: Construction, options: PredictOptions = {}
     );
     if (flanked?.Ln_dB !== undefined) impactFlanking.push(flanked.Ln_dB);
     Ln_dB.push(flanked?.Ln_dB === undefined ? floorLn_dB : energySum_dB([floorLn_dB, flanked.Ln_dB]));
-    impactDirect.push(normalisedImpactLevel_dB(struck, z0));
-    impactSupports.push(normalisedImpactLevel_dB(struckSupports, z0));
+    impactDirect.push(normalisedImpactLevel_dB(struck.direct[band]!, z0));
+    impactSupports.push(normalisedImpactLevel_dB(struck.supports[band]!, z0));
     return bandMechanism(model, named, band_Hz, paths);
   });
 
@@ -115,15 +85,6 @@ export function predict(construction: Construction, options: PredictOptions = {}
     criticalFrequencies_Hz: critical,
     mechanisms,
   };
-}
-
-function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {
-  let sum = 0;
-  for (const leak of construction.leaks ?? []) {
-    const area = leakArea_m2(leak);
-    if (area > 0) sum += (leakTransmission(leak, f_Hz, air) * area) / edges.area_m2;
-  }
-  return sum;
 }
 
 function hasSupports({ interlayers }: FloorModel): boolean {

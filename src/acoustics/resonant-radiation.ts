@@ -8,7 +8,7 @@ export interface PlateEdges {
 }
 
 /** σ never exceeds this: the maximum at the critical frequency in EN 12354-1:2000, Annex B. */
-const MAXIMUM = 2;
+export const MAXIMUM_RADIATION = 2;
 
 /**
  * Radiation efficiency of the reverberant field of a plate with critical frequency `fc_Hz`.
@@ -18,7 +18,7 @@ const MAXIMUM = 2;
  * Valid for f > 0; above fc it is 1/√(1 − fc/f).
  */
 export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges, soundSpeed_m_s: number): number {
-  if (f_Hz > fc_Hz) return Math.min(1 / Math.sqrt(1 - fc_Hz / f_Hz), MAXIMUM);
+  if (f_Hz > fc_Hz) return Math.min(1 / Math.sqrt(1 - fc_Hz / f_Hz), MAXIMUM_RADIATION);
   const lambda2 = Math.min(f_Hz / fc_Hz, 1 - 1e-12);
   const lambda = Math.sqrt(lambda2);
   const rest = 1 - lambda2;
@@ -32,7 +32,7 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
       : 0;
   const f11_Hz = (soundSpeed_m_s ** 2 / (4 * fc_Hz)) * (plate.length_m ** -2 + plate.width_m ** -2);
   const piston = 4 * plate.area_m2 * (f_Hz / soundSpeed_m_s) ** 2 * (1 + (f_Hz / f11_Hz) ** 8);
-  return Math.min(edges + corners, piston, MAXIMUM);
+  return Math.min(edges + corners, piston, MAXIMUM_RADIATION);
 }
 
 /**

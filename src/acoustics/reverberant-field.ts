@@ -16,14 +16,24 @@ export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, for
 }
 
 /** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
-const REACH = 12;
+const REACH = 8;
 
 /** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
 export interface ReverberantPower {
-  /** Through air, fill and mats. */
+  /** Through air, fill and mats; left alone where `scratch.direct` is false. */
   direct: number;
   /** Through the supports of every cavity, incoherently. */
   supports: number;
+}
+
+/** What the average over the leaf's resonance works with, kept between calls. */
+export interface ReverberantScratch {
+  readonly nodes: CrowdedNodes;
+  readonly leafVelocity2: Float64Array;
+  readonly bending: FreeBendingWaves;
+  readonly points: number;
+  /** Whether `out.direct` is wanted. */
+  readonly direct: boolean;
 }
 
 /**
@@ -39,12 +49,7 @@ export function reverberantPower(
   forced: ForcedRadiation,
   f_Hz: number,
   belowTransfer: Float64Array,
-  scratch: {
-    readonly nodes: CrowdedNodes;
-    readonly leafVelocity2: Float64Array;
-    readonly bending: FreeBendingWaves;
-    readonly points: number;
-  },
+  scratch: ReverberantScratch,
   out: ReverberantPower,
 ): void {
   const { air, plates } = model;
@@ -58,7 +63,35 @@ export function reverberantPower(
     out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.leafEdges[0]!, air.soundSpeed_m_s);
     return;
   }
-  const { nodes, leafVelocity2, bending, points } = scratch;
+  const { leafVelocity2 } = scratch;
+  leafVelocity2.fill(1);
+  if (scratch.direct || model.interlayers.some((layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower)) {
+    out.direct = z0 * averageAround(model, line, forced, f_Hz, scratch);
+  }
+  for (let i = 0; i < last; i++) {
+    const layer = model.interlayers[i]!;
+    if (layer.kind === 'mat' || !layer.chain?.lower) continue;
+    const power = supportRadiation(model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
+    const above = leafVelocity2[i]! / leafVelocity2[0]!;
+    out.supports += above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
+  }
+}
+
+/**
+ * Averages over the resonance of the uppermost leaf: fills the mean square velocity of each leaf (any common factor), and
+ * returns σ v² of the last one per v² of the first.
+ */
+function averageAround(
+  model: FloorModel,
+  line: TransmissionLine,
+  forced: ForcedRadiation,
+  f_Hz: number,
+  { nodes, leafVelocity2, bending, points }: ReverberantScratch,
+): number {
+  const { air, plates } = model;
+  const last = plates.length - 1;
+  const state = line.states[0]!;
+  const first = plates[0]!;
   const omega = 2 * Math.PI * f_Hz;
   const k0 = omega / air.soundSpeed_m_s;
   const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, first.surfaceMass_kg_m2, omega);
@@ -87,12 +120,5 @@ export function reverberantPower(
     radiated += weight * line.velocity2[last]! * sigma;
   }
   const own = leafVelocity2[0]!;
-  out.direct = (z0 * radiated) / own;
-  for (let i = 0; i < last; i++) {
-    const layer = model.interlayers[i]!;
-    if (layer.kind === 'mat' || !layer.chain?.lower) continue;
-    const power = supportRadiation(model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
-    const above = leafVelocity2[i]! / own;
-    out.supports += above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
-  }
+  return radiated / own;
 }

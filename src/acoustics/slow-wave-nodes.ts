@@ -36,7 +36,10 @@ export function slowWaveNodes(
   breakAtCavityResonances(nodes, model, f_Hz, 'slow');
   const end = BEYOND * slowest;
   const cap = capRoot((2 * Math.PI * f_Hz) / model.air.soundSpeed_m_s, model, radiationCap);
-  return nodes.breakAt(Math.min(cap, end), cap / 2).breakAt(end, Infinity).fill(pointsPerPiece);
+  return nodes
+    .breakAt(Math.min(cap, end), cap / 2)
+    .breakAt(end, Infinity)
+    .fill(pointsPerPiece);
 }
 
 /** r at which the edges' radiation falls to the cap, by bisection in ln r. */

@@ -11,8 +11,8 @@ const HALF_BAND = 0.115;
  * frequency that is F²/(2 f_r). δ = κ_cY0/2 < ω0: the hammer rebounds, E = 1 + exp(−π(δ + jω)/ω_d), ω_d = √(ω0² − δ²);
  * otherwise, and on a surface without contact spring, E = 1. A rigid floor without rebound gives 3.92 N²/Hz.
  *
- * The beat of blow and rebound, cos(πω/ω_d), is averaged over a third octave: on a carpet it runs too fast to be heard
- * or measured.
+ * The beat of blow and rebound, cos(πω/ω_d), is averaged over a third octave, where on a carpet it runs too fast to be
+ * measured, but not around π, where blow and rebound cancel the contact's resonance exactly.
  *
  * Source: Brunskog & Hammer, "The interaction between the ISO tapping machine and lightweight floors", Acta Acustica
  * 89, 2003.
@@ -31,7 +31,7 @@ export function tappingForce2_N2_Hz(f_Hz: number, mobility_m_Ns: number, contact
     const damped = Math.sqrt(omega0 * omega0 - delta * delta);
     const decay = Math.exp((-Math.PI * delta) / damped);
     const phase = (Math.PI * omega) / damped;
-    const half = HALF_BAND * phase;
+    const half = HALF_BAND * phase * (1 - Math.exp(-((phase / Math.PI - 1) ** 2)));
     const smooth = half < 1e-4 ? 1 : Math.sin(half) / half;
     rebound = 1 + decay * (decay + 2 * Math.cos(phase) * smooth);
   }

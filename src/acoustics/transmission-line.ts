@@ -3,6 +3,9 @@ import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fib
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
 
+/** Below it x² /2 ends the series of cos x to 1e-11. */
+const SMALL = 4e-3;
+
 /** Bays without end. */
 const FREE = 1e30;
 
@@ -57,11 +60,12 @@ export class TransmissionLine {
   readonly #joined: Uint8Array;
   /** (b/π)⁴ of the bays between joists; without joists so large that waves run freely. */
   readonly #bay4: Float64Array;
-  // Per fluid layer: k², Zc·k, thickness.
+  // Per fluid layer: k², Zc·k and 1/|Zc·k|², thickness.
   readonly #k2Re: Float64Array;
   readonly #k2Im: Float64Array;
   readonly #zkRe: Float64Array;
   readonly #zkIm: Float64Array;
+  readonly #inverseZk2: Float64Array;
   readonly #thickness: Float64Array;
   readonly #velocityRe: Float64Array;
   readonly #velocityIm: Float64Array;
@@ -103,6 +107,7 @@ export class TransmissionLine {
     this.#k2Im = new Float64Array(fluids);
     this.#zkRe = new Float64Array(fluids);
     this.#zkIm = new Float64Array(fluids);
+    this.#inverseZk2 = new Float64Array(fluids);
     this.#thickness = new Float64Array(fluids);
     this.chains = model.interlayers.map((layer) =>
       layer.kind === 'cavity' && layer.chain
@@ -144,7 +149,8 @@ export class TransmissionLine {
       }
       this.#prepareFluids(layer, f_Hz, this.#firstFluid[i]!);
       const chain = this.chains[i];
-      if (chain && layer.chain) chainImpedance(layer.chain, this.#ends(i), f_Hz, 'framed', constants, chain);
+      if (supports && chain && layer.chain)
+        chainImpedance(layer.chain, this.#ends(i), f_Hz, 'framed', constants, chain);
       this.#joined[i] = chain && supports ? 1 : 0;
     }
     return this;
@@ -180,6 +186,7 @@ export class TransmissionLine {
       this.#k2Im[first + j] = 2 * kRe * kIm;
       this.#zkRe[first + j] = zcRe * kRe - zcIm * kIm;
       this.#zkIm[first + j] = zcRe * kIm + zcIm * kRe;
+      this.#inverseZk2[first + j] = 1 / (this.#zkRe[first + j]! ** 2 + this.#zkIm[first + j]! ** 2);
       this.#thickness[first + j] = thickness_m;
     });
   }
@@ -216,19 +223,29 @@ export class TransmissionLine {
         vIm += gRe * pIm + gIm * pRe;
         continue;
       }
-      this.#cavityMatrix(layer, kx2);
-      const { aRe, aIm, bRe, bIm, cRe, cIm, dRe, dIm } = matrix;
       const chain = this.#joined[layer] ? this.chains[layer] : undefined;
       if (!chain) {
-        const upRe = aRe * pRe - aIm * pIm + bRe * vRe - bIm * vIm;
-        const upIm = aRe * pIm + aIm * pRe + bRe * vIm + bIm * vRe;
-        const upVRe = cRe * pRe - cIm * pIm + dRe * vRe - dIm * vIm;
-        vIm = cRe * pIm + cIm * pRe + dRe * vIm + dIm * vRe;
-        vRe = upVRe;
-        pRe = upRe;
-        pIm = upIm;
+        const end = this.#firstFluid[layer + 1]!;
+        const inside = this.#insideKx2(layer, kx2);
+        for (let j = this.#firstFluid[layer]!; j < end; j++) {
+          this.#fluidLayer(j, inside);
+          const upRe = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
+          const upIm = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
+          const upVRe = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
+          vIm = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
+          vRe = upVRe;
+          pRe = upRe;
+          pIm = upIm;
+        }
         continue;
       }
+      this.#cavityMatrix(layer, kx2);
+      const aRe = columns[0]!;
+      const aIm = columns[1]!;
+      const cRe = columns[2]!;
+      const cIm = columns[3]!;
+      const dRe = columns[6]!;
+      const dIm = columns[7]!;
       // Impedance matrix of the air: A/C, 1/C, D/C; that of the supports added.
       const c2 = cRe * cRe + cIm * cIm;
       const y12Re = cRe / c2;
@@ -270,77 +287,97 @@ export class TransmissionLine {
     }
   }
 
-  /** Product of the fluid layers of one cavity, uppermost first, into `matrix`. */
-  #cavityMatrix(layer: number, floorKx2: number): void {
-    // Joists stop sound across them until half a wave fits into a bay: then, on average, half of kx² is left.
-    const kx2 = floorKx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * floorKx2 * floorKx2));
-    const first = this.#firstFluid[layer]!;
+  /** Joists stop sound across them until half a wave fits into a bay: then, on average, half of kx² is left. */
+  #insideKx2(layer: number, kx2: number): number {
+    return kx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * kx2 * kx2));
+  }
+
+  /** Matrix of all fluid layers of one cavity, column by column (A, C, B, D), into `columns`. */
+  #cavityMatrix(layer: number, kx2: number): void {
     const end = this.#firstFluid[layer + 1]!;
-    for (let j = first; j < end; j++) {
-      // kz = √(k² − kx²) = x − jy with y ≥ 0.
-      const re2 = this.#k2Re[j]! - kx2;
-      const im2 = this.#k2Im[j]!;
-      const modulus = Math.sqrt(re2 * re2 + im2 * im2);
-      let x: number;
-      let y: number;
-      if (re2 >= 0) {
-        x = Math.sqrt((modulus + re2) / 2);
-        y = -im2 / (2 * x);
-      } else {
-        y = Math.sqrt((modulus - re2) / 2);
-        x = -im2 / (2 * y);
+    const inside = this.#insideKx2(layer, kx2);
+    columns.fill(0);
+    columns[0] = 1;
+    columns[6] = 1;
+    for (let j = this.#firstFluid[layer]!; j < end; j++) {
+      this.#fluidLayer(j, inside);
+      for (let i = 0; i < 8; i += 4) {
+        const pRe = columns[i]!;
+        const pIm = columns[i + 1]!;
+        const vRe = columns[i + 2]!;
+        const vIm = columns[i + 3]!;
+        columns[i] = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
+        columns[i + 1] = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
+        columns[i + 2] = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
+        columns[i + 3] = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
       }
-      const d = this.#thickness[j]!;
-      const decay = Math.min(y * d, MOST_DECAY);
-      const grow = Math.exp(decay);
-      const cosh = (grow + 1 / grow) / 2;
-      const sinh = decay < 1e-3 ? decay * (1 + (decay * decay) / 6) : (grow - 1 / grow) / 2;
-      const cos = Math.cos(x * d);
-      const sin = Math.sin(x * d);
-      // cos(x − jy) = cos x cosh y + j sin x sinh y; sin(x − jy) = sin x cosh y − j cos x sinh y
-      const cosRe = cos * cosh;
-      const cosIm = sin * sinh;
-      const sinRe = sin * cosh;
-      const sinIm = -cos * sinh;
-      // sin(kz d)/kz and kz sin(kz d)
-      const size = modulus;
-      const ratioRe = (sinRe * x - sinIm * y) / size;
-      const ratioIm = (sinIm * x + sinRe * y) / size;
-      const productRe = sinRe * x + sinIm * y;
-      const productIm = sinIm * x - sinRe * y;
-      const zkRe = this.#zkRe[j]!;
-      const zkIm = this.#zkIm[j]!;
-      // B = j Zc k · sin/kz, C = j kz sin / (Zc k)
-      const bRe = -(zkRe * ratioIm + zkIm * ratioRe);
-      const bIm = zkRe * ratioRe - zkIm * ratioIm;
-      const zk2 = zkRe * zkRe + zkIm * zkIm;
-      const cRe = -(productIm * zkRe - productRe * zkIm) / zk2;
-      const cIm = (productRe * zkRe + productIm * zkIm) / zk2;
-      if (j === first) {
-        matrix.aRe = cosRe;
-        matrix.aIm = cosIm;
-        matrix.bRe = bRe;
-        matrix.bIm = bIm;
-        matrix.cRe = cRe;
-        matrix.cIm = cIm;
-        matrix.dRe = cosRe;
-        matrix.dIm = cosIm;
-        continue;
-      }
-      // This layer lies above those before: new = layer · matrix.
-      const { aRe: a0, aIm: a1, bRe: b0, bIm: b1, cRe: c0, cIm: c1, dRe: d0, dIm: d1 } = matrix;
-      matrix.aRe = cosRe * a0 - cosIm * a1 + bRe * c0 - bIm * c1;
-      matrix.aIm = cosRe * a1 + cosIm * a0 + bRe * c1 + bIm * c0;
-      matrix.bRe = cosRe * b0 - cosIm * b1 + bRe * d0 - bIm * d1;
-      matrix.bIm = cosRe * b1 + cosIm * b0 + bRe * d1 + bIm * d0;
-      matrix.cRe = cRe * a0 - cIm * a1 + cosRe * c0 - cosIm * c1;
-      matrix.cIm = cRe * a1 + cIm * a0 + cosRe * c1 + cosIm * c0;
-      matrix.dRe = cRe * b0 - cIm * b1 + cosRe * d0 - cosIm * d1;
-      matrix.dIm = cRe * b1 + cIm * b0 + cosRe * d1 + cosIm * d0;
     }
+  }
+
+  /** Matrix of fluid layer `j`, [cos kz d, jZz sin kz d; j sin kz d/Zz, cos kz d], into `fluid`: A = D, B, C. */
+  #fluidLayer(j: number, kx2: number): void {
+    // kz = √(k² − kx²) = x − jy with y ≥ 0.
+    const re2 = this.#k2Re[j]! - kx2;
+    const im2 = this.#k2Im[j]!;
+    const modulus = Math.sqrt(re2 * re2 + im2 * im2);
+    let x: number;
+    let y: number;
+    if (re2 >= 0) {
+      x = Math.sqrt((modulus + re2) / 2);
+      y = -im2 / (2 * x);
+    } else {
+      y = Math.sqrt((modulus - re2) / 2);
+      x = -im2 / (2 * y);
+    }
+    const d = this.#thickness[j]!;
+    // Cosine and sine of kz d; where one part hardly turns or fades, two terms of its series do (to 1e-11).
+    const decay = Math.min(y * d, MOST_DECAY);
+    let cosh: number;
+    let sinh: number;
+    if (decay < SMALL) {
+      const square = decay * decay;
+      cosh = 1 + square / 2;
+      sinh = decay * (1 + square / 6);
+    } else {
+      const grow = Math.exp(decay);
+      const shrink = 1 / grow;
+      cosh = (grow + shrink) / 2;
+      sinh = (grow - shrink) / 2;
+    }
+    const turn = x * d;
+    let cos: number;
+    let sin: number;
+    if (turn < SMALL) {
+      const square = turn * turn;
+      cos = 1 - square / 2;
+      sin = turn * (1 - square / 6);
+    } else {
+      cos = Math.cos(turn);
+      sin = Math.sin(turn);
+    }
+    // cos(x − jy) = cos x cosh y + j sin x sinh y; sin(x − jy) = sin x cosh y − j cos x sinh y
+    fluid[0] = cos * cosh;
+    fluid[1] = sin * sinh;
+    const sinRe = sin * cosh;
+    const sinIm = -cos * sinh;
+    // B = j Zc k · sin(kz d)/kz
+    const inverse = 1 / modulus;
+    const ratioRe = (sinRe * x - sinIm * y) * inverse;
+    const ratioIm = (sinIm * x + sinRe * y) * inverse;
+    const zkRe = this.#zkRe[j]!;
+    const zkIm = this.#zkIm[j]!;
+    fluid[2] = -(zkRe * ratioIm + zkIm * ratioRe);
+    fluid[3] = zkRe * ratioRe - zkIm * ratioIm;
+    // C = j kz sin(kz d) / (Zc k)
+    const productRe = sinRe * x + sinIm * y;
+    const productIm = sinIm * x - sinRe * y;
+    const zk2 = this.#inverseZk2[j]!;
+    fluid[4] = (productRe * zkIm - productIm * zkRe) * zk2;
+    fluid[5] = (productRe * zkRe + productIm * zkIm) * zk2;
   }
 }
 
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };
-const matrix = { aRe: 1, aIm: 0, bRe: 0, bIm: 0, cRe: 0, cIm: 0, dRe: 1, dIm: 0 };
+const fluid = new Float64Array(6);
+const columns = new Float64Array(8);

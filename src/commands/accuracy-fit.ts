@@ -45,7 +45,13 @@ export const FITTED_CONSTANTS: readonly FittedConstant[] = [
 ];
 
 /** Coarser than the engine's own: the fit needs a tenth of a decibel, thousands of times. */
-export const FIT_QUADRATURE: Quadrature = { frequencies: 2, angles: 8, slowWaves: 6, resonance: 4 };
+export const FIT_QUADRATURE: Quadrature = {
+  frequencies: 2,
+  impactFrequencies: 2,
+  angles: 4,
+  slowWaves: 4,
+  resonance: 3,
+};
 
 /** Errors that count as one: an octave band, a rating. */
 const SCALE = { octave_dB: 4, STC: 2.2, IIC: 2.5 };

@@ -1,0 +1,85 @@
+import { Airborne } from './airborne.ts';
+import { azimuths } from './azimuths.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import { FloatingLimit } from './floating-limit.ts';
+import type { FloorModel } from './floor-model.ts';
+import { frequencyNodes } from './frequency-nodes.ts';
+import { frequencyPeaks } from './frequency-peaks.ts';
+import { Impact } from './impact.ts';
+import { leakArea_m2, leakTransmission } from './leaks.ts';
+import type { Quadrature } from './quadrature.ts';
+import { exactBandOf } from './standards/iec-61260.ts';
+
+/** Transmission coefficient per band, each path as if it were alone. */
+export interface AirborneBands {
+  readonly direct: Float64Array;
+  readonly supports: Float64Array;
+  readonly leaks: Float64Array;
+}
+
+/** Sound power of the tapping machine below, per band, W. */
+export interface ImpactBands {
+  readonly direct: Float64Array;
+  readonly supports: Float64Array;
+}
+
+/** τ of each band: the plain mean over log-spaced frequencies, and over directions where leaves are orthotropic. */
+export function airborneBands(model: FloorModel, bands_Hz: readonly number[], quadrature: Quadrature): AirborneBands {
+  const airborne = new Airborne(model, quadrature);
+  const turns = azimuths(model.orthotropic);
+  const peaks = frequencyPeaks(model);
+  const nodes = new CrowdedNodes();
+  const direct = new Float64Array(bands_Hz.length);
+  const supports = new Float64Array(bands_Hz.length);
+  const leaks = new Float64Array(bands_Hz.length);
+  bands_Hz.forEach((band_Hz, band) => {
+    frequencyNodes(nodes, exactBandOf(band_Hz), peaks, quadrature.frequencies);
+    for (let j = 0; j < nodes.count; j++) {
+      const f_Hz = nodes.x[j]!;
+      for (const turn of turns) {
+        const weight = nodes.weight[j]! * turn.weight;
+        const shares = airborne.at(f_Hz, turn.cos2);
+        direct[band]! += weight * (shares.forced + shares.resonant);
+        supports[band]! += weight * shares.supports;
+      }
+      leaks[band]! += nodes.weight[j]! * leakShare(model, f_Hz);
+    }
+  });
+  return { direct, supports, leaks };
+}
+
+/** Power of each band: the integral over its frequencies, ∫ W df = ∫ W f d(ln f). */
+export function impactBands(model: FloorModel, bands_Hz: readonly number[], quadrature: Quadrature): ImpactBands {
+  const impact = new Impact(model, quadrature);
+  const floating = FloatingLimit.of(model, quadrature);
+  const turns = azimuths(model.orthotropic);
+  const peaks = frequencyPeaks(model);
+  const nodes = new CrowdedNodes();
+  const direct = new Float64Array(bands_Hz.length);
+  const supports = new Float64Array(bands_Hz.length);
+  bands_Hz.forEach((band_Hz, band) => {
+    const edges = exactBandOf(band_Hz);
+    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
+    frequencyNodes(nodes, edges, peaks, quadrature.impactFrequencies);
+    for (let j = 0; j < nodes.count; j++) {
+      const f_Hz = nodes.x[j]!;
+      for (const turn of turns) {
+        const hertz = nodes.weight[j]! * turn.weight * logWidth * f_Hz;
+        const power = impact.at(f_Hz, turn.cos2);
+        floating?.apply(f_Hz, turn.cos2, power);
+        direct[band]! += hertz * power.direct;
+        supports[band]! += hertz * power.supports;
+      }
+    }
+  });
+  return { direct, supports };
+}
+
+function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {
+  let sum = 0;
+  for (const leak of construction.leaks ?? []) {
+    const area = leakArea_m2(leak);
+    if (area > 0) sum += (leakTransmission(leak, f_Hz, air) * area) / edges.area_m2;
+  }
+  return sum;
+}

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import type { Cavity, Construction, Interlayer, Leaf, Sheet } from '#src/acoustics/construction.ts';
+
+/** A number log-uniform between two positive limits. */
+export function logUniform(least: number, most: number): fc.Arbitrary<number> {
+  return fc
+    .double({ min: Math.log(least), max: Math.log(most), noNaN: true })
+    .map((x) => Math.min(Math.max(Math.exp(x), least), most));
+}
+
+/** How far the generated floors go: 'real' ones could be built, 'accepted' ones are anything the engine takes. */
+export type Reach = 'real' | 'accepted';
+
+export function sheets(reach: Reach): fc.Arbitrary<Sheet> {
+  const real = reach === 'real';
+  return fc.record({
+    name: fc.constant('sheet'),
+    thickness_m: real ? logUniform(0.006, 0.1) : fc.oneof(fc.constant(0), logUniform(1e-4, 5)),
+    density_kg_m3: real ? logUniform(300, 2500) : logUniform(1, 25000),
+    youngsModulus_Pa: real ? logUniform(1e9, 3e10) : logUniform(1e5, 1e13),
+    poissonRatio: fc.double({ min: 0, max: real ? 0.35 : 0.49, noNaN: true }),
+    lossFactor: real ? logUniform(0.01, 0.1) : logUniform(1e-4, 2),
+    form: fc.constantFrom<Sheet['form']>('slab', 'board'),
+    contactStiffness_N_m: real ? logUniform(1e6, 1e9) : logUniform(1, 1e12),
+  });
+}
+
+export function leaves(reach: Reach): fc.Arbitrary<Leaf> {
+  return fc.record({
+    kind: fc.constant('leaf' as const),
+    sheets: fc.array(sheets(reach), { minLength: 1, maxLength: 3 }),
+    contact: fc.constantFrom<Leaf['contact']>('loose', 'bonded', 'damped'),
+  });
+}
+
+export function interlayers(reach: Reach): fc.Arbitrary<Interlayer> {
+  const real = reach === 'real';
+  const mat = fc.record({
+    kind: fc.constant('mat' as const),
+    name: fc.constant('mat'),
+    thickness_m: logUniform(0.003, 0.05),
+    dynamicStiffness_N_m3: real ? logUniform(5e6, 2e8) : logUniform(1e3, 1e12),
+    lossFactor: real ? logUniform(0.05, 0.3) : logUniform(1e-4, 2),
+  });
+  const fibre = fc.record({
+    name: fc.constant('fibre'),
+    thickness_m: logUniform(0.02, 0.3),
+    flowResistivity_Pa_s_m2: real ? logUniform(3000, 4e4) : logUniform(50, 1e7),
+    density_kg_m3: fc.constant(20),
+  });
+  const cavity: fc.Arbitrary<Cavity> = fc.record({
+    kind: fc.constant('cavity' as const),
+    joists: fc.constantFrom<Cavity['joists']>('none', 'solid-timber', 'i-joist', 'open-truss', 'cold-formed-steel'),
+    depth_m: real ? logUniform(0.04, 0.4) : logUniform(1e-5, 5),
+    joistWidth_m: logUniform(0.03, 0.1),
+    joistSpacing_m: real ? logUniform(0.3, 0.7) : logUniform(0.03, 20),
+    support: fc.constantFrom<Cavity['support']>('direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'),
+    fill: fc.array(fibre, { maxLength: 2 }),
+  });
+  return fc.oneof(mat, cavity);
+}
+
+export function floors(reach: Reach, mostLeaves = 3): fc.Arbitrary<Construction> {
+  return fc
+    .tuple(
+      reach === 'real' ? logUniform(2, 8) : logUniform(0.3, 100),
+      reach === 'real' ? logUniform(2, 8) : logUniform(0.3, 100),
+      leaves(reach),
+      fc.array(fc.tuple(interlayers(reach), leaves(reach)), { maxLength: mostLeaves - 1 }),
+    )
+    .map(([length_m, width_m, first, rest]) => ({
+      length_m,
+      width_m,
+      layers: [first, ...rest.flat()],
+    }))
+    .filter(({ layers }) => layers.some((l) => l.kind === 'leaf' && l.sheets.some((s) => s.thickness_m > 0)));
+}
