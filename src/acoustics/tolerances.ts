@@ -1,8 +1,6 @@
 import type { Construction } from './construction.ts';
+import { type NumberPath, numberAt, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
-
-/** Where a number stands in a construction: `['layers', 0, 'sheets', 1, 'thickness_m']`. */
-export type NumberPath = readonly (string | number)[];
 
 export interface Tolerance {
   readonly name: string;
@@ -43,18 +41,4 @@ export function propagatedUncertainty(
   const bands = contributions[0]?.standard_dB ?? spectrum(construction);
   const standard_dB = bands.map((_, i) => Math.hypot(...contributions.map((c) => c.standard_dB[i]!)));
   return { standard_dB, contributions };
-}
-
-function numberAt(construction: Construction, path: NumberPath): number {
-  const value = path.reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], construction);
-  if (typeof value === 'number') return value;
-  throw new RangeError(`path must name a number of the construction, got "${path.join('/')}"`);
-}
-
-function withNumber<T>(holder: T, path: NumberPath, value: number): T {
-  const [step, ...rest] = path;
-  if (step === undefined) return value as T;
-  const next = withNumber((holder as Record<string, unknown>)[step], rest, value);
-  if (!Array.isArray(holder)) return { ...holder, [step]: next };
-  return holder.map((item, i) => (i === step ? next : item)) as T;
 }

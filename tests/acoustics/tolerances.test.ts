@@ -12,17 +12,17 @@ const board = floor(
 
 const THICKNESS: Tolerance = {
   name: 'board thickness',
-  path: ['layers', 2, 'sheets', 0, 'thickness_m'],
+  path: 'layers/2/sheets/0/thickness_m',
   standardUncertainty: 0.0005,
 };
 const STIFFNESS: Tolerance = {
   name: 'channel stiffness',
-  path: ['layers', 1, 'supportStiffness_N_m'],
+  path: 'layers/1/supportStiffness_N_m',
   standardUncertainty: 1e5,
 };
 const DENSITY: Tolerance = {
   name: 'deck density',
-  path: ['layers', 0, 'sheets', 0, 'density_kg_m3'],
+  path: 'layers/0/sheets/0/density_kg_m3',
   standardUncertainty: 30,
 };
 
@@ -32,8 +32,8 @@ describe('tolerances of parameters', () => {
     const { standard_dB, contributions } = propagatedUncertainty(
       board,
       [
-        { name: 'a', path: ['length_m'], standardUncertainty: 0.2 },
-        { name: 'b', path: ['width_m'], standardUncertainty: 0.3 },
+        { name: 'a', path: 'length_m', standardUncertainty: 0.2 },
+        { name: 'b', path: 'width_m', standardUncertainty: 0.3 },
       ],
       linear,
     );
@@ -48,7 +48,7 @@ describe('tolerances of parameters', () => {
     ];
     const u = propagatedUncertainty(
       board,
-      [{ name: 'mass', path: ['length_m'], standardUncertainty: 0.01 * board.length_m }],
+      [{ name: 'mass', path: 'length_m', standardUncertainty: 0.01 * board.length_m }],
       mass,
     );
     expect(u.standard_dB[0]).toBeCloseTo(20 * Math.LOG10E * 0.01, 4);
@@ -89,7 +89,7 @@ describe('tolerances of parameters', () => {
   });
 
   it('says which tolerance names no number or is none', () => {
-    expect(() => propagatedUncertainty(board, [{ ...THICKNESS, path: ['layers', 9, 'depth_m'] }])).toThrow(
+    expect(() => propagatedUncertainty(board, [{ ...THICKNESS, path: 'layers/9/depth_m' }])).toThrow(
       'path must name a number of the construction, got "layers/9/depth_m"',
     );
     expect(() => propagatedUncertainty(board, [{ ...THICKNESS, standardUncertainty: -1 }])).toThrow(
