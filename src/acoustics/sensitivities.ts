@@ -1,0 +1,79 @@
+import type { Construction, ConstructionLayer } from './construction.ts';
+import { predict } from './predict.ts';
+import type { PredictOptions } from './prediction.ts';
+
+/** How R and Ln of every band answer to one number of the construction. */
+export interface Sensitivity {
+  /** Where the number stands: `length_m`, or `layers/0/sheets/1/thickness_m`. */
+  readonly path: string;
+  readonly value: number;
+  /** dR and dLn in dB for the whole relative change of the number, that is d/d(ln x): × 0.01 for one per cent. */
+  readonly dR_dB: readonly number[];
+  readonly dLn_dB: readonly number[];
+}
+
+export interface Sensitivities {
+  readonly bands_Hz: readonly number[];
+  readonly parameters: readonly Sensitivity[];
+}
+
+/** Relative step of the central difference: large against quadrature error, small against the width of a band. */
+const STEP = 0.02;
+
+/**
+ * dR/d(ln x) and dLn/d(ln x) per band, by central differences, of the numbers at `paths`, or of every positive number of
+ * the layers.
+ *
+ * @throws RangeError for a path that names no positive number; TypeError and RangeError as `predict`. A step beyond what the
+ * engine accepts is an error too: values at the very edge have no sensitivity.
+ */
+export function sensitivities(
+  construction: Construction,
+  paths: readonly string[] = everyNumber(construction),
+  options: PredictOptions = {},
+): Sensitivities {
+  let bands_Hz: readonly number[] = [];
+  const parameters = paths.map((path): Sensitivity => {
+    const value = numberAt(construction, path);
+    const more = predict(withNumber(construction, path, value * (1 + STEP)), options);
+    const less = predict(withNumber(construction, path, value * (1 - STEP)), options);
+    const span = Math.log((1 + STEP) / (1 - STEP));
+    bands_Hz = more.bands_Hz;
+    const slope = (a: readonly number[], b: readonly number[]) => a.map((v, i) => (v - b[i]!) / span);
+    return { path, value, dR_dB: slope(more.R_dB, less.R_dB), dLn_dB: slope(more.Ln_dB, less.Ln_dB) };
+  });
+  return { bands_Hz, parameters };
+}
+
+/** Paths of all positive numbers in the layers, from the upper room down. */
+export function everyNumber({ layers }: Construction): string[] {
+  return layers.flatMap((layer, i) => numbersOf(layer, `layers/${i}`));
+}
+
+function numbersOf(value: unknown, path: string): string[] {
+  if (typeof value === 'number') return value > 0 ? [path] : [];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => numbersOf(inner, `${path}/${key}`));
+}
+
+function numberAt(construction: Construction, path: string): number {
+  let value: unknown = construction;
+  for (const key of path.split('/')) {
+    value =
+      typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
+  }
+  if (typeof value !== 'number' || !(value > 0)) {
+    throw new RangeError(`path must name a positive number of the construction, got "${path}"`);
+  }
+  return value;
+}
+
+function withNumber(construction: Construction, path: string, value: number): Construction {
+  return replaced(construction, path.split('/'), value) as Construction & { layers: ConstructionLayer[] };
+}
+
+function replaced(whole: unknown, [key, ...rest]: readonly string[], value: number): unknown {
+  if (key === undefined) return value;
+  if (Array.isArray(whole)) return whole.map((inner, i) => (String(i) === key ? replaced(inner, rest, value) : inner));
+  return { ...(whole as object), [key]: replaced(Reflect.get(whole as object, key), rest, value) };
+}

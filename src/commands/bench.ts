@@ -1,0 +1,27 @@
+/**
+ * npm run bench                one line per question in tests/bench/
+ *
+ * Every bench warms up, times each run alone, and sums a result into a sink so that nothing is optimised away.
+ */
+import { cpus } from 'node:os';
+import { PREDICTION_BENCHES } from '../../tests/bench/predictions.ts';
+
+const WARM_UP = 60;
+const RUNS = 200;
+
+console.log(
+  `${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}`,
+);
+console.log('milliseconds: median, interquartile range, fastest of 200 runs');
+let sink = 0;
+for (const { question, run } of PREDICTION_BENCHES) {
+  for (let i = 0; i < WARM_UP; i++) sink += run(i);
+  const times_ms = Array.from({ length: RUNS }, (_, i) => {
+    const start = performance.now();
+    sink += run(i);
+    return performance.now() - start;
+  }).sort((a, b) => a - b);
+  const at = (share: number): string => times_ms[Math.floor(share * (RUNS - 1))]!.toFixed(3);
+  console.log(`${question.padEnd(56)} ${at(0.5)}   ${at(0.25)} … ${at(0.75)}   ${at(0)}`);
+}
+if (!Number.isFinite(sink)) throw new Error('a bench gave no number');
