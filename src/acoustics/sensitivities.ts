@@ -1,11 +1,11 @@
-import type { Construction, ConstructionLayer } from './construction.ts';
+import type { Construction } from './construction.ts';
+import { type NumberPath, numberAt, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
 import type { PredictOptions } from './prediction.ts';
 
 /** How R and Ln of every band answer to one number of the construction. */
 export interface Sensitivity {
-  /** Where the number stands: `length_m`, or `layers/0/sheets/1/thickness_m`. */
-  readonly path: string;
+  readonly path: NumberPath;
   readonly value: number;
   /** dR and dLn in dB for the whole relative change of the number, that is d/d(ln x): × 0.01 for one per cent. */
   readonly dR_dB: readonly number[];
@@ -29,12 +29,12 @@ const STEP = 0.02;
  */
 export function sensitivities(
   construction: Construction,
-  paths: readonly string[] = everyNumber(construction),
+  paths: readonly NumberPath[] = everyNumber(construction),
   options: PredictOptions = {},
 ): Sensitivities {
   let bands_Hz: readonly number[] = [];
   const parameters = paths.map((path): Sensitivity => {
-    const value = numberAt(construction, path);
+    const value = positiveNumberAt(construction, path);
     const more = predict(withNumber(construction, path, value * (1 + STEP)), options);
     const less = predict(withNumber(construction, path, value * (1 - STEP)), options);
     const span = Math.log((1 + STEP) / (1 - STEP));
@@ -56,24 +56,8 @@ function numbersOf(value: unknown, path: string): string[] {
   return Object.entries(value).flatMap(([key, inner]) => numbersOf(inner, `${path}/${key}`));
 }
 
-function numberAt(construction: Construction, path: string): number {
-  let value: unknown = construction;
-  for (const key of path.split('/')) {
-    value =
-      typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
-  }
-  if (typeof value !== 'number' || !(value > 0)) {
-    throw new RangeError(`path must name a positive number of the construction, got "${path}"`);
-  }
+function positiveNumberAt(construction: Construction, path: NumberPath): number {
+  const value = numberAt(construction, path);
+  if (!(value > 0)) throw new RangeError(`path must name a positive number of the construction, got "${path}"`);
   return value;
-}
-
-function withNumber(construction: Construction, path: string, value: number): Construction {
-  return replaced(construction, path.split('/'), value) as Construction & { layers: ConstructionLayer[] };
-}
-
-function replaced(whole: unknown, [key, ...rest]: readonly string[], value: number): unknown {
-  if (key === undefined) return value;
-  if (Array.isArray(whole)) return whole.map((inner, i) => (String(i) === key ? replaced(inner, rest, value) : inner));
-  return { ...(whole as object), [key]: replaced(Reflect.get(whole as object, key), rest, value) };
 }
