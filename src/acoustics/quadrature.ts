@@ -9,4 +9,4 @@ export interface Quadrature {
 }
 
 /** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` holds it to that. */
-export const QUADRATURE: Quadrature = { frequencies: 4, impactFrequencies: 4, angles: 6, slowWaves: 5, resonance: 3 };
+export const QUADRATURE: Quadrature = { frequencies: 4, impactFrequencies: 4, angles: 6, slowWaves: 5, resonance: 4 };

@@ -18,15 +18,22 @@ const HALF_BAND = 0.115;
  * 89, 2003.
  * @param mobility_m_Ns Point mobility Y0 of the floor, real.
  * @param contactStiffness_N_m κ_c; Infinity for bare concrete.
+ * @param contactLossFactor η_c of that spring at ω0, as a viscous damper: δ grows by η_c ω0/2.
  */
-export function tappingForce2_N2_Hz(f_Hz: number, mobility_m_Ns: number, contactStiffness_N_m: number): number {
+export function tappingForce2_N2_Hz(
+  f_Hz: number,
+  mobility_m_Ns: number,
+  contactStiffness_N_m: number,
+  contactLossFactor = 0,
+): number {
   const { hammerMass_kg: mass, blowVelocity_m_s, blowRate_Hz } = TAPPING_MACHINE;
   const omega = 2 * Math.PI * f_Hz;
   const omega0 = Math.sqrt(contactStiffness_N_m / mass);
-  const resistance = omega * mass * mobility_m_Ns;
+  const damper = Number.isFinite(omega0) ? contactLossFactor : 0;
+  const resistance = omega * mass * mobility_m_Ns + (damper * omega) / omega0;
   const real = 1 - (omega / omega0) ** 2;
   let rebound = 1;
-  const delta = (contactStiffness_N_m * mobility_m_Ns) / 2;
+  const delta = (contactStiffness_N_m * mobility_m_Ns + damper * omega0) / 2;
   if (delta < omega0) {
     const damped = Math.sqrt(omega0 * omega0 - delta * delta);
     const decay = Math.exp((-Math.PI * delta) / damped);

@@ -23,8 +23,11 @@ export type ReferenceId = keyof typeof MEASURED_SPECTRA | keyof typeof MEASURED_
 /** fitted: in the fit and judged by leave-one-out; judged: never fitted; printed: unverified or contradictory rows. */
 export type ReferenceRole = 'fitted' | 'judged' | 'printed';
 
-/** The laboratory's own limit: R 66 dB at 500 Hz, +3 dB per octave; an assumed value at the lower end of good practice. */
-export const LABORATORY = { R500_dB: 66, slope_dB_per_octave: 3 };
+/**
+ * The laboratory's own limit: R 74 dB at 500 Hz, +3 dB per octave; an assumed value, at least what a floor of Rw 74 measured
+ * in one (rows a1, a2) asks for.
+ */
+export const LABORATORY = { R500_dB: 74, slope_dB_per_octave: 3 };
 
 export const REFERENCE_ROLES: Record<ReferenceId, ReferenceRole> = {
   w1: 'fitted',
@@ -126,7 +129,8 @@ const steelStud = { joists: 'cold-formed-steel', depth_m: 0.0635, joistWidth_m: 
 const gypsum12 = sheet('gypsum-board', 0.0127);
 const gypsum16 = sheet('gypsum-board', 0.0159);
 const fireRated16 = sheet('gypsum-board-fire-rated', 0.0159);
-const deck = leaf([sheet('hardwood-flooring', 0.0198), sheet('plywood', 0.0127)]);
+/** Strip flooring is nailed through the plywood every few centimetres, so that both bend as one. */
+const deck = leaf([sheet('hardwood-flooring', 0.0198), sheet('plywood', 0.0127)], 'bonded');
 const channel = { support: 'resilient-channel', supportLineSpacing_m: 0.61 } as const;
 const clips = { support: 'clips', supportLineSpacing_m: 0.61, supportPointSpacing_m: 1.219 } as const;
 
