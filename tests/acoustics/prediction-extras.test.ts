@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import { ROOM_AIR } from '#src/acoustics/air.ts';
+import { leakTransmission } from '#src/acoustics/leaks.ts';
+import { predict } from '#src/acoustics/predict.ts';
+import { cavity, fibre, leaf, mat, sheet } from '../published/reference-constructions.ts';
+import { isolated, limp } from './fixtures.ts';
+
+describe('resonances', () => {
+  it('two leaves on air alone: (1/2π) √(ρc²/d (1/m1 + 1/m2)) (own hand-worked case)', () => {
+    const { resonances_Hz } = predict(
+      isolated(leaf([limp(10)]), cavity({ joists: 'none', depth_m: 0.1, supportHeight_m: 0 }), leaf([limp(15)])),
+    );
+    // √(1.204 · 343.2² / 0.1 · (1/10 + 1/15)) / 2π = 77.4 Hz; c/2d = 1716 Hz
+    expect(resonances_Hz.find((r) => r.kind === 'mass-spring-mass')!.frequency_Hz).toBeCloseTo(77.38, 1);
+    expect(resonances_Hz.find((r) => r.kind === 'cavity')!.frequency_Hz).toBeCloseTo(1716, 6);
+  });
+
+  it('three equal masses on equal springs: √(s/m)/2π times 1 and √3 (closed form)', () => {
+    const m = leaf([limp(10)]);
+    const spring = mat('mat', 0.01, 1e7);
+    const found = predict(isolated(m, spring, m, spring, m)).resonances_Hz.filter((r) => r.kind === 'floating');
+    const unit = Math.sqrt(1e7 / 10) / (2 * Math.PI);
+    expect(found.map((r) => r.frequency_Hz / unit)).toEqual([expect.closeTo(1, 9), expect.closeTo(Math.sqrt(3), 9)]);
+  });
+});
+
+describe('what rules a band', () => {
+  it('is coincidence at a slab’s critical frequency and mass far above it', () => {
+    const p = predict(isolated(leaf([sheet('concrete', 0.05)])));
+    const fc = p.criticalFrequencies_Hz[0]!.frequency_Hz;
+    const at = (f: number) => p.mechanisms[p.bands_Hz.indexOf(f)]!;
+    expect(fc).toBeGreaterThan(330);
+    expect(fc).toBeLessThan(440);
+    expect(at(400)).toMatchObject({ path: 'direct', mechanism: 'coincidence' });
+    expect(at(3150).mechanism).toBe('mass');
+  });
+
+  it('is flanking where nothing else comes through, and the share says so', () => {
+    const floor = isolated(leaf([sheet('concrete', 0.3)]), mat('mat', 0.02, 1e7), leaf([sheet('concrete', 0.3)]));
+    const p = predict({ ...floor, flanking: { R500_dB: 40, slope_dB_per_octave: 0 } });
+    const last = p.mechanisms.at(-1)!;
+    expect(last.mechanism).toBe('flanking');
+    expect(last.share).toBeGreaterThan(0.99);
+    expect(p.R_dB.at(-1)!).toBeCloseTo(40, 1);
+  });
+});
+
+describe('leaks', () => {
+  const slit = { name: 'slit', width_m: 0.002, length_m: 3, depth_m: 0.1 };
+
+  it('pass more than falls on their own area, resonances included, but never more than held', () => {
+    for (let f = 50; f < 5000; f *= 1.1) {
+      const tau = leakTransmission(slit, f, ROOM_AIR);
+      expect(tau).toBeGreaterThan(0.005);
+      expect(tau).toBeLessThanOrEqual(10);
+    }
+  });
+
+  it('pass a small hole’s 1.4 of what falls on it at low frequency: thin plate, 4(ka)²/(k·1.7a)² (closed form)', () => {
+    const hole = { name: 'hole', width_m: 0.01, depth_m: 0 };
+    expect(leakTransmission(hole, 100, ROOM_AIR)).toBeCloseTo(4 / 1.7 ** 2, 2);
+  });
+
+  it('spoil a good floor at high frequency and leave it alone when they have no area', () => {
+    const floor = isolated(
+      leaf([sheet('concrete', 0.1)]),
+      cavity({ joists: 'none', support: 'hangers', depth_m: 0.2, fill: [fibre('glass-fibre', 0.1)] }),
+      leaf([sheet('gypsum-board', 0.0127)]),
+    );
+    const tight = predict(floor);
+    const leaky = predict({ ...floor, leaks: [slit] });
+    const closed = predict({ ...floor, leaks: [{ ...slit, width_m: 0 }] });
+    expect(leaky.R_dB.at(-3)!).toBeLessThan(tight.R_dB.at(-3)! - 10);
+    expect(closed.R_dB).toEqual(tight.R_dB);
+  });
+});
+
+it('masses and heights add up (own hand-worked case)', () => {
+  const p = predict(
+    isolated(
+      leaf([sheet('plywood', 0.016)]),
+      cavity({ support: 'resilient-channel', fill: [fibre('glass-fibre', 0.1)] }),
+      leaf([sheet('gypsum-board', 0.0127)]),
+    ),
+  );
+  // 9.6 + 450 · 0.038 · 0.235/0.406 + 1.4 + 8.89 kg/m²; 0.016 + 0.235 + 0.0127 + 0.0127 m
+  expect(p.surfaceMass_kg_m2).toBeCloseTo(9.6 + 9.898 + 1.4 + 8.89, 2);
+  expect(p.height_m).toBeCloseTo(0.2764, 6);
+});
+
+it('bands below 50 Hz come on request, and those above stay as they were', () => {
+  const floor = isolated(leaf([sheet('concrete', 0.1)]));
+  const [usual, low] = [predict(floor), predict(floor, { lowestBand_Hz: 20 })];
+  expect(low.bands_Hz.slice(0, 4)).toEqual([20, 25, 31.5, 40]);
+  expect(low.R_dB.slice(4)).toEqual(usual.R_dB);
+});
