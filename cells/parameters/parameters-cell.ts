@@ -30,10 +30,10 @@ import { sliderScale } from './slider-scale.ts';
 /** More choices than this are a list instead of a strip. */
 const CHOICES_IN_A_STRIP = 4;
 
-/** What stands in a field that could not be read. */
+/** What is being typed into a field, and why it could not be read: it stays while results come and go. */
 interface Draft {
   readonly text: string;
-  readonly message: string;
+  readonly message?: string;
 }
 
 /** Sliders, typed entry and choices for the active scenario; beside them the values of all shown ones. */
@@ -206,14 +206,15 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
           autocomplete="off"
           spellcheck="false"
           aria-label="${label}, typed"
-          aria-invalid=${draft ? 'true' : 'false'}
-          aria-describedby=${draft ? `error-${key}` : nothing}
+          aria-invalid=${draft?.message ? 'true' : 'false'}
+          aria-describedby=${draft?.message ? `error-${key}` : nothing}
           .value=${live(draft?.text ?? text)}
+          @input=${(event: Event) => this.#keepDraft(key, { ...draft, text: (event.target as HTMLInputElement).value })}
           @change=${(event: Event) => this.#onTyped(parameter, text, (event.target as HTMLInputElement).value)}
           @keydown=${(event: KeyboardEvent) => this.#onTypedKey(event, key, text)}
         />
       </div>
-      ${draft ? html`<p class="error" id="error-${key}" role="alert">${draft.message}</p>` : nothing}`;
+      ${draft?.message ? html`<p class="error" id="error-${key}" role="alert">${draft.message}</p>` : nothing}`;
   }
 
   #choice(parameter: ChoiceParameter, value: string) {
@@ -271,13 +272,17 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     }
     const entry = readEntry(parameter, text, this.notebook.units);
     if (entry.ok) this.#set(parameter, entry.value);
-    else this.drafts = new Map(this.drafts).set(parameter.key, { text, message: entry.message });
+    else this.#keepDraft(parameter.key, { text, message: entry.message });
   }
 
   #onTypedKey(event: KeyboardEvent, key: string, shownText: string): void {
     if (event.key !== 'Escape') return;
     (event.target as HTMLInputElement).value = shownText;
     this.#dropDraft(key);
+  }
+
+  #keepDraft(key: string, draft: Draft): void {
+    this.drafts = new Map(this.drafts).set(key, draft);
   }
 
   #dropDraft(key: string): void {

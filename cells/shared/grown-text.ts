@@ -1,6 +1,5 @@
 /** A text field that looks like the text it holds: titles and names, edited where they stand. */
 import { css, html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 
 export const grownTextStyles = css`
   textarea.grown {
@@ -60,7 +59,10 @@ export function editableTitle(heading: TemplateResult, field: GrownText): Templa
     <div class="seen-title">${grownText(field)}</div>`;
 }
 
-/** Enter and leaving take the text, Escape takes it back; a text left empty is taken back too. */
+/**
+ * Enter and leaving take the text, Escape takes it back; a text left empty is taken back too. The field is written only
+ * when the value itself changes: the page may render while somebody types.
+ */
 export function grownText({ name, value, maxLength = 200, onChange }: GrownText): TemplateResult {
   const take = (field: HTMLTextAreaElement) => {
     const text = field.value.replace(/\s+/g, ' ').trim();
@@ -73,7 +75,7 @@ export function grownText({ name, value, maxLength = 200, onChange }: GrownText)
     spellcheck="false"
     aria-label=${name}
     maxlength=${maxLength}
-    .value=${live(value)}
+    .value=${value}
     @change=${(event: Event) => take(event.target as HTMLTextAreaElement)}
     @keydown=${(event: KeyboardEvent) => {
       const field = event.target as HTMLTextAreaElement;
