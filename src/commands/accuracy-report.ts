@@ -158,9 +158,13 @@ function section(
   ];
 }
 
+/** Columns padded to one width, as the formatter of the repository wants Markdown. */
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]): string => `| ${cells.map((c) => c.replaceAll('|', '\\|')).join(' | ')} |`;
-  return [line(head), `|${'---|'.repeat(head.length)}`, ...rows.map(line)].join('\n');
+  const all = [head, ...rows].map((cells) => cells.map((c) => c.replaceAll('|', '\\|')));
+  const widths = head.map((_, i) => Math.max(3, ...all.map((cells) => [...cells[i]!].length)));
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((c, i) => c + ' '.repeat(widths[i]! - [...c].length)).join(' | ')} |`;
+  return [line(all[0]!), line(widths.map((width) => '-'.repeat(width))), ...all.slice(1).map(line)].join('\n');
 }
 
 function signed(value: number, places: number): string {
