@@ -51,7 +51,16 @@ try {
   await page.pdf({ path: `${FOLDER}/print.pdf`, format: 'A4', printBackground: true });
   console.log(`${FOLDER}/print.pdf`);
   if (process.argv.includes('--readme')) {
-    await page.screenshot({ path: README_PICTURE });
+    const wide = await computedPage(browser, url, 1440, 'light');
+    await wide.setViewportSize({ width: 1440, height: 1350 });
+    await wide
+      .locator('stack-cell')
+      .first()
+      .evaluate((cell) => {
+        scrollTo(0, cell.getBoundingClientRect().top + scrollY - 90);
+      });
+    await wide.waitForTimeout(600);
+    await wide.screenshot({ path: README_PICTURE });
     console.log(README_PICTURE);
   }
 } finally {
