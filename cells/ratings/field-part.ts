@@ -43,6 +43,11 @@ export class FieldPart extends LitElement {
         padding: var(--space-1) 0;
         color: var(--ink-soft);
       }
+      @media print {
+        details:not([open]) {
+          display: none;
+        }
+      }
       .note,
       .caution {
         max-width: var(--reading-width);

@@ -51,6 +51,10 @@ export const cellFrameStyles = css`
     }
   }
   @media (max-width: 40rem) {
+    /* The actions stand in the gap above the cell, whether it has a title or not. */
+    header.bare {
+      inset: 0 0 auto auto;
+    }
     .actions {
       position: absolute;
       inset: -2rem 0 auto auto;

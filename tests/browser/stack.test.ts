@@ -169,7 +169,7 @@ describe('a field', () => {
 
   test('becomes a parameter in two clicks, and back in two', async () => {
     const mounted = await mountOpen();
-    await page.getByRole('button', { name: 'joists depth: make it a parameter' }).click();
+    await page.getByRole('button', { name: 'joists depth, fixed: make it a parameter' }).click();
     await page.getByRole('button', { name: 'Make it a parameter with a slider' }).click();
     const made = mounted.notebook().parameters.at(-1)!;
     expect(made).toMatchObject({ label: 'joists depth', value: 0.235 });
