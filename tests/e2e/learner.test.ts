@@ -1,10 +1,9 @@
 import { execFileSync } from 'node:child_process';
-import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Locator, Page } from 'playwright';
 import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { freshPage, launch } from './page.ts';
+import { freshPage, launch, openFile, savedFile, settled, storedNow, title } from './page.ts';
 
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -30,21 +29,22 @@ async function curveNumbers(page: Page): Promise<string[][]> {
   );
 }
 
+/** What is out of sight is not drawn: the curves are scrolled to first. */
+async function curveInWords(page: Page): Promise<string | null> {
+  const cell = page.locator('curves-cell').first();
+  await cell.scrollIntoViewIfNeeded();
+  return await cell.getByRole('img').getAttribute('aria-label');
+}
+
 const ratingRow = (page: Page, name: RegExp): Locator =>
   page.locator('ratings-cell').first().getByRole('row', { name });
-
-async function settled(page: Page) {
-  await expectSoon(page.locator('[aria-busy="true"]')).toHaveCount(0);
-}
 
 test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and opens the file elsewhere unchanged', async () => {
   const { context, page, problems } = await freshPage(browser, inject('baseURL'));
   await page.goto('/');
 
   // The demo stands there, computed.
-  await expectSoon(page.getByRole('textbox', { name: 'Title of the notebook' })).toHaveValue(
-    'A practice room above a library',
-  );
+  await expectSoon(title(page)).toHaveValue('A practice room above a library');
   await expectSoon(ratingRow(page, /STC/)).toContainText(/\d\d/);
   await settled(page);
 
@@ -54,7 +54,7 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   const before = {
     rating: await ratingRow(page, /STC/).textContent(),
     sentence: await liveSentence.textContent(),
-    curve: await page.locator('curves-cell').first().getByRole('img').getAttribute('aria-label'),
+    curve: await curveInWords(page),
   };
   const slider = page.getByRole('slider', { name: 'slab thickness' });
   await slider.scrollIntoViewIfNeeded();
@@ -67,8 +67,8 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   expect(Number.parseFloat(thickness)).toBeGreaterThan(60);
   await settled(page);
   await expectSoon(ratingRow(page, /STC/)).not.toHaveText(before.rating!);
-  expect(await liveSentence.textContent()).not.toBe(before.sentence);
-  expect(await page.locator('curves-cell').first().getByRole('img').getAttribute('aria-label')).not.toBe(before.curve);
+  await expectSoon(liveSentence).not.toHaveText(before.sentence!);
+  await expect.poll(() => curveInWords(page)).not.toBe(before.curve);
   await expectSoon(
     page.getByRole('img', { name: new RegExp(`Section of Slab on top: ${thickness.replace('.', '\\.')}`) }),
   ).toBeVisible();
@@ -77,6 +77,9 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   await page.getByRole('button', { name: 'Fork Both' }).click();
   const fork = page.getByRole('radiogroup', { name: 'Scenario to work in' }).getByRole('listitem').last();
   await expectSoon(fork.getByRole('radio')).toBeChecked();
+  const working = page.locator('parameters-cell').getByText('Working in');
+  await working.scrollIntoViewIfNeeded();
+  await expectSoon(working).toContainText('Both 2');
   await page.getByRole('radio', { name: 'isolation clips' }).check();
   await expectSoon(fork).toContainText('resilient channel → isolation clips');
   await settled(page);
@@ -88,20 +91,11 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   // The file carries everything to a fresh profile.
   const numbers = await curveNumbers(page);
   const ratings = await ratingRow(page, /STC/).textContent();
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save a file' }).click(),
-  ]);
-  expect(download.suggestedFilename()).toMatch(/\.slabspring\.json$/);
-  const file = await readFile(await download.path());
+  const file = await savedFile(page);
   const elsewhere = await freshPage(browser, inject('baseURL'));
   await elsewhere.page.goto('/');
   await expectSoon(elsewhere.page.locator('ratings-cell').first()).toBeAttached();
-  const [chooser] = await Promise.all([
-    elsewhere.page.waitForEvent('filechooser'),
-    elsewhere.page.getByRole('button', { name: 'Open a file' }).click(),
-  ]);
-  await chooser.setFiles({ name: download.suggestedFilename(), mimeType: 'application/json', buffer: file });
+  await openFile(elsewhere.page, file);
   await expectSoon(
     elsewhere.page.getByRole('radiogroup', { name: 'Scenario to work in' }).getByRole('listitem'),
   ).toHaveCount(5);
@@ -150,7 +144,7 @@ test('what was changed is there after a reload, and undo reaches back across it'
   await expectSoon(typed).toHaveValue('63.5 mm');
   await expectSoon(region(page, 'What you may change')).toContainText('63.5 mm');
   await expectSoon(page.getByText(/Kept in this browser/)).toBeVisible();
-  await page.waitForTimeout(1500); // saving is deferred a little after the last change
+  await storedNow(page);
   await page.reload();
   await expectSoon(typed).toHaveValue('63.5 mm');
   await page.getByRole('button', { name: /^Undo/ }).click();

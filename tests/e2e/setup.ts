@@ -1,3 +1,4 @@
+import { rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
@@ -11,8 +12,8 @@ declare module 'vitest' {
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const configFile = `${root}/vite.config.ts`;
-/** A folder of its own, so that testing never replaces what `npm start` serves. */
-const outDir = `${root}/node_modules/.cache/slab-and-spring/end-to-end`;
+/** A folder of its own, so that testing never replaces what `npm start` or another run of the tests serves. */
+const outDir = `${root}/node_modules/.cache/slab-and-spring/end-to-end-${process.pid}`;
 
 export default async function setup(project: TestProject) {
   // What ships is built, not the development variant that a test environment would select.
@@ -27,5 +28,8 @@ export default async function setup(project: TestProject) {
   });
   project.provide('baseURL', server.resolvedUrls?.local[0] ?? '');
   project.provide('builtFolder', outDir);
-  return () => server.close();
+  return async () => {
+    await server.close();
+    await rm(outDir, { recursive: true, force: true });
+  };
 }
