@@ -149,12 +149,8 @@ export const parametersStyles = css`
   .host {
     container-type: inline-size;
   }
-  .print-only {
-    display: none;
-  }
   @media print {
     .print-only {
-      display: inline;
       font-weight: 400;
     }
     .row {

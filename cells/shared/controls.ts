@@ -301,9 +301,15 @@ export const controlStyles = css`
       background: CanvasText;
     }
   }
+  .print-only {
+    display: none;
+  }
   @media print {
     .screen-only {
       display: none !important;
+    }
+    .print-only {
+      display: inline;
     }
   }
 `;

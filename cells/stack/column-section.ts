@@ -7,17 +7,17 @@ import { constructionInWords } from './section/section-words.ts';
 import type { StackColumn } from './stack-columns.ts';
 
 export type ColumnSection =
-  | { readonly section: Section; readonly label: string }
+  | { readonly section: Section; readonly words: string }
   /** Why there is nothing to draw: a floor of thickness 0, a parameter that is gone. */
   | { readonly problem: string };
 
-/** The section of one scenario with the sentence that describes it. */
+/** The section of one scenario, and what it is made of in words. */
 export function columnSection(notebook: Notebook, stack: Stack, column: StackColumn, width_m: number): ColumnSection {
   const { scenario, construction, problem } = column;
   if (!construction) return { problem: problem ?? 'This floor cannot be drawn.' };
   try {
     const section = sectionOf(construction, { width_m, hatchOf: hatchesOf(stack, valuesOf(notebook, scenario.id)) });
-    return { section, label: `Section of ${scenario.name}: ${constructionInWords(construction, notebook.units)}.` };
+    return { section, words: constructionInWords(construction, notebook.units) };
   } catch (error) {
     if (error instanceof RangeError)
       return { problem: 'Nothing is left of this floor: every sheet has a thickness of 0.' };

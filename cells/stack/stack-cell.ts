@@ -203,11 +203,16 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
                       .scale=${layout.scale}
                       .units=${notebook.units}
                       .lit=${this.lit}
-                      .label=${drawn.label}
+                      .label=${`Section of ${scenario.name}: ${drawn.words}.`}
                     ></section-drawing>`
                   : html`<p class="error">${drawn.problem}</p>`
               }
-              <figcaption>${scenarioSample(index)}<span>${scenario.name}</span></figcaption>
+              <figcaption>
+                ${scenarioSample(index)}
+                <span
+                  >${scenario.name}${'words' in drawn ? html`<span class="print-only">: ${drawn.words}.</span>` : nothing}</span
+                >
+              </figcaption>
             </figure>
           `;
         })}

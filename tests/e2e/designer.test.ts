@@ -145,6 +145,7 @@ test('a designer builds a floor from layers in inches and lb/ft³, adds mass in 
   await expectSoon(stc).toBeVisible();
   await expectSoon(totalsOf(page, 'As built 2')).toBeVisible();
   await expectSoon(page.getByText('floating slab thickness: 3 in')).toBeVisible();
+  await expectSoon(page.getByText(/: 3 in cellular concrete topping; .*; 5\/8 in club board\./)).toBeVisible();
   await expectSoon(page.locator('stack-cell .caution')).toBeVisible();
   await expectSoon(page.getByText('Predictions are laboratory-like')).toBeVisible();
   // The names of the ratings are buttons on screen; on paper they are the heads of their rows.
