@@ -269,6 +269,33 @@ test('Alt with an arrow moves the cell or the scenario that has the focus; arrow
   await context.close();
 });
 
+test('what is being typed stays while the page changes around it', async () => {
+  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await openNotebook(page, lightRoom());
+  await page.getByRole('button', { name: 'Fork Both' }).click();
+  const fields = [
+    title(page),
+    cell(page, 'Try it').getByRole('textbox', { name: 'Title of the cell' }),
+    page.getByRole('textbox', { name: 'slab thickness, typed' }),
+  ];
+  for (const field of fields)
+    for (const step of ['Undo: fork “Both”', 'Redo: fork “Both”']) {
+      await field.click();
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type('half a w');
+      // Pressed by script, so that the focus stays where it is.
+      await page.getByRole('button', { name: step, exact: true }).evaluate((button: HTMLElement) => button.click());
+      await expectSoon(card(page, 'Both 2')).toHaveCount(step.startsWith('Undo') ? 0 : 1);
+      await settled(page);
+      await expectSoon(field).toHaveValue('half a w');
+      await field.press('Escape');
+      await expectSoon(field).not.toHaveValue('half a w');
+    }
+  expect(problems).toEqual([]);
+  await context.close();
+});
+
 test('of two tabs on one notebook one writes and the other follows; either may take over, or go on with a copy', async () => {
   const { context, page: first, problems } = await freshPage(browser, inject('baseURL'));
   await first.goto('/');
