@@ -24,6 +24,14 @@ function lightRoom() {
   });
 }
 
+/** The light room in a fresh profile, computed. */
+async function openRoom() {
+  const opened = await freshPage(browser, inject('baseURL'));
+  await opened.page.goto('/');
+  await openNotebook(opened.page, lightRoom());
+  return opened;
+}
+
 /** A way to work with the page. */
 interface Hand {
   press(target: Locator): Promise<void>;
@@ -102,9 +110,7 @@ describe.each(HANDS)('with %s', (_, handOf) => {
   const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
   test('cells of every kind are added, renamed, moved, folded, duplicated and deleted; undo and redo give back each state', async () => {
-    const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-    await page.goto('/');
-    await openNotebook(page, lightRoom());
+    const { context, page, problems } = await openRoom();
     const hand = handOf(page);
     const titles = () => expect.poll(() => cellTitles(page));
 
@@ -153,9 +159,7 @@ describe.each(HANDS)('with %s', (_, handOf) => {
   });
 
   test('scenarios are forked, named, hidden, made the reference, moved, merged, duplicated and removed; undo and redo give back each state', async () => {
-    const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-    await page.goto('/');
-    await openNotebook(page, lightRoom());
+    const { context, page, problems } = await openRoom();
     const hand = handOf(page);
     const more = async (name: string) => {
       const toggle = button(page, `More for ${name}`);
@@ -220,9 +224,7 @@ describe.each(HANDS)('with %s', (_, handOf) => {
 });
 
 test('cells and scenarios are dragged to another place', async () => {
-  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-  await page.goto('/');
-  await openNotebook(page, lightRoom());
+  const { context, page, problems } = await openRoom();
   await undoable(page, mouse(page), 'move “Try it”', async () => {
     await cell(page, 'Try it').hover();
     await cell(page, 'Try it')
@@ -247,9 +249,7 @@ test('cells and scenarios are dragged to another place', async () => {
 });
 
 test('Alt with an arrow moves the cell or the scenario that has the focus; arrows choose the scenario to work in', async () => {
-  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-  await page.goto('/');
-  await openNotebook(page, lightRoom());
+  const { context, page, problems } = await openRoom();
   const hand = keyboard(page);
   await undoable(page, hand, 'move “Try it”', async () => {
     await tabTo(page, page.getByRole('button', { name: 'Fold Try it' }));
@@ -270,9 +270,7 @@ test('Alt with an arrow moves the cell or the scenario that has the focus; arrow
 });
 
 test('what is being typed stays while the page changes around it', async () => {
-  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-  await page.goto('/');
-  await openNotebook(page, lightRoom());
+  const { context, page, problems } = await openRoom();
   await page.getByRole('button', { name: 'Fork Both' }).click();
   const fields = [
     title(page),
@@ -363,9 +361,7 @@ describe('a worker', () => {
   });
 
   test('that dies of an error of its own is replaced: the next change is computed', async () => {
-    const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-    await page.goto('/');
-    await openNotebook(page, lightRoom());
+    const { context, page, problems } = await openRoom();
     const before = await ratings(page).textContent();
     const workers = page.workers();
     const gone = Promise.all(workers.map((worker) => worker.waitForEvent('close')));
