@@ -1,6 +1,6 @@
 /**
  * From the notebook to predictions: one request per resolved stack, answered from a cache where the same content was
- * computed before. What the page reads is a snapshot, renewed at most once a frame.
+ * computed before. What the page reads is a snapshot; when it gets the next one is up to the pace.
  */
 
 import type { Result, ResultsView } from '#cells/contract.ts';
@@ -11,6 +11,7 @@ import type { Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
 import { wantedPredictions } from './demand.ts';
 import { RecentCache } from './recent-cache.ts';
+import type { ViewPace } from './view-pace.ts';
 
 /**
  * Sends one construction to a worker. A newer call of the same slot may take the place of one not sent yet, whose
@@ -26,8 +27,7 @@ export interface PredictionSender {
 export interface ResultsOptions {
   readonly sender: PredictionSender;
   readonly onView: (view: ResultsView) => void;
-  /** `requestAnimationFrame`, or another way to wait for the next picture. */
-  readonly nextFrame: (draw: () => void) => void;
+  readonly pace: ViewPace;
   readonly cacheSize?: number;
 }
 
@@ -35,33 +35,43 @@ export interface ResultsOptions {
 interface Wish {
   readonly key: string;
   readonly construction: Construction;
+  /** Number of the update that brought it: later wishes have higher ones. */
+  readonly update: number;
 }
 
 /** What one stack in one scenario shows, and what it waits for; nothing where it could not be resolved. */
 interface Slot {
   readonly wish: Wish | undefined;
   result: Result;
+  /** Number of the update whose wish the prediction in the result fulfils. */
+  shows: number;
 }
 
 export class ResultsService {
   readonly #sender: PredictionSender;
   readonly #onView: (view: ResultsView) => void;
-  readonly #nextFrame: (draw: () => void) => void;
+  readonly #pace: ViewPace;
   readonly #cache: RecentCache<PredictOutcome>;
   #slots = new Map<string, Slot>();
+  #updates = 0;
   /** Which slot's request carries a key that is being computed or waits to be: equal content is asked for once. */
   readonly #carriers = new Map<string, string>();
-  #frameAsked = false;
 
-  constructor({ sender, onView, nextFrame, cacheSize = 1000 }: ResultsOptions) {
+  constructor({ sender, onView, pace, cacheSize = 1000 }: ResultsOptions) {
     this.#sender = sender;
     this.#onView = onView;
-    this.#nextFrame = nextFrame;
+    this.#pace = pace;
     this.#cache = new RecentCache(cacheSize);
+  }
+
+  /** Something that the page wants is not there yet. */
+  get computing(): boolean {
+    return [...this.#slots.values()].some(({ result }) => result.state === 'computing');
   }
 
   /** Takes the notebook as it is now; predictions that are missing are asked for, in order of urgency. */
   update(notebook: Notebook): void {
+    this.#updates += 1;
     const last = this.#slots;
     this.#slots = new Map();
     for (const { scenario, stack } of wantedPredictions(notebook)) {
@@ -70,7 +80,7 @@ export class ResultsService {
     }
     this.#dropUnwanted();
     this.#requestMissing();
-    this.#askForFrame();
+    this.#askToShow();
   }
 
   /** Asks once more for what failed without an answer from the engine: a worker that died, for instance. */
@@ -79,20 +89,22 @@ export class ResultsService {
       if (slot.wish && slot.result.state === 'failed' && !this.#cache.get(slot.wish.key))
         slot.result = { state: 'computing', ...kept(slot.result) };
     this.#requestMissing();
-    this.#askForFrame();
+    this.#askToShow();
   }
 
   #slotFor(notebook: Notebook, scenario: string, stack: string, last: Slot | undefined): Slot {
-    const result: Result = last?.result ?? { state: 'computing' };
+    const { result, shows } = last ?? { result: { state: 'computing' } as const, shows: 0 };
     try {
       const construction = resolveStack(notebook, scenario, stack);
       const key = JSON.stringify(construction);
       if (last?.wish?.key === key) return last;
+      const wish = { key, construction, update: this.#updates };
       const outcome = this.#cache.get(key);
-      const next: Result = outcome ? settled(outcome, result) : { state: 'computing', ...kept(result) };
-      return { wish: { key, construction }, result: next };
+      return outcome
+        ? { wish, result: settled(outcome, result), shows: wish.update }
+        : { wish, result: { state: 'computing', ...kept(result) }, shows };
     } catch (error) {
-      return { wish: undefined, result: failed(messageOf(error), result) };
+      return { wish: undefined, result: failed(messageOf(error), result), shows };
     }
   }
 
@@ -108,12 +120,13 @@ export class ResultsService {
       if (wish && result.state === 'computing' && !this.#carriers.has(wish.key)) void this.#request(id, wish);
   }
 
-  async #request(slot: string, { key, construction }: Wish): Promise<void> {
+  async #request(slot: string, { key, construction, update }: Wish): Promise<void> {
     this.#carriers.set(key, slot);
     try {
       const outcome = await this.#sender.send(slot, construction);
       this.#cache.set(key, outcome);
       this.#settle(key, outcome);
+      this.#standIn(slot, outcome, update);
     } catch (why) {
       if (!this.#sender.isSuperseded(why)) this.#settle(key, { ok: false, message: messageOf(why) });
     }
@@ -126,17 +139,22 @@ export class ResultsService {
     for (const slot of this.#slots.values())
       if (slot.wish?.key === key && slot.result.state === 'computing') {
         slot.result = settled(outcome, slot.result);
-        this.#askForFrame();
+        slot.shows = slot.wish.update;
+        this.#askToShow();
       }
   }
 
-  #askForFrame(): void {
-    if (this.#frameAsked) return;
-    this.#frameAsked = true;
-    this.#nextFrame(() => {
-      this.#frameAsked = false;
-      this.#onView(snapshot(this.#slots));
-    });
+  /** In a drag faster than the workers the slot wants something else by now, but this is newer than what it shows. */
+  #standIn(id: string, outcome: PredictOutcome, update: number): void {
+    const slot = this.#slots.get(id);
+    if (!outcome.ok || slot?.result.state !== 'computing' || slot.shows >= update) return;
+    slot.result = { state: 'computing', prediction: outcome.prediction };
+    slot.shows = update;
+    this.#askToShow();
+  }
+
+  #askToShow(): void {
+    this.#pace.ask(() => this.#onView(snapshot(this.#slots)), !this.computing);
   }
 }
 

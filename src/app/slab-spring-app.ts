@@ -2,7 +2,8 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FieldReveal, NotebookEdit, ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
-import { redoLabel, undoLabel } from '#src/notebook/history.ts';
+import { OnceAFrame } from '#src/charts/once-a-frame.ts';
+import { type History, redoLabel, undoLabel } from '#src/notebook/history.ts';
 import { claimNotebook } from '#src/store/notebook-claim.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import { openNotebookStore } from '#src/store/open-store.ts';
@@ -26,6 +27,7 @@ import './scenario-rail.ts';
 import { Session, type SessionState } from './session.ts';
 import { troubleNotice } from './trouble-words.ts';
 import { undoKey } from './undo-key.ts';
+import { viewPace } from './view-pace.ts';
 
 /** How long a deleted notebook can be brought back, ms. */
 const BIN_KEPT_MS = 30 * 24 * 3600 * 1000;
@@ -38,6 +40,7 @@ export class SlabSpringApp extends LitElement {
   /** Where notebooks are kept; another one for tests. */
   @property({ attribute: false }) store: NotebookStore = openNotebookStore();
 
+  /** What is shown; in a drag that is what there are results for. */
   @state() private open: SessionState | undefined;
   @state() private results: ResultsView = NO_RESULTS;
   @state() private notices: readonly Notice[] = [];
@@ -45,15 +48,18 @@ export class SlabSpringApp extends LitElement {
   @state() private shelfProblem = '';
   @state() private shelfOpen = false;
 
+  #latest: SessionState | undefined;
   #session: Session | undefined;
   #files: FileDesk | undefined;
   readonly #fileDrop = new FileDrop(this, (file) => void this.#files?.open(file));
+  readonly #frames = new OnceAFrame();
   readonly #service = new ResultsService({
     sender: predictionSender((why) => this.#onWorkerDeath(why)),
     onView: (view) => {
       this.results = view;
+      this.open = this.#latest;
     },
-    nextFrame: (draw) => requestAnimationFrame(draw),
+    pace: viewPace(() => this.#frames.turn()),
   });
 
   override connectedCallback(): void {
@@ -158,11 +164,21 @@ export class SlabSpringApp extends LitElement {
   }
 
   #show(state: SessionState): void {
-    const notebook = state.history.present;
-    if (this.open?.history.present !== notebook) this.#service.update(notebook);
-    this.open = state;
+    const { history } = state;
+    const notebook = history.present;
+    if (this.#latest?.history.present !== notebook) this.#service.update(notebook);
+    this.#latest = state;
+    if (!this.#isDrag(history) || !this.#service.computing) this.open = state;
     document.title = `${notebook.title} · Slab & Spring`;
     putInAddress(notebook.id);
+  }
+
+  /**
+   * A value is being dragged. Showing it with its results, a moment later, is one picture instead of two: half the work
+   * of the page while a slider moves (measured).
+   */
+  #isDrag({ merge, present }: History): boolean {
+    return merge !== null && present.cells === this.open?.history.present.cells;
   }
 
   #onEdit = ({ edit, label, merge }: NotebookEdit): void => {

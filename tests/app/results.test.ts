@@ -50,23 +50,28 @@ function predictionOf({ layers: [top] }: Construction): Prediction {
 }
 
 let desk: Desk;
-let frames: (() => void)[];
+let asked: { readonly show: () => void; readonly complete: boolean } | undefined;
 let views: ResultsView[];
 let service: ResultsService;
 
 beforeEach(() => {
   desk = new Desk();
-  frames = [];
+  asked = undefined;
   views = [];
   service = new ResultsService({
     sender: desk,
     onView: (view) => views.push(view),
-    nextFrame: (draw) => frames.push(draw),
+    pace: {
+      ask: (show, complete) => {
+        asked = { show, complete };
+      },
+    },
   });
 });
 
-function frame(): ResultsView {
-  for (const draw of frames.splice(0)) draw();
+/** Shows what the service asked to show. */
+function shown(): ResultsView {
+  asked?.show();
   return views.at(-1)!;
 }
 
@@ -78,20 +83,30 @@ test('every shown scenario is asked for once, the active one first', () => {
   expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor', 'base/floor', 'hung/floor', 'both/floor']);
 });
 
-test('the view is computing, then ready, and changes at most once a frame', async () => {
+test('the view is computing, then ready', async () => {
   service.update(practiceRoom());
-  expect(frame().of('base', 'floor')).toEqual({ state: 'computing' });
+  expect(shown().of('base', 'floor')).toEqual({ state: 'computing' });
   await desk.answerAll();
-  expect(frames).toHaveLength(1);
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
-  expect(views).toHaveLength(2);
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+});
+
+test('a view is said to be complete once nothing is computed any more', async () => {
+  service.update(practiceRoom());
+  const [last, ...others] = desk.calls.splice(0);
+  for (const call of others) call.resolve({ ok: true, prediction: predictionOf(call.construction) });
+  await Promise.resolve();
+  expect(asked!.complete).toBe(false);
+  last!.resolve({ ok: false, message: 'refused' });
+  await Promise.resolve();
+  expect(asked!.complete).toBe(true);
+  expect(service.computing).toBe(false);
 });
 
 test('a snapshot that was handed out does not change afterwards', async () => {
   service.update(practiceRoom());
-  const before = frame();
+  const before = shown();
   await desk.answerAll();
-  frame();
+  shown();
   expect(before.of('base', 'floor')).toEqual({ state: 'computing' });
 });
 
@@ -99,9 +114,9 @@ test('the old prediction stays until the new one is there', async () => {
   service.update(oneScenario());
   await desk.answerAll();
   service.update(slab(oneScenario(), 0.05));
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
   await desk.answerAll();
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
 });
 
 test('content that was computed before comes from the cache, at once', async () => {
@@ -111,7 +126,7 @@ test('content that was computed before comes from the cache, at once', async () 
   await desk.answerAll();
   service.update(oneScenario());
   expect(desk.calls).toEqual([]);
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
 });
 
 test('a change that leaves the construction alone asks for nothing', async () => {
@@ -126,7 +141,7 @@ test('a fork without changes shares the request of its parent and both are settl
   service.update(forked);
   expect(desk.calls.map((c) => c.slot)).not.toContain('slab/floor');
   await desk.answerAll();
-  const view = frame();
+  const view = shown();
   expect(view.of('fork', 'floor').prediction).toBe(view.of('slab', 'floor').prediction);
 });
 
@@ -140,7 +155,7 @@ test('when the slot that carried a shared request moves on, the other one asks a
   await Promise.resolve();
   expect(desk.calls.map((c) => c.slot)).toEqual(['fork/floor', 'slab/floor']);
   await desk.answerAll();
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
 });
 
 test('what nobody wants any more is taken back', () => {
@@ -156,9 +171,35 @@ test('an answer that comes late is kept for later but not shown', async () => {
   await desk.answerAll();
   late!.resolve({ ok: true, prediction: predictionOf(late!.construction) });
   await Promise.resolve();
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
   service.update(oneScenario());
   expect(desk.calls).toEqual([]);
+});
+
+test('in a drag faster than the workers the newest answer stands in until the last one is there', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  service.update(slab(oneScenario(), 0.06));
+  const [first, last] = desk.calls.splice(0);
+  first!.resolve({ ok: true, prediction: predictionOf(first!.construction) });
+  await Promise.resolve();
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.05 } });
+  last!.resolve({ ok: true, prediction: predictionOf(last!.construction) });
+  await Promise.resolve();
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.06 } });
+});
+
+test('an answer older than what is shown does not stand in for what is computed', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  const [old] = desk.calls.splice(0);
+  service.update(oneScenario());
+  service.update(slab(oneScenario(), 0.06));
+  old!.resolve({ ok: true, prediction: predictionOf(old!.construction) });
+  await Promise.resolve();
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
 });
 
 test('a refusal of the engine is shown with its reason, beside the last good prediction', async () => {
@@ -168,7 +209,7 @@ test('a refusal of the engine is shown with its reason, beside the last good pre
   desk.calls.splice(0)[0]!.resolve({ ok: false, message: 'thickness_m must be > 0' });
   await Promise.resolve();
   await Promise.resolve();
-  expect(frame().of('slab', 'floor')).toEqual({
+  expect(shown().of('slab', 'floor')).toEqual({
     state: 'failed',
     message: 'thickness_m must be > 0',
     prediction: { height_m: 0.038 },
@@ -182,7 +223,7 @@ test('after the death of a worker a retry asks again, and only for what failed t
   others[0]!.resolve({ ok: false, message: 'refused' });
   for (const other of others.slice(1)) other.resolve({ ok: true, prediction: predictionOf(other.construction) });
   await new Promise((done) => setTimeout(done));
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'failed', message: 'worker exited' });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'failed', message: 'worker exited' });
   service.retry();
   expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor']);
 });
@@ -198,7 +239,7 @@ test('a stack that cannot be resolved fails by itself and leaves the others alon
   };
   service.update(notebook);
   await desk.answerAll();
-  const view = frame();
+  const view = shown();
   expect(view.of('base', 'broken')).toEqual({
     state: 'failed',
     message: 'parameter must be one of the notebook\'s, got "nobody"',
@@ -209,5 +250,5 @@ test('a stack that cannot be resolved fails by itself and leaves the others alon
 test('a hundred edits before the first answer end with the last one', async () => {
   for (let i = 1; i <= 100; i++) service.update(slab(oneScenario(), i / 1000));
   await desk.answerAll();
-  expect(frame().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.1 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.1 } });
 });

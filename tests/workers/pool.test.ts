@@ -21,8 +21,8 @@ function poolOf(size: number, limit_ms = 20_000) {
   return { pool, deaths, started: () => started };
 }
 
-test('the pool leaves one core to the page and never grows beyond four', () => {
-  expect([1, 2, 3, 5, 64].map(poolSize)).toEqual([1, 1, 2, 4, 4]);
+test('the pool has two workers at least, leaves one core of many to the page and never grows beyond four', () => {
+  expect([1, 2, 3, 5, 64].map(poolSize)).toEqual([2, 2, 2, 4, 4]);
 });
 
 test('workers start when they are needed, not before', async () => {
