@@ -1,5 +1,5 @@
 import { fileName } from '#src/charts/file-name.ts';
-import { type PictureParts, pictureFile, pngOf } from '#src/charts/picture-file.ts';
+import type { PictureParts } from '#src/charts/picture-file.ts';
 import { download } from './download.ts';
 import type { PictureFormat } from './picture-tools.ts';
 
@@ -29,6 +29,7 @@ async function blobOf(format: PictureFormat, csv: () => string, picture: SavedPi
   if (format === 'csv') return new Blob(['\ufeff', csv()], { type: 'text/csv;charset=utf-8' });
   const parts = picture();
   if (!parts) throw new Error('there is no picture yet');
+  const { pictureFile, pngOf } = await import('#src/charts/picture-file.ts');
   const svg = pictureFile(parts);
   return format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : pngOf(svg);
 }

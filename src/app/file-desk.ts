@@ -1,5 +1,6 @@
 /** Files in and out: what people open and save, the examples that come with the page, what a damaged record holds. */
 import { download } from '#cells/shared/download.ts';
+import type { Notebook } from '#src/notebook/types.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import type { Notice } from './page-notices.ts';
 import type { Session } from './session.ts';
@@ -27,15 +28,16 @@ export class FileDesk {
     }
   }
 
-  /** @returns whether it is open now. */
+  /**
+   * The examples come with the page and are checked before it ships, so that a first visit needs no reader of files.
+   *
+   * @returns whether it is open now.
+   */
   async openDemo(url: string): Promise<boolean> {
     try {
-      const { readNotebookFile } = await import('./notebook-files.ts');
       const response = await fetch(url);
       if (!response.ok) throw new Error(`the server answered ${response.status}`);
-      const reading = await readNotebookFile(new File([await response.blob()], url));
-      if (!reading.ok) throw new Error(reading.problems.map((p) => p.message).join('; '));
-      await this.#session.openNew(reading.notebook);
+      await this.#session.openNew((await response.json()) as Notebook);
       return true;
     } catch (error) {
       this.#tell(`The example could not be opened: ${messageOf(error)}.`);

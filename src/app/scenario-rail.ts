@@ -13,7 +13,6 @@ import { showScenario } from '#src/notebook/edits/show-scenario.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario } from '#src/notebook/types.ts';
 import { freshScenario } from './fresh-scenario.ts';
-import './scenario-actions.ts';
 import { scenarioRailStyles } from './scenario-rail-styles.ts';
 
 const DRAGGED = 'application/x-slab-and-spring-scenario';
@@ -120,9 +119,7 @@ export class ScenarioRail extends LitElement {
                 class="quiet"
                 aria-expanded=${opened}
                 aria-label="More for ${scenario.name}"
-                @click=${() => {
-                  this.opened = opened ? undefined : scenario.id;
-                }}
+                @click=${() => this.#open(opened ? undefined : scenario.id)}
               >
                 ${icon('more')} More
               </button>
@@ -147,6 +144,12 @@ export class ScenarioRail extends LitElement {
           : html`from ${parent}: <span class="changes">${changes.map((c) => heldTogether(c.text)).join('; ')}</span>`
       }
     </p>`;
+  }
+
+  /** The code behind it comes when it is first asked for. */
+  async #open(id: string | undefined): Promise<void> {
+    this.opened = id;
+    if (id !== undefined) await import('./scenario-actions.ts');
   }
 
   #cardOf(id: string): HTMLElement | null {

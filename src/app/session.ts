@@ -6,8 +6,8 @@
 import type { Edit } from '#cells/contract.ts';
 import { type History, record, redo, startHistory, undo } from '#src/notebook/history.ts';
 import type { Notebook } from '#src/notebook/types.ts';
-import { writeNotebook } from '#src/notebook/write-file.ts';
 import type { ClaimState, NotebookClaim } from '#src/store/notebook-claim.ts';
+import type { StoredNotebook } from '#src/store/notebook-record.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import type { ShelfEntry } from '#src/store/shelf.ts';
 import type { StoreNotice, StoreNotices } from '#src/store/store-notices.ts';
@@ -82,12 +82,7 @@ export class Session {
       );
       return false;
     }
-    const claim = await this.#claimed(id);
-    // Read again: until the claim was settled another tab may have saved.
-    const latest = await store.load(id);
-    const { history, savedAt_ms, exportedAt_ms } = latest.ok ? latest.value : readable.value;
-    this.#settle(claim, { history, access: accessOf(claim.state), savedAt_ms, exportedAt_ms });
-    await store.markOpened(id);
+    await this.#openKnown(id, readable.value);
     return true;
   }
 
@@ -98,7 +93,8 @@ export class Session {
     const added = await store.add(notebook);
     if (added.ok) {
       this.#notices.tell({ kind: 'saved', id: notebook.id, savedAt_ms: added.value });
-      await this.open(notebook.id);
+      const known = { history: startHistory(notebook), savedAt_ms: added.value, exportedAt_ms: null };
+      await this.#openKnown(notebook.id, known, true);
       return;
     }
     if (added.problem.kind !== 'exists') {
@@ -107,7 +103,7 @@ export class Session {
       return;
     }
     const here = await store.load(notebook.id);
-    if (here.ok && writeNotebook(here.value.history.present) === writeNotebook(notebook)) {
+    if (here.ok && (await sameContent(here.value.history.present, notebook))) {
       await this.open(notebook.id);
       return;
     }
@@ -218,6 +214,17 @@ export class Session {
     this.#options.onChange(state);
   }
 
+  /** @param isFresh It was added just now, so that nobody else can have saved it but a tab that holds it already. */
+  async #openKnown(id: string, known: StoredNotebook, isFresh = false): Promise<void> {
+    const { store } = this.#options;
+    const claim = await this.#claimed(id);
+    // Read again: until the claim was settled another tab may have saved.
+    const latest = isFresh && claim.state === 'held' ? undefined : await store.load(id);
+    const { history, savedAt_ms, exportedAt_ms } = latest?.ok ? latest.value : known;
+    this.#settle(claim, { history, access: accessOf(claim.state), savedAt_ms, exportedAt_ms });
+    await store.markOpened(id);
+  }
+
   /** The claim on a notebook; the one held so far for it is kept. */
   async #claimed(id: string): Promise<NotebookClaim> {
     if (this.#claim && this.#state?.history.present.id === id) return this.#claim;
@@ -288,6 +295,11 @@ export class Session {
     const next = listed.ok ? listed.value[0] : undefined;
     if (!next || !(await this.open(next.id))) await this.create();
   }
+}
+
+async function sameContent(a: Notebook, b: Notebook): Promise<boolean> {
+  const { writeNotebook } = await import('#src/notebook/write-file.ts');
+  return writeNotebook(a) === writeNotebook(b);
 }
 
 function accessOf(state: ClaimState): SessionState['access'] {

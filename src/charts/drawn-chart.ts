@@ -8,7 +8,7 @@ import { BandPointer, type PointedChart } from './band-pointer.ts';
 import { chartStyles } from './chart-styles.ts';
 import { OnceAFrame } from './once-a-frame.ts';
 import { OutOfSight } from './out-of-sight.ts';
-import { type PictureParts, svgOf } from './picture-file.ts';
+import type { PictureParts } from './picture-file.ts';
 import { WidthKeeper } from './width-keeper.ts';
 
 /**
@@ -68,7 +68,7 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
       title,
       subtitle: `${this.valueLabel(data)}, over one-third-octave bands, Hz`,
       picture: this.#drawing,
-      key: [...rows, ...this.keyRemarks(data)].map(({ sample, text }) => ({ sample: svgOf(sample), text })),
+      key: [...rows, ...this.keyRemarks(data)],
       notes,
       style: getComputedStyle(this),
     };

@@ -8,7 +8,7 @@ export interface PictureParts {
   /** Between title and picture: what the values are. */
   readonly subtitle: string;
   readonly picture: SVGSVGElement;
-  readonly key: readonly { readonly sample: SVGSVGElement; readonly text: string }[];
+  readonly key: readonly { readonly sample: TemplateResult; readonly text: string }[];
   /** Below the key: cautions and where the numbers come from. */
   readonly notes: readonly string[];
   /** Where the custom properties and the type come from. */
@@ -45,7 +45,7 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
   put(picture, MARGIN, y + 4, { width, height });
   y += height + 12;
   for (const { sample, text } of key) {
-    put(sample, MARGIN, y + 4, { width: 36, height: 12 });
+    put(svgOf(sample), MARGIN, y + 4, { width: 36, height: 12 });
     write(text, MARGIN + 46);
   }
   for (const note of notes) write(note, MARGIN, { fill: 'var(--ink-soft)', 'font-size': 12 });
@@ -59,7 +59,7 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
 type Attributes = Readonly<Record<string, string | number>>;
 
 /** The drawing in a template, outside the page. */
-export function svgOf(template: TemplateResult): SVGSVGElement {
+function svgOf(template: TemplateResult): SVGSVGElement {
   const place = document.createElement('div');
   render(template, place);
   return place.querySelector('svg')!;

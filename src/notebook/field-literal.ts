@@ -1,8 +1,9 @@
 import { type FieldPath, fieldLabel, fieldSpec, withField } from './field-path.ts';
 import type { FieldSpec } from './field-specs.ts';
+import type { OptionalCavityField } from './optional-cavity-fields.ts';
 import { resolveStackWith } from './resolve.ts';
 import type { Notebook, ParameterValue, Stack } from './types.ts';
-import { type OptionalCavityField, usualSupport } from './usual-support.ts';
+import { usualSupport } from './usual-support.ts';
 import type { Values } from './values.ts';
 
 /** What a field accepts, in words. */

@@ -15,6 +15,7 @@ import type {
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { findStack } from './find.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
+import { OPTIONAL_CAVITY_FIELDS } from './optional-cavity-fields.ts';
 import { resolveFlanking } from './resolve-flanking.ts';
 import type {
   CavityLayer,
@@ -27,7 +28,6 @@ import type {
   SheetField,
   StackLeak,
 } from './types.ts';
-import { OPTIONAL_CAVITY_FIELDS } from './usual-support.ts';
 import { fieldValue, type Values, valuesOf } from './values.ts';
 
 /** Contact stiffness of a timber sheet under the tapping machine's hammer, N/m: common practice, no source. */

@@ -2,17 +2,7 @@ import type { Construction } from '#src/acoustics/construction.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { supportChain } from '#src/acoustics/supports.ts';
-
-/** Fields of a cavity that may be absent. */
-export const OPTIONAL_CAVITY_FIELDS = [
-  'supportLineSpacing_m',
-  'supportPointSpacing_m',
-  'supportHeight_m',
-  'supportStiffness_N_m',
-  'hangerFrequency_Hz',
-] as const;
-
-export type OptionalCavityField = (typeof OPTIONAL_CAVITY_FIELDS)[number];
+import type { OptionalCavityField } from './optional-cavity-fields.ts';
 
 /**
  * What the engine takes where fields of a cavity are absent, found by asking the engine; a field that it does not read

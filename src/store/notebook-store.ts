@@ -6,7 +6,7 @@
 import { type History, startHistory } from '#src/notebook/history.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { KeyValues } from './key-values.ts';
-import { type NotebookRecord, readRecord, recordOf, type StoredNotebook } from './notebook-record.ts';
+import { type NotebookRecord, recordOf, type StoredNotebook } from './notebook-record.ts';
 import { entryOf, type RemovedEntry, removedEntryOf } from './record-entry.ts';
 import { EMPTY_SHELF, readShelf, type Shelf, type ShelfEntry, withEntry, withoutEntry } from './shelf.ts';
 import { attempted, refused, type StoreResult, succeeded } from './store-result.ts';
@@ -116,7 +116,10 @@ export function notebookStore(values: KeyValues, now_ms: () => number): Notebook
     load: (id) =>
       attempted(async () => {
         const [record] = await values.read([recordKey(id)]);
-        return record === undefined ? missing(id) : readRecord(record);
+        if (record === undefined) return missing(id);
+        // A file of its own: on a first visit nothing is stored, and the first curve need not wait for the reader.
+        const reader = await import('./read-record.ts').catch(() => undefined);
+        return reader ? reader.readRecord(record) : withoutReader();
       }),
     add: (notebook) =>
       write(startHistory(notebook), (old) => (old === undefined ? succeeded(undefined) : alreadyThere())),
@@ -172,6 +175,10 @@ export function notebookStore(values: KeyValues, now_ms: () => number): Notebook
 
 function missing(id: string): StoreResult<never> {
   return refused('missing', `There is no stored notebook "${id}".`);
+}
+
+function withoutReader(): StoreResult<never> {
+  return refused('failed', 'A part of this page could not be loaded, so the stored notebook was not read. Reload it.');
 }
 
 function alreadyThere(): StoreResult<never> {

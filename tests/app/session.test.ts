@@ -120,6 +120,32 @@ test('a tab opens its own notebook again, not the one that another tab opened la
   expect(again.title()).toBe('Mine');
 });
 
+test('what was taken in just now is at hand and not read back', async () => {
+  const store = browser.store();
+  const load = vi.fn(store.load);
+  const session = tabOf(browser, { ...store, load });
+  await session.session.openNew(practiceRoom());
+  expect(session.title()).toBe('Percussion above the reading room');
+  expect(session.state().access).toBe('writing');
+  expect(load).not.toHaveBeenCalled();
+});
+
+test('a tab that was quicker to open what was taken in goes on with it, and this one reads along', async () => {
+  const quick = tabOf(browser);
+  const store = browser.store();
+  const add: typeof store.add = async (notebook) => {
+    const added = await store.add(notebook);
+    await quick.session.open(notebook.id);
+    rename(quick, 'Theirs');
+    await quick.session.flush();
+    return added;
+  };
+  const slow = tabOf(browser, { ...store, add });
+  await slow.session.openNew(practiceRoom());
+  expect(slow.state().access).toBe('reading');
+  expect(slow.title()).toBe('Theirs');
+});
+
 test('edits are saved by themselves a little later', async () => {
   vi.useFakeTimers();
   await tab.session.openNew(practiceRoom());
