@@ -1,4 +1,9 @@
 import { defineConfig, type Plugin } from 'vite';
+import { firstLoadReport } from './src/commands/first-load.ts';
+import { leftOut } from './src/commands/left-out.ts';
+
+/** Maps and colour schemes of the charting library, which our charts do without: 17 kB of its 88 kB gzip (measured). */
+const UNUSED_BY_CHARTS = ['d3-geo', 'd3-scale-chromatic'];
 
 /** Inline styles are allowed for the charts, whose SVG carries a style element of its own. */
 const POLICY =
@@ -14,7 +19,7 @@ const contentSecurityPolicy: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [contentSecurityPolicy],
+  plugins: [contentSecurityPolicy, leftOut(UNUSED_BY_CHARTS), firstLoadReport],
   worker: { format: 'es' },
   // Fonts stay files: the policy allows no data: fonts.
   build: { target: 'es2022', sourcemap: false, assetsInlineLimit: 0 },

@@ -1,0 +1,27 @@
+import { pathToFileURL } from 'node:url';
+import type { Plugin } from 'vite';
+
+const MARK = '\0left-out:';
+
+/**
+ * Builds without packages that a dependency imports for what this page never does. Their exports are functions that do
+ * nothing, since some are called when the dependency starts. Whoever comes to use one takes the package off the list:
+ * the sources run with all packages, only the built page goes without.
+ */
+export function leftOut(packages: readonly string[]): Plugin {
+  return {
+    name: 'left-out',
+    apply: 'build',
+    enforce: 'pre',
+    async resolveId(source, importer) {
+      if (!packages.includes(source)) return null;
+      const real = await this.resolve(source, importer, { skipSelf: true });
+      return real && `${MARK}${real.id}`;
+    },
+    async load(id) {
+      if (!id.startsWith(MARK)) return null;
+      const exported = Object.keys(await import(pathToFileURL(id.slice(MARK.length)).href));
+      return ['const nothing = () => {};', ...exported.map((name) => `export const ${name} = nothing;`)].join('\n');
+    },
+  };
+}
