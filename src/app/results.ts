@@ -53,6 +53,7 @@ export class ResultsService {
   readonly #pace: ViewPace;
   readonly #cache: RecentCache<PredictOutcome>;
   #slots = new Map<string, Slot>();
+  #view: ResultsView | undefined;
   #updates = 0;
   /** Which slot's request carries a key that is being computed or waits to be: equal content is asked for once. */
   readonly #carriers = new Map<string, string>();
@@ -67,6 +68,12 @@ export class ResultsService {
   /** Something that the page wants is not there yet. */
   get computing(): boolean {
     return [...this.#slots.values()].some(({ result }) => result.state === 'computing');
+  }
+
+  /** What there is at this moment; the same object as long as nothing changed. */
+  get view(): ResultsView {
+    this.#view ??= snapshot(this.#slots);
+    return this.#view;
   }
 
   /** Takes the notebook as it is now; predictions that are missing are asked for, in order of urgency. */
@@ -154,7 +161,8 @@ export class ResultsService {
   }
 
   #askToShow(): void {
-    this.#pace.ask(() => this.#onView(snapshot(this.#slots)), !this.computing);
+    this.#view = undefined;
+    this.#pace.ask(() => this.#onView(this.view), !this.computing);
   }
 }
 

@@ -55,10 +55,7 @@ export class SlabSpringApp extends LitElement {
   readonly #frames = new OnceAFrame();
   readonly #service = new ResultsService({
     sender: predictionSender((why) => this.#onWorkerDeath(why)),
-    onView: (view) => {
-      this.results = view;
-      this.open = this.#latest;
-    },
+    onView: () => this.#showLatest(),
     pace: viewPace(() => this.#frames.turn()),
   });
 
@@ -168,9 +165,16 @@ export class SlabSpringApp extends LitElement {
     const notebook = history.present;
     if (this.#latest?.history.present !== notebook) this.#service.update(notebook);
     this.#latest = state;
-    if (!this.#isDrag(history) || !this.#service.computing) this.open = state;
+    if (this.#isDrag(history) && this.#service.computing) this.ariaBusy = 'true';
+    else this.#showLatest();
     document.title = `${notebook.title} · Slab & Spring`;
     putInAddress(notebook.id);
+  }
+
+  #showLatest(): void {
+    this.open = this.#latest;
+    this.results = this.#service.view;
+    this.ariaBusy = 'false';
   }
 
   /**

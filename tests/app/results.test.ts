@@ -90,6 +90,15 @@ test('the view is computing, then ready', async () => {
   expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
 });
 
+test('what there is can be asked for at any time and is the same object until it changes', async () => {
+  service.update(oneScenario());
+  const computing = service.view;
+  expect(computing.of('slab', 'floor')).toEqual({ state: 'computing' });
+  expect(service.view).toBe(computing);
+  await desk.answerAll();
+  expect(service.view.of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+});
+
 test('a view is said to be complete once nothing is computed any more', async () => {
   service.update(practiceRoom());
   const [last, ...others] = desk.calls.splice(0);

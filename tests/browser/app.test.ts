@@ -90,7 +90,7 @@ test('dragging a slider changes the live value, and undo takes the whole drag ba
   await expect.element(slider).toHaveValue('38');
 });
 
-test('a dragged value and what it changes are shown in one picture', async () => {
+test('a dragged value and what it changes are shown in one picture, and until then the page says that it is busy', async () => {
   const input = page.getByRole('slider', { name: 'slab thickness' }).element() as HTMLInputElement;
   const typed = page.getByRole('textbox', { name: 'slab thickness, typed' }).element() as HTMLInputElement;
   const nextFrame = () => new Promise((done) => requestAnimationFrame(done));
@@ -98,12 +98,25 @@ test('a dragged value and what it changes are shown in one picture', async () =>
   for (const value of [52, 56, 60, 64, 68]) {
     input.value = String(value);
     input.dispatchEvent(new Event('input'));
+    expect(app.ariaBusy).toBe('true');
     while (typed.value !== `${value} mm`) await nextFrame();
+    expect(app.ariaBusy).toBe('false');
     stillComputed.push(deep('.live[aria-busy="true"]').length);
     await computed();
   }
   // A busy machine may need longer than the page waits, but not each time.
   expect(stillComputed).toContain(0);
+});
+
+test('a choice is shown at once, beside results that say that they are computed', async () => {
+  const busy = () => deep('[aria-busy="true"]').length;
+  await expect.poll(busy).toBe(0);
+  (page.getByRole('radio', { name: 'isolation clips' }).element() as HTMLInputElement).click();
+  // No task of a worker comes in between: what is seen now is what the click alone changed.
+  for (let i = 0; i < 100 && busy() === 0; i++) await Promise.resolve();
+  expect(busy()).toBeGreaterThan(0);
+  expect(app.ariaBusy).toBe('false');
+  await expect.poll(busy).toBe(0);
 });
 
 test('a worker that dies in the middle is replaced; the page says so and goes on', async () => {
