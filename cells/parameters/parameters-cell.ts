@@ -258,10 +258,9 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
 
   #set({ key, label }: Parameter, value: ParameterValue, merge?: string): void {
     this.#dropDraft(key);
-    const scenario = this.notebook.active;
-    this.dispatchEvent(
-      new NotebookEdit(label, (n) => setParameter(n, key, value, scenario), merge && `${merge}@${scenario}`),
-    );
+    const merged = merge && `${merge}@${this.notebook.active}`;
+    // A cell that was out of sight may not have heard yet which scenario is worked in; the notebook knows.
+    this.dispatchEvent(new NotebookEdit(label, (n) => setParameter(n, key, value, n.active), merged));
   }
 
   /** A text that was not edited keeps the value it stands for, which may have more digits. */

@@ -182,7 +182,8 @@ export class SlabSpringApp extends LitElement {
    * of the page while a slider moves (measured).
    */
   #isDrag({ merge, present }: History): boolean {
-    return merge !== null && present.cells === this.open?.history.present.cells;
+    const shown = this.open?.history.present;
+    return merge !== null && present.cells === shown?.cells && present.active === shown.active;
   }
 
   #onEdit = ({ edit, label, merge }: NotebookEdit): void => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/parameters/parameters-cell.ts';
-import { FieldReveal } from '#cells/contract.ts';
+import { FieldReveal, NotebookEdit } from '#cells/contract.ts';
 import { valuesOf } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { axeProblems } from './axe-problems.ts';
@@ -26,6 +26,17 @@ test('arrow keys move the slider by the step, in the active scenario only', asyn
   await userEvent.keyboard('{ArrowRight}{ArrowRight}');
   expect(slabIn(notebook(), 'slab')).toBe(0.04);
   expect(slabIn(notebook(), 'base')).toBe(0);
+});
+
+test('an edit goes to the scenario that is worked in by then, even if the cell has not heard of it yet', async () => {
+  const { element } = await mountParameters();
+  const edits: NotebookEdit[] = [];
+  element.addEventListener(NotebookEdit.type, (event) => edits.push(event as NotebookEdit), { capture: true });
+  await userEvent.fill(entry(), '50 mm');
+  await userEvent.keyboard('{Enter}');
+  const edited = edits[0]!.edit(practiceRoom({ active: 'both' }));
+  expect(slabIn(edited, 'both')).toBe(0.05);
+  expect(slabIn(edited, 'slab')).toBe(0.038);
 });
 
 test('in inch-pound units the slider steps through fractions of an inch', async () => {
