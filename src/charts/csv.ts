@@ -10,7 +10,7 @@ function csvCell(value: string | number): string {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** Names come from files of strangers: a spreadsheet must not take one for a formula. */
+/** Names come from files of strangers: a spreadsheet must not take one for a formula, nor trim or narrow it into one. */
 function inert(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text;
 }

@@ -53,7 +53,12 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
   root.setAttribute('height', String(y));
   root.setAttribute('viewBox', `0 0 ${total} ${y}`);
   root.prepend(svgElement(document, 'rect', { width: total, height: y, fill: 'var(--paper)' }));
-  return withValues(new XMLSerializer().serializeToString(root), style);
+  return withValues(wellFormed(new XMLSerializer().serializeToString(root)), style);
+}
+
+/** Names may hold characters that XML 1.0 (section 2.2) has no place for, and serialising lets them through. */
+export function wellFormed(xml: string): string {
+  return xml.replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD');
 }
 
 type Attributes = Readonly<Record<string, string | number>>;

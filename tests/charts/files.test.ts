@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { bandCsv } from '#src/charts/band-table.ts';
 import { csvText } from '#src/charts/csv.ts';
 import { fileName } from '#src/charts/file-name.ts';
-import { withValues } from '#src/charts/picture-file.ts';
+import { wellFormed, withValues } from '#src/charts/picture-file.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import { wrapText } from '#src/charts/wrap-text.ts';
 
@@ -15,10 +15,13 @@ test('a number without a value is an empty cell', () => {
   expect(csvText(['a', 'b'], [[NaN, 1.5]])).toBe('a,b\r\n,1.5\r\n');
 });
 
-test.each(['=1+1', '+1', '-1', '@x', '\t=1'])('the name %j is no formula in a spreadsheet', (name) => {
-  const [head] = csvText([name], []).split('\r\n');
-  expect(head!.replace(/^"/, '').startsWith("'")).toBe(true);
-});
+test.each(['=1+1', '+1', '-1', '@x', '\t=1', ' =1+1', '\n=1', '＝1+1', '＠x'])(
+  'the name %j is no formula in a spreadsheet',
+  (name) => {
+    const [head] = csvText([name], []).split('\r\n');
+    expect(head!.replace(/^"/, '').startsWith("'")).toBe(true);
+  },
+);
 
 test('curves become a row per band and a column per curve', () => {
   const data = {
@@ -50,6 +53,19 @@ test('custom properties are written out, and what is unknown stays', () => {
   expect(withValues('<a fill="var(--ink)" stroke="var(--other)"/>', style)).toBe(
     '<a fill="#111" stroke="var(--other)"/>',
   );
+});
+
+// XML 1.0, section 2.2: Char is #x9, #xA, #xD, #x20-#xD7FF, #xE000-#xFFFD, #x10000-#x10FFFF.
+test.each(['\u0000', '\u0008', '\u000b', '\u001b', '\ud800', '\udfff', '\ufffe', '\uffff'])(
+  'XML 1.0: %j in a name does not spoil the picture file',
+  (character) => {
+    expect(wellFormed(`<text>a${character}b</text>`)).toBe('<text>a\uFFFDb</text>');
+  },
+);
+
+test('XML 1.0: what may stand in a picture file stays', () => {
+  const text = '\t\n\r \ud7ff\ue000\ufffd𝄞 Übung 太鼓';
+  expect(wellFormed(text)).toBe(text);
 });
 
 test('text wraps between words, and a word that is too long is broken', () => {
