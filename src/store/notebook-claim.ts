@@ -25,8 +25,9 @@ export type Locks = Pick<LockManager, 'request'>;
  * Claims a notebook and settles once it is known whether this tab or another one writes. `onChange` hears every later
  * change of the state.
  *
- * @param locks The browser's lock manager; null where there is none (a page without a secure origin): then every
- *   tab holds its claim, and only the store's conflict check keeps one from overwriting another.
+ * @param locks The browser's lock manager; null where there is none (a page without a secure origin). Where there is none,
+ *   or the browser refuses it (storage blocked for this page), every tab holds its claim, and only the store's conflict
+ *   check keeps one from overwriting another.
  */
 export async function claimNotebook(
   id: string,
@@ -42,7 +43,7 @@ class Claim implements NotebookClaim {
   state: ClaimState = 'waiting';
   readonly #name: string;
   readonly #onChange: (state: ClaimState) => void;
-  readonly #locks: Locks | null;
+  #locks: Locks | null;
   /** Ends the present hold or wait; each request has its own. */
   #end = () => {};
   /** Settles when the browser has closed the present request. */
@@ -59,7 +60,12 @@ class Claim implements NotebookClaim {
       this.state = 'held';
       return;
     }
-    const free = await new Promise<boolean>((known) => this.#request({ ifAvailable: true }, known));
+    const free = await new Promise<boolean>((known) =>
+      this.#request({ ifAvailable: true }, known, () => {
+        this.#locks = null;
+        known(true);
+      }),
+    );
     if (free) this.state = 'held';
     else this.#wait();
   }
@@ -80,10 +86,15 @@ class Claim implements NotebookClaim {
     this.#request({}, () => this.#become('held'));
   }
 
-  /** Asks for the lock; `granted` hears whether it was given. */
-  #request(options: LockOptions, granted: (given: boolean) => void): void {
+  /** Asks for the lock; `granted` hears whether it was given, `refused` that the browser gives no answer. */
+  #request(
+    options: LockOptions,
+    granted: (given: boolean) => void,
+    refused: () => void = () => this.#become('lost'),
+  ): void {
     const abort = new AbortController();
     let over = false;
+    let answered = false;
     const held = new Promise<void>((end) => {
       this.#end = () => {
         over = true;
@@ -94,14 +105,17 @@ class Claim implements NotebookClaim {
     // A signal may not be combined with the other options, and only waiting can be aborted.
     const waiting = options.ifAvailable || options.steal ? options : { ...options, signal: abort.signal };
     const request = this.#locks!.request(this.#name, waiting, (lock) => {
+      answered = true;
       granted(lock !== null);
       return lock === null ? undefined : held;
     });
     this.#closed = request.then(
       () => {},
       () => {
-        // Rejected when another tab takes the lock over, or when waiting was given up here.
-        if (!over) this.#become('lost');
+        // Rejected when another tab takes the lock over, when waiting was given up here, or when there is no answer.
+        if (over) return;
+        if (answered) this.#become('lost');
+        else refused();
       },
     );
   }

@@ -151,6 +151,16 @@ describe('one tab writes', () => {
     claim.takeOver();
     await claim.release();
   });
+
+  test('a browser that refuses locks as it refuses storage leaves every tab its claim', async () => {
+    const heard: ClaimState[] = [];
+    const refusing = { request: () => Promise.reject(new DOMException('denied', 'SecurityError')) };
+    const claim = await claimNotebook(database, (state) => heard.push(state), refusing);
+    expect(claim.state).toBe('held');
+    claim.takeOver();
+    await claim.release();
+    expect(heard).toEqual([]);
+  });
 });
 
 test('tabs hear of each other, not of themselves, and not of what they do not understand', async () => {
