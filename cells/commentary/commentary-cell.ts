@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues, render } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import { LIMITS } from '#src/notebook/limits.ts';
 import type { CommentaryCell as CommentaryCellModel, Notebook } from '#src/notebook/types.ts';
 import { type CellProperties, NotebookEdit, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
@@ -93,12 +94,14 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
       <textarea
         aria-label="Text, in Markdown"
         rows="8"
+        maxlength=${LIMITS.commentary}
         .value=${live(this.cell.text)}
         @input=${(event: Event) => this.#change((event.target as HTMLTextAreaElement).value)}
       ></textarea>
       <div class="done">
         <button class="primary" @click=${this.#done}>Done</button>
-        <span class="note">Markdown. Links lead to https: and mailto: only; raw HTML stays text.</span>
+        <span class="note">Markdown. Links lead to https: and mailto: only; raw HTML stays text. An answer
+          prints as it stands: folded without its words, open with them.</span>
       </div>
     </div>`;
   }
@@ -164,7 +167,7 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
   };
 
   #onKey = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape') return;
+    if (event.key !== 'Escape' || event.isComposing) return;
     event.stopPropagation();
     this.#done();
   };
@@ -180,7 +183,9 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
     const field = this.#field;
     if (!field) return;
     const { selectionStart, selectionEnd, value } = field;
-    this.#change(value.slice(0, selectionStart) + text + value.slice(selectionEnd));
+    const next = value.slice(0, selectionStart) + text + value.slice(selectionEnd);
+    if (next.length > LIMITS.commentary) return;
+    this.#change(next);
     void this.updateComplete.then(() => {
       field.focus();
       field.setSelectionRange(selectionStart + text.length, selectionStart + text.length);

@@ -140,4 +140,11 @@ export const commentaryStyles = css`
       opacity: 1;
     }
   }
+  /* Paper cannot be unfolded, and a question loses its point beside its answer: what the reader left folded stays so. */
+  @media print {
+    .page details:not([open]) summary::after {
+      content: " (answer folded)";
+      color: var(--ink-soft);
+    }
+  }
 `;

@@ -78,6 +78,8 @@ export function grownText({ name, value, maxLength = 200, onChange }: GrownText)
     .value=${value}
     @change=${(event: Event) => take(event.target as HTMLTextAreaElement)}
     @keydown=${(event: KeyboardEvent) => {
+      // While an input method composes a word, its keys are its own.
+      if (event.isComposing) return;
       const field = event.target as HTMLTextAreaElement;
       if (event.key === 'Escape') field.value = value;
       if (event.key === 'Enter' || event.key === 'Escape') {

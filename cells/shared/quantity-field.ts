@@ -65,7 +65,7 @@ export class QuantityField extends LitElement {
           }}
           @change=${(event: Event) => this.#onText((event.target as HTMLInputElement).value)}
           @keydown=${(event: KeyboardEvent) => {
-            if (event.key === 'Escape') this.draft = undefined;
+            if (event.key === 'Escape' && !event.isComposing) this.draft = undefined;
           }}
         />
         ${draft?.message ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}

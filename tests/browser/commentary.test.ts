@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
-import { page, userEvent } from 'vitest/browser';
+import { cdp, page, userEvent } from 'vitest/browser';
 import '#cells/commentary/commentary-cell.ts';
 import { FORMULAS } from '#cells/commentary/formulas.ts';
 import { renderText } from '#cells/commentary/render-text.ts';
 import type { ResultsView } from '#cells/contract.ts';
+import { LIMITS } from '#src/notebook/limits.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
@@ -69,6 +70,21 @@ test('a block quote that begins with Answer: is folded, with the words of its fi
 test('an answer without further words on its first line is called Answer', async () => {
   const { element } = await mountText('> Answer:\n> It is a spring.');
   expect(element.shadowRoot!.querySelector('summary')!.textContent).toBe('Answer');
+});
+
+test('on paper a folded answer stays folded and says so, an opened one shows its words', async () => {
+  const { element } = await mountText('> Answer: shut\n> It is a spring.\n\nAnd?\n\n> Answer: opened\n> It is a mass.');
+  const [shut, opened] = element.shadowRoot!.querySelectorAll('details');
+  opened!.open = true;
+  await cdp().send('Emulation.setEmulatedMedia', { media: 'print' });
+  try {
+    const said = (details: Element) => getComputedStyle(details.querySelector('summary')!, '::after').content;
+    const shows = (details: Element) => details.querySelector('p')!.checkVisibility({ contentVisibilityAuto: true });
+    expect([said(shut!), shows(shut!)]).toEqual(['" (answer folded)"', false]);
+    expect([said(opened!), shows(opened!)]).toEqual(['none', true]);
+  } finally {
+    await cdp().send('Emulation.setEmulatedMedia', { media: '' });
+  }
 });
 
 test('other block quotes stay what they are', async () => {
@@ -161,6 +177,30 @@ test('a live value and a formula are put in where the cursor stands', async () =
   (page.getByRole('textbox', { name: 'Text, in Markdown' }).element() as HTMLTextAreaElement).setSelectionRange(1, 1);
   await page.getByRole('button', { name: 'Insert value' }).click();
   expect(notebook().cells[0]).toMatchObject({ text: 'a[STC](value:floor/stc)b' });
+});
+
+test('a text takes no more than a file may hold, typed or put in', async () => {
+  const full = 'x'.repeat(LIMITS.commentary);
+  const { notebook } = await mountText(full);
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  const field = page.getByRole('textbox', { name: 'Text, in Markdown' }).element() as HTMLTextAreaElement;
+  expect(field.maxLength).toBe(LIMITS.commentary);
+  await page.getByRole('button', { name: 'Insert value' }).click();
+  expect(notebook().cells[0]).toMatchObject({ text: full });
+});
+
+test('Escape that ends a composed word leaves the editor open', async () => {
+  const { element } = await mountText('ab');
+  await page.getByRole('button', { name: 'Edit the text' }).click();
+  const field = page.getByRole('textbox', { name: 'Text, in Markdown' }).element();
+  const pressEscape = (isComposing: boolean) =>
+    field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', isComposing, bubbles: true, composed: true }));
+  pressEscape(true);
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('textarea')).not.toBeNull();
+  pressEscape(false);
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('textarea')).toBeNull();
 });
 
 test('an empty text says what may stand there', async () => {
