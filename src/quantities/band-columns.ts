@@ -24,6 +24,10 @@ const HEADINGS: readonly (readonly [BandQuantity | 'frequency', RegExp])[] = [
 /** For a message: headings that are understood. */
 export const KNOWN_HEADINGS = 'frequency, R or TL, Ln, delta L, level';
 
+/** Words after which a column holds something else than what it begins with: R's uncertainty, a level difference. */
+const OTHERWISE =
+  /\b(uncertainty|deviation|deficienc(y|ies)|error|difference|noise (reduction|isolation|rating|criteri(on|a)))\b/;
+
 /** Longer ones are no headings; it also bounds the work on a hostile file. */
 const LONGEST_HEADING = 200;
 
@@ -38,5 +42,6 @@ export function quantityOfHeading(heading: string): BandQuantity | 'frequency' |
     .trim();
   // \b knows ASCII letters only: the Greek letter is spelled out first.
   const spelled = plain.replace(/^[δ∆]/, 'delta ');
+  if (OTHERWISE.test(spelled)) return undefined;
   return HEADINGS.find(([, pattern]) => pattern.test(spelled))?.[0];
 }

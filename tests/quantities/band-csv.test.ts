@@ -63,6 +63,7 @@ describe('headings', () => {
     ['improvement', ['ΔL', '∆L dB', 'dL', 'delta L', 'Improvement', 'Reduction of impact sound']],
     ['level', ['L', 'Lp', 'SPL', 'Level', 'Noise (dB)', 'Sound pressure level']],
     [undefined, ['', 'remark', 'T', 'Rw', 'Limit', 'number', "D'nT"]],
+    [undefined, ['Level difference D', 'Noise reduction (dB)', 'R uncertainty', 'TL, standard deviation', 'Ln error']],
   ] as const)('%s', (quantity, headings) => {
     expect(headings.map(quantityOfHeading)).toEqual(headings.map(() => quantity));
   });
