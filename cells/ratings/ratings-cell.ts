@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { levelText } from '#src/charts/band-data.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
@@ -164,7 +165,7 @@ function storyLine({ label, values_dB, stress }: StoryLine) {
     <th scope="row">${label}</th>
     ${values_dB.map(
       (value) => html`<td class="number ${stress && value > 0 ? 'stress' : ''}">
-        ${Number.isNaN(value) ? NO_VALUE : value.toFixed(1).replace('-', '−')}
+        ${levelText(value)}
       </td>`,
     )}
   </tr>`;

@@ -14,7 +14,10 @@ export function signed(value: number): string {
   return rounded === 0 ? '±0' : `${rounded > 0 ? '+' : ''}${wholeNumber(rounded)}`;
 }
 
-/** A difference with sign and unit: "+66.9 kg/m²". */
+/** A difference with sign and unit: "+66.9 kg/m²"; "±0 mm" for what rounds to nothing. */
 export function signedQuantity(difference: number, kind: QuantityKind, units: UnitSystem): string {
-  return `${difference > 0 ? '+' : ''}${formatQuantity(difference, kind, units)}`;
+  const text = formatQuantity(difference, kind, units);
+  if (Number.isNaN(difference)) return text;
+  if (text === formatQuantity(0, kind, units)) return `±${text}`;
+  return `${difference > 0 ? '+' : ''}${text}`;
 }

@@ -107,8 +107,12 @@ function sixteenthsOfInch(sixteenths: number): string {
   return `${whole === 0 ? '' : `${whole} `}${numerator}/${denominator}`;
 }
 
-/** `significantDigits` of them, but whole numbers in full and no more than `decimalsMax` decimals; no trailing zeros. */
+/**
+ * `significantDigits` of them, but whole numbers in full and no more than `decimalsMax` decimals; no trailing zeros. NaN gives
+ * a dash.
+ */
 export function decimal(value: number, significantDigits: number, decimalsMax: number): string {
+  if (Number.isNaN(value)) return NO_VALUE;
   if (!Number.isFinite(value)) return value < 0 ? '−∞' : '∞';
   const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.min(Math.max(significantDigits - 1 - magnitude, 0), decimalsMax);

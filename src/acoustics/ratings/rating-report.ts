@@ -73,7 +73,7 @@ function improvement(spectrum: Spectrum, rounding: AstmRounding): RatingLine[] {
   const heavy = deltaLw(spectrum);
   const { dIIC, covered } = deltaIic(spectrum, rounding);
   const missing_Hz = heavy.covered.fit.missing_Hz;
-  const on = (floor: string, rating: number) => `${floor} with it ${rating}`;
+  const on = (floor: string, rating: number) => `${floor} with it ${withMinus(String(rating))}`;
   return [
     line('ΔLw', heavy.dLw, 'ISO 717-2', missing_Hz, on('heavy reference floor', heavy.covered.Lnw)),
     line('CI,Δ', heavy.CIdelta, 'ISO 717-2', missing_Hz, on('CI of that floor', heavy.covered.CI.term_dB)),
@@ -166,5 +166,9 @@ function tenth(value: number): number {
 }
 
 function tenths(value: number): string {
-  return value.toFixed(1).replace('-', '−');
+  return withMinus(value.toFixed(1));
+}
+
+function withMinus(text: string): string {
+  return text.replace('-', '−');
 }
