@@ -89,13 +89,17 @@ function pathInWords({ path, first, last }: Region, { shares, flankingIsFixed }:
   if (finite.length === 0) return CARRIES[path];
   const [low, high] = [Math.min(...finite), Math.max(...finite)];
   const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
-  const gain =
-    path === 'flanking' && flankingIsFixed
-      ? `; nothing done to the floor alone gains more than ${levelText(-10 * Math.log10(low))} dB here`
-      : path === 'direct'
-        ? ''
-        : `; closing this path gains up to ${levelText(-10 * Math.log10(1 - high))} dB`;
-  return `${CARRIES[path]}: ${share}${gain}`;
+  return `${CARRIES[path]}: ${share}${gainInWords(path, { low, high }, flankingIsFixed)}`;
+}
+
+/** Nothing where the rest is too little to be told from none: then there is no number to give. */
+function gainInWords(path: PathName, { low, high }: { low: number; high: number }, flankingIsFixed: boolean): string {
+  const isLimit = path === 'flanking' && flankingIsFixed;
+  const gain_dB = -10 * Math.log10(isLimit ? low : 1 - high);
+  if (path === 'direct' || !Number.isFinite(gain_dB)) return '';
+  return isLimit
+    ? `; nothing done to the floor alone gains more than ${levelText(gain_dB)} dB here`
+    : `; closing this path gains up to ${levelText(gain_dB)} dB`;
 }
 
 /** How fast R rises through the region, from a straight line through its bands. */

@@ -139,6 +139,14 @@ describe('sentences', () => {
     );
   });
 
+  test('where next to nothing takes another way, no gain is promised', () => {
+    const levels = { direct: BANDS_HZ.map(() => 250), leaks: BANDS_HZ.map(() => 10) };
+    const region = { first: 0, last: 20, path: 'leaks', mechanism: 'leak' } as const;
+    expect(sentence(region, { paths_dB: levels })).toMatch(
+      /^In all bands the largest part of the sound goes through gaps and holes: [> \d]+%\.$/,
+    );
+  });
+
   test('flanking wall by wall follows the floor, so that only what closing it would gain is said', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), flanking: BANDS_HZ.map(() => 50) };
     const region = { first: 20, last: 20, path: 'flanking', mechanism: 'flanking' } as const;
