@@ -1,6 +1,7 @@
 import type { NamedFrequency, Ratings } from '#src/acoustics/prediction.ts';
 import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
+import { printable } from './printable.ts';
 
 /** Tables for reading: the ratings of every scenario first, then each stack's bands. */
 export function asTable(result: NotebookPrediction): string {
@@ -9,7 +10,7 @@ export function asTable(result: NotebookPrediction): string {
   );
   const blocks = stacks.map(({ title, stack }) => stackBlock(title, stack));
   const head = `${result.notebook} (${result.engine})`;
-  return [head, ratingsBlock(stacks), ...fieldBlock(stacks), ...blocks, CAUTION].join('\n\n');
+  return printable([head, ratingsBlock(stacks), ...fieldBlock(stacks), ...blocks, CAUTION].join('\n\n'));
 }
 
 interface TitledStack {

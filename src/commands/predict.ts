@@ -9,6 +9,7 @@ import { readStack } from '#src/notebook/read-stack.ts';
 import { asCsv } from './predict-csv.ts';
 import { type NotebookPrediction, PredictionFailure, predictNotebook, predictStack } from './predict-notebook.ts';
 import { asTable } from './predict-table.ts';
+import { printable } from './printable.ts';
 import { type RoomBelow, roomBelow } from './room-options.ts';
 
 const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv] [--room VOLUME [--reverberation TIME]]
@@ -40,7 +41,7 @@ process.exitCode = main(process.argv.slice(2));
 function main(args: string[]): 0 | 1 | 2 {
   const command = readArguments(args);
   if (typeof command === 'string') {
-    console.error(`${command}\n\n${USAGE}`);
+    console.error(printable(`${command}\n\n${USAGE}`));
     return 2;
   }
   if (command.help) {
@@ -53,7 +54,7 @@ function main(args: string[]): 0 | 1 | 2 {
     console.log(command.form(result));
     return 0;
   }
-  for (const message of result) console.error(`${name}: ${message}`);
+  for (const message of result) console.error(printable(`${name}: ${message}`));
   return 1;
 }
 

@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import type { AstmRounding } from '#src/acoustics/ratings/astm-rounding.ts';
 import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
 import { type BandColumn, type BandCsvReading, readBandCsv } from '#src/quantities/band-csv.ts';
+import { printable } from './printable.ts';
 
 const USAGE = `Usage: npm run --silent rate -- FILE [--json] [--tenths] [--half-even]
 
@@ -34,7 +35,7 @@ process.exitCode = main(process.argv.slice(2));
 function main(args: string[]): 0 | 1 | 2 {
   const command = readArguments(args);
   if (typeof command === 'string') {
-    console.error(`${command}\n\n${USAGE}`);
+    console.error(printable(`${command}\n\n${USAGE}`));
     return 2;
   }
   if (command.help) {
@@ -52,14 +53,14 @@ function main(args: string[]): 0 | 1 | 2 {
   const name = file === '-' ? 'standard input' : basename(file);
   const reading = readBandCsv(text);
   if (!reading.ok) {
-    for (const { message } of reading.problems) console.error(`${name}: ${message}`);
+    for (const { message } of reading.problems) console.error(printable(`${name}: ${message}`));
     return 1;
   }
   const columns = reading.columns.map((column): RatedColumn => {
     const spectrum = { bands_Hz: reading.bands_Hz, values_dB: column.values_dB };
     return { ...column, ratings: ratingReport(column.quantity, spectrum, rounding) };
   });
-  console.log(json ? asJson(name, reading, columns) : asTable(name, reading, columns));
+  console.log(json ? asJson(name, reading, columns) : printable(asTable(name, reading, columns)));
   return 0;
 }
 
