@@ -10,7 +10,7 @@ interface Column {
 }
 
 /** The curves, then what is laid over them as far as it has a value in every band. */
-export function bandColumns({ series, overlays }: BandChartData): readonly Column[] {
+function bandColumns({ series, overlays }: BandChartData): readonly Column[] {
   return [...series, ...overlays.flatMap(overlayColumns)];
 }
 

@@ -17,7 +17,7 @@ export function describeChanges(notebook: Notebook, scenarioId: string): readonl
 }
 
 /** What differs between two sets of values, in words. */
-export function describeDifferences(notebook: Notebook, before: Values, after: Values): readonly DescribedChange[] {
+function describeDifferences(notebook: Notebook, before: Values, after: Values): readonly DescribedChange[] {
   return differingKeys(notebook, before, after).map((key) => {
     const parameter = findParameter(notebook, key);
     const from = before[key]!;

@@ -7,7 +7,7 @@ import { usualSupport } from './usual-support.ts';
 import type { Values } from './values.ts';
 
 /** What a field accepts, in words. */
-export function expectedLiteral(notebook: Notebook, spec: FieldSpec): string {
+function expectedLiteral(notebook: Notebook, spec: FieldSpec): string {
   if (spec.type === 'number') return `a number from ${spec.min} to ${spec.max}`;
   return `one of ${spec
     .choices(notebook)

@@ -86,7 +86,7 @@ export const STACK_FIELDS = {
   covering: material('covering', () => [NOTHING, ...named(COVERINGS)]),
 } as const satisfies Record<string, FieldSpec>;
 
-export const LEAF_FIELDS = {
+const LEAF_FIELDS = {
   contact: choice('contact between sheets', CONTACT_LABELS),
 } as const satisfies Record<string, FieldSpec>;
 

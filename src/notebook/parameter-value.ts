@@ -1,7 +1,7 @@
 import type { Parameter, ParameterValue } from './types.ts';
 
 /** Why a parameter does not accept a value, as one sentence; undefined if it does. */
-export function parameterValueProblem(parameter: Parameter, value: ParameterValue): string | undefined {
+function parameterValueProblem(parameter: Parameter, value: ParameterValue): string | undefined {
   if ('choices' in parameter) {
     if (parameter.choices.some((c) => c.value === value)) return undefined;
     return `${parameter.label} must be ${expectedValue(parameter)}, got ${JSON.stringify(value)}`;
@@ -11,7 +11,7 @@ export function parameterValueProblem(parameter: Parameter, value: ParameterValu
 }
 
 /** What a parameter accepts, in words. */
-export function expectedValue(parameter: Parameter): string {
+function expectedValue(parameter: Parameter): string {
   return 'choices' in parameter
     ? `one of ${parameter.choices.map((c) => `"${c.value}"`).join(', ')}`
     : `a number from ${parameter.min} to ${parameter.max}`;

@@ -8,6 +8,6 @@ export const INCH_M = 0.0254;
 export const FOOT_M = 12 * INCH_M;
 export const POUND_KG = 0.45359237;
 export const OUNCE_KG = POUND_KG / 16;
-export const STANDARD_GRAVITY_M_S2 = 9.80665;
+const STANDARD_GRAVITY_M_S2 = 9.80665;
 export const POUND_FORCE_N = POUND_KG * STANDARD_GRAVITY_M_S2;
 export const POUND_PER_SQUARE_INCH_PA = POUND_FORCE_N / INCH_M ** 2;

@@ -4,7 +4,7 @@ import { KINDS, kindOf, type QuantityKind, type Unit } from './kinds.ts';
 const LONGEST_UNIT = 40;
 
 /** One spelling for all: "lb / cu. ft" → "lb/cuft", "kg·m^-3" stays unknown, "kg/m^3" and "kg/m³" → "kg/m3". */
-export function plainUnit(text: string): string {
+function plainUnit(text: string): string {
   return text
     .replace(/²/g, '2')
     .replace(/³/g, '3')

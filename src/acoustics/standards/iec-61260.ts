@@ -13,9 +13,6 @@ export const THIRD_OCTAVES_HZ: readonly number[] = [
 /** Nominal mid-band frequencies of octaves, Hz: every third of the above. */
 export const OCTAVES_HZ: readonly number[] = [16, 31.5, 63, 125, 250, 500, 1000, 2000, 4000, 8000, 16000];
 
-/** Octave frequency ratio G = 10^(3/10). */
-export const OCTAVE_RATIO = 10 ** 0.3;
-
 export interface ExactBand {
   readonly lower_Hz: number;
   readonly middle_Hz: number;

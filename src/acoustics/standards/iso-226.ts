@@ -91,10 +91,3 @@ export const LOUDNESS_PARAMETERS: Readonly<Record<Iso226Edition, readonly Loudne
   [12500, 0.354, -3.5, 12.3],
 ]),
 };
-
-/** The contours are normative from 20 phon; up to 90 phon for 20–4000 Hz and up to 80 phon above (clause 4). */
-export const LOWEST_PHON = 20;
-
-export function highestPhon(band_Hz: number): number {
-  return band_Hz <= 4000 ? 90 : 80;
-}
