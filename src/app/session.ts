@@ -13,6 +13,7 @@ import type { ShelfEntry } from '#src/store/shelf.ts';
 import type { StoreNotice, StoreNotices } from '#src/store/store-notices.ts';
 import type { StoreProblem } from '#src/store/store-result.ts';
 import { Autosave } from './autosave.ts';
+import type { ApplyEdit } from './edit-check.ts';
 import { duplicateNotebook, emptyNotebook } from './new-notebook.ts';
 
 export interface SessionState {
@@ -30,7 +31,9 @@ export type SessionTrouble =
   | { readonly kind: 'conflict'; readonly problem: StoreProblem }
   | { readonly kind: 'damaged'; readonly id: string; readonly problem: StoreProblem }
   /** A file was opened whose notebook is here already, with other content. */
-  | { readonly kind: 'opened-as-copy' };
+  | { readonly kind: 'opened-as-copy' }
+  /** An edit would have made a notebook that cannot be stored or read again. */
+  | { readonly kind: 'refused-edit'; readonly label: string; readonly message: string };
 
 export interface SessionOptions {
   readonly store: NotebookStore;
@@ -38,6 +41,7 @@ export interface SessionOptions {
   readonly notices: (hear: (notice: StoreNotice) => void) => StoreNotices;
   readonly now_ms: () => number;
   readonly random: () => number;
+  readonly applyEdit: ApplyEdit;
   readonly onChange: (state: SessionState) => void;
   readonly onShelf: (entries: readonly ShelfEntry[], problem: string) => void;
   readonly onTrouble: (trouble: SessionTrouble) => void;
@@ -164,8 +168,14 @@ export class Session {
     await this.refreshShelf();
   }
 
+  /** An edit that does not apply or leads beyond what a file may hold is refused in words; the notebook stays. */
   edit(edit: Edit, label: string, merge?: string): void {
-    this.#change((history) => record(history, edit(history.present), label, merge));
+    this.#change((history) => {
+      const applied = this.#options.applyEdit(history.present, edit);
+      if (applied.ok) return record(history, applied.notebook, label, merge);
+      this.#options.onTrouble({ kind: 'refused-edit', label, message: applied.message });
+      return history;
+    });
   }
 
   undo(): void {

@@ -13,6 +13,7 @@ import { notebookInAddress, putInAddress } from './address.ts';
 import { appStyles } from './app-styles.ts';
 import './cell-column.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
+import { editCheck } from './edit-check.ts';
 import { FileDesk } from './file-desk.ts';
 import { FileDrop } from './file-drop.ts';
 import { keptWords } from './kept-words.ts';
@@ -137,6 +138,10 @@ export class SlabSpringApp extends LitElement {
       notices: storeNotices,
       now_ms: Date.now,
       random: Math.random,
+      applyEdit: editCheck(async () => {
+        await afterFirstCurve();
+        return (await import('#src/notebook/apply-edit.ts')).applyEdit;
+      }),
       onChange: (state) => this.#show(state),
       onShelf: (entries, problem) => {
         this.entries = entries;
@@ -311,6 +316,9 @@ function cautions() {
     here is a verdict on load, fire or health; local codes and licensed practice decide.
   </aside>`;
 }
+
+/** What checks edits is not in the way of the first picture. */
+const afterFirstCurve = (): Promise<void> => new Promise((done) => setTimeout(done, 500));
 
 declare global {
   interface HTMLElementTagNameMap {

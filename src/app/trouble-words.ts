@@ -40,6 +40,12 @@ export function troubleNotice(trouble: SessionTrouble, actions: TroubleActions):
         tone: 'info',
         text: 'This notebook is here already, with other content. The file was opened beside it, as a copy.',
       };
+    case 'refused-edit':
+      return {
+        id: 'edit',
+        tone: 'problem',
+        text: `Not done: ${trouble.label}. ${trouble.message}. Nothing was changed.`,
+      };
   }
 }
 

@@ -1,5 +1,6 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { Session, type SessionState, type SessionTrouble } from '#src/app/session.ts';
+import { applyEdit } from '#src/notebook/apply-edit.ts';
 import { setTitle } from '#src/notebook/edits/set-title.ts';
 import type { ClaimState, NotebookClaim } from '#src/store/notebook-claim.ts';
 import { type NotebookStore, notebookStore } from '#src/store/notebook-store.ts';
@@ -75,6 +76,7 @@ function tabOf(browser: Browser, store = browser.store()): Tab {
     onShelf: (entries) => {
       shelf = entries;
     },
+    applyEdit,
     onTrouble: (trouble) => troubles.push(trouble),
   });
   return {
@@ -309,4 +311,19 @@ test('saving a file is remembered', async () => {
   await tab.session.refreshShelf();
   expect(tab.state().exportedAt_ms).not.toBeNull();
   expect(tab.shelf()[0]!.exportedAt_ms).not.toBeNull();
+});
+
+test('an edit that a file could not hold, or that does not apply, is refused in words and changes nothing', async () => {
+  const tab = tabOf(new Browser());
+  await tab.session.openNew(practiceRoom());
+  const before = tab.state().history.present;
+  tab.session.edit((n) => ({ ...n, title: 'x'.repeat(1e6) }), 'a title without end');
+  tab.session.edit(() => {
+    throw new RangeError('id must name a cell, got "gone"');
+  }, 'fold');
+  expect(tab.state().history.present).toBe(before);
+  expect(tab.troubles).toMatchObject([
+    { kind: 'refused-edit', label: 'a title without end', message: expect.stringContaining('title') },
+    { kind: 'refused-edit', label: 'fold', message: 'id must name a cell, got "gone"' },
+  ]);
 });
