@@ -1,3 +1,4 @@
+import { crowdedRule } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
 /** A place where an integrand may peak like 1/((x − place)² + width²). */
@@ -5,10 +6,6 @@ export interface Peak {
   place: number;
   width: number;
 }
-
-/** A crowded piece this long in t gets as many points as a plain one: the peak's poles lie π/2 off its axis. */
-const REACH_PER_POINTS = 3;
-const MOST_POINTS = 80;
 
 /** Breakpoints closer than this are one. */
 const JOINED = 1e-9;
@@ -88,18 +85,17 @@ export class CrowdedNodes {
 
   /** Points from `start` over `length` (either sign), crowded at `start`. */
   #piece(start: number, length: number, width: number, points: number): void {
-    const reach = Math.asinh(Math.abs(length) / width);
-    const count = Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
-    const { nodes, weights } = gaussLegendre(count);
+    const size = Math.abs(length);
+    const { nodes, weights } = crowdedRule(width / size, points);
+    const { length: count } = nodes;
     if (this.count + count > this.x.length) this.#grow();
-    const sign = length < 0 ? -1 : 1;
+    const { x, weight } = this;
+    let next = this.count;
     for (let j = 0; j < count; j++) {
-      // sinh and cosh from one exponential.
-      const grow = Math.exp((reach * (nodes[j]! + 1)) / 2);
-      const shrink = 1 / grow;
-      this.x[this.count] = start + (sign * width * (grow - shrink)) / 2;
-      this.weight[this.count++] = (width * (grow + shrink) * reach * weights[j]!) / 4;
+      x[next] = start + length * nodes[j]!;
+      weight[next++] = size * weights[j]!;
     }
+    this.count = next;
   }
 
   #grow(): void {

@@ -4,7 +4,7 @@ export interface QuadratureRule {
   readonly weights: Float64Array;
 }
 
-const cache = new Map<number, QuadratureRule>();
+const cache: (QuadratureRule | undefined)[] = [];
 
 /**
  * The rule with `count` points, exact for polynomials up to degree 2·count − 1; kept for the next call.
@@ -12,7 +12,7 @@ const cache = new Map<number, QuadratureRule>();
  * Source: Newton's iteration on the Legendre recurrence, Abramowitz & Stegun, 1964, 25.4.29 and 22.7.10.
  */
 export function gaussLegendre(count: number): QuadratureRule {
-  const known = cache.get(count);
+  const known = cache[count];
   if (known) return known;
   const nodes = new Float64Array(count);
   const weights = new Float64Array(count);
@@ -36,6 +36,6 @@ export function gaussLegendre(count: number): QuadratureRule {
     weights[i] = 2 / ((1 - x * x) * slope * slope);
   }
   const rule = { nodes, weights };
-  cache.set(count, rule);
+  cache[count] = rule;
   return rule;
 }
