@@ -1,4 +1,5 @@
 import { type Air, ROOM_AIR } from './air.ts';
+import { exactBandOf } from './standards/iec-61260.ts';
 
 export interface RoomSize {
   readonly length_m: number;
@@ -44,4 +45,17 @@ export function bandMeaning(
 ): BandMeaning {
   const inside = roomModes_Hz(room, band.upper_Hz, air).filter((f) => f >= band.lower_Hz).length;
   return inside >= 5 ? 'diffuse' : inside > 0 ? 'few-modes' : 'no-modes';
+}
+
+/**
+ * The lowest of `bands_Hz` from which every band holds five modes or more, Hz; Infinity where none does. Below it band
+ * levels depend on the place.
+ */
+export function diffuseFrom_Hz(room: RoomSize, bands_Hz: readonly number[], air: Air = ROOM_AIR): number {
+  let from = Number.POSITIVE_INFINITY;
+  for (const band_Hz of [...bands_Hz].reverse()) {
+    if (bandMeaning(room, exactBandOf(band_Hz), air) !== 'diffuse') return from;
+    from = band_Hz;
+  }
+  return from;
 }

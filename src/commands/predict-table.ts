@@ -71,8 +71,17 @@ function stackBlock(title: string, stack: StackPrediction): string {
   const notes = [
     ...frequencyLine('Resonances', stack.resonances_Hz),
     ...frequencyLine('Critical frequencies', stack.criticalFrequencies_Hz),
+    ...modesLine(stack),
   ];
   return [title, columns([head, ...rows]), ...notes].join('\n');
+}
+
+function modesLine({ diffuseFrom_Hz }: StackPrediction): readonly string[] {
+  if (diffuseFrom_Hz === undefined) return [];
+  const where = diffuseFrom_Hz === null ? 'In every band' : `Below ${diffuseFrom_Hz} Hz`;
+  return [
+    `${where} a room of these sides, 2.5 m high (assumed), has fewer than five modes a band: what is heard depends on the place.`,
+  ];
 }
 
 function frequencyLine(heading: string, frequencies: readonly NamedFrequency[]): readonly string[] {

@@ -6,14 +6,21 @@ import { sizeProblem } from '#src/notebook/parsed-json.ts';
 import type { Problem } from '#src/notebook/problem.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { readStack } from '#src/notebook/read-stack.ts';
+import { lowestBand_Hz } from './band-options.ts';
 import { asCsv } from './predict-csv.ts';
-import { type NotebookPrediction, PredictionFailure, predictNotebook, predictStack } from './predict-notebook.ts';
+import {
+  type NotebookPrediction,
+  PredictionFailure,
+  type PredictionWishes,
+  predictNotebook,
+  predictStack,
+} from './predict-notebook.ts';
 import { asTable } from './predict-table.ts';
 import { printable } from './printable.ts';
-import { type RoomBelow, roomBelow } from './room-options.ts';
+import { roomBelow } from './room-options.ts';
 
-const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv] [--room VOLUME [--reverberation TIME]]
-       npm run --silent predict -- --stack FILE [--json | --csv] [--room VOLUME [--reverberation TIME]]
+const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv] [--from HZ] [--room VOLUME [--reverberation TIME]]
+       npm run --silent predict -- --stack FILE [--json | --csv] [--from HZ] [--room VOLUME [--reverberation TIME]]
 
 Predicts every stack of every scenario of a notebook (.slabspring.json), or a single stack whose fields are all literals
 (src/notebook/stack.schema.json, example demo-notebooks/one-stack.json). FILE may be -, standard input.
@@ -25,6 +32,7 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
   --room VOLUME          also the values as they would be measured in a room of this volume below, m³ unless a unit stands
                          with it: ASTC, NNIC, NIC, R'w, DnT,w, Dn,w, AIIC, NISR, ISR, L'n,w, L'nT,w
   --reverberation TIME   of that room, s; 0.5 unless given
+  --from HZ              lowest band: 20, 25, 31.5, 40 or 50 Hz; 50 unless given
 
 Exit code: 0 predicted, 1 the file cannot be read or computed (every problem on standard error), 2 wrong use.`;
 
@@ -33,7 +41,7 @@ interface Command {
   readonly form: (result: NotebookPrediction) => string;
   readonly file: string;
   readonly isStack: boolean;
-  readonly room: RoomBelow | undefined;
+  readonly wishes: PredictionWishes;
 }
 
 process.exitCode = main(process.argv.slice(2));
@@ -71,6 +79,7 @@ function readArguments(args: string[]): Command | string {
         stack: { type: 'string' },
         room: { type: 'string' },
         reverberation: { type: 'string' },
+        from: { type: 'string' },
       },
     });
     const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
@@ -79,24 +88,27 @@ function readArguments(args: string[]): Command | string {
     const form = values.json ? asJson : values.csv ? asCsv : asTable;
     const room = roomBelow(values.room, values.reverberation);
     if (typeof room === 'string') return room;
-    return { help: values.help, room, form, file: files[0] ?? '', isStack: values.stack !== undefined };
+    const lowest = lowestBand_Hz(values.from);
+    if (typeof lowest === 'string') return lowest;
+    const wishes = { room, lowestBand_Hz: lowest };
+    return { help: values.help, wishes, form, file: files[0] ?? '', isStack: values.stack !== undefined };
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
 }
 
 /** The result, or everything that is wrong, one sentence each. */
-function predicted({ file, isStack, room }: Command): NotebookPrediction | readonly string[] {
+function predicted({ file, isStack, wishes }: Command): NotebookPrediction | readonly string[] {
   try {
     const tooBig = file === '-' ? undefined : sizeProblem(statSync(file).size);
     if (tooBig) return [tooBig.message];
     const text = readFileSync(file === '-' ? 0 : file, 'utf8');
     if (isStack) {
       const reading = readStack(text);
-      return reading.ok ? predictStack(reading.stack, room) : sentences(reading.problems);
+      return reading.ok ? predictStack(reading.stack, wishes) : sentences(reading.problems);
     }
     const reading = readNotebook(text);
-    return reading.ok ? predictNotebook(reading.notebook, room) : sentences(reading.problems);
+    return reading.ok ? predictNotebook(reading.notebook, wishes) : sentences(reading.problems);
   } catch (error) {
     if (error instanceof PredictionFailure) return error.failures;
     return [`cannot be read: ${error instanceof Error ? error.message : String(error)}`];

@@ -145,4 +145,15 @@ describe('npm run predict', { timeout: 60_000 }, () => {
   test('--help prints the usage', () => {
     expect(run(['--help'])).toMatchObject({ code: 0, out: expect.stringContaining('Usage:') });
   });
+
+  test('--from 20 adds the bands down to 20 Hz, leaves the others as they are, and says where a room has few modes', () => {
+    const low = JSON.parse(run(['--stack', STACK, '--json', '--from', '20']).out) as Printed;
+    const usual = JSON.parse(run(['--stack', STACK, '--json']).out) as Printed;
+    const [wide, narrow] = [low, usual].map((p) => p.scenarios[0]!.stacks[0] as { bands_Hz: number[]; R_dB: number[] });
+    expect(wide!.bands_Hz.slice(0, 4)).toEqual([20, 25, 31.5, 40]);
+    expect(wide!.R_dB.slice(4)).toEqual(narrow!.R_dB);
+    expect(wide!.R_dB.every(Number.isFinite)).toBe(true);
+    expect(run(['--stack', STACK, '--from', '20']).out).toMatch(/Below \d+ Hz a room of these sides/);
+    expect(run(['--stack', STACK, '--from', '30'])).toMatchObject({ code: 2, out: '' });
+  });
 });
