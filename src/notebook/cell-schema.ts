@@ -1,6 +1,8 @@
 import * as v from 'valibot';
+import { THIRD_OCTAVES_HZ } from '#src/acoustics/standards/iec-61260.ts';
+import { LEVEL_RANGE_dB } from '#src/quantities/level-range.ts';
 import { LIMITS } from './limits.ts';
-import { closed, key, listUpTo, name, numberWithin, textUpTo } from './schema-parts.ts';
+import { closed, key, listUpTo, name, nonEmptyListUpTo, numberWithin, textUpTo } from './schema-parts.ts';
 
 /** Of the room below, for values in the building. Our own choice, no source. */
 export const ROOM_LIMITS = { volume_m3: { min: 1, max: 100_000 }, time_s: { min: 0.05, max: 20 } } as const;
@@ -18,6 +20,17 @@ const parameters = closed({
 
 const stack = closed({ kind: v.literal('stack'), ...common, stack: key });
 
+const BANDS = THIRD_OCTAVES_HZ.length;
+
+const measured = closed({
+  id: key,
+  name,
+  source: v.pipe(textUpTo(LIMITS.source), v.regex(/\S/, 'words on the origin of the numbers')),
+  quantity: v.picklist(['airborne', 'impact']),
+  bands_Hz: nonEmptyListUpTo(numberWithin(THIRD_OCTAVES_HZ[0]!, THIRD_OCTAVES_HZ.at(-1)!), BANDS),
+  values_dB: nonEmptyListUpTo(numberWithin(LEVEL_RANGE_dB.low, LEVEL_RANGE_dB.high), BANDS),
+});
+
 const curves = closed({
   kind: v.literal('curves'),
   ...common,
@@ -25,6 +38,7 @@ const curves = closed({
   stack: key,
   quantity: v.picklist(['airborne', 'impact', 'difference', 'impact-difference']),
   overlays: listUpTo(v.picklist(['mass-law', 'contour', 'resonances', 'critical', 'paths', 'uncertainty']), 20),
+  measured: v.exactOptional(nonEmptyListUpTo(measured, LIMITS.measured)),
 });
 
 const ratings = closed({

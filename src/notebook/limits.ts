@@ -17,6 +17,8 @@ export const LIMITS = {
   leaks: 50,
   walls: 50,
   materials: 200,
+  /** Sets of measured bands in one cell. */
+  measured: 12,
   cells: 500,
   scenarios: 200,
   /** Characters. */

@@ -5,6 +5,7 @@
  */
 import * as v from 'valibot';
 import { checkLinks } from './checks/check-links.ts';
+import { checkMeasured } from './checks/check-measured.ts';
 import { checkParameters } from './checks/check-parameters.ts';
 import { checkScenarios } from './checks/check-scenarios.ts';
 import { checkStacks } from './checks/check-stacks.ts';
@@ -24,7 +25,7 @@ export type Reading =
   | { readonly ok: true; readonly notebook: Notebook }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-const CHECKS: readonly Check[] = [checkUnique, checkParameters, checkStacks, checkScenarios, checkLinks];
+const CHECKS: readonly Check[] = [checkUnique, checkParameters, checkStacks, checkScenarios, checkMeasured, checkLinks];
 
 /** Reads the text of a `.slabspring.json` file. Ask `sizeProblem` before reading a file of unknown size into memory. */
 export function readNotebook(text: string): Reading {

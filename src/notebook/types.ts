@@ -268,6 +268,21 @@ export interface CurvesCell extends CellBase {
   readonly stack: string;
   readonly quantity: CurveQuantity;
   readonly overlays: readonly CurveOverlay[];
+  /** Measured bands, drawn over the curves of their quantity; absent: none. */
+  readonly measured?: readonly MeasuredBands[];
+}
+
+/** What somebody measured: transmission loss or normalised impact sound level. */
+export interface MeasuredBands {
+  readonly id: string;
+  readonly name: string;
+  /** Where the numbers come from; never blank. */
+  readonly source: string;
+  readonly quantity: 'airborne' | 'impact';
+  /** Nominal mid-band frequencies of IEC 61260-1, ascending: one-third octaves, or octaves if all are such. */
+  readonly bands_Hz: readonly number[];
+  /** One per band; a band without a value is left out. */
+  readonly values_dB: readonly number[];
 }
 
 export interface RatingsCell extends CellBase {

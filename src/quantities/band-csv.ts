@@ -1,4 +1,5 @@
 import { type BandQuantity, KNOWN_HEADINGS, quantityOfHeading } from './band-columns.ts';
+import { LEVEL_RANGE_dB } from './level-range.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { type Row, splitCells } from './split-cells.ts';
 
@@ -34,9 +35,7 @@ export type BandCsvReading =
 
 const LONGEST_TEXT = 1_000_000;
 const MOST_PROBLEMS = 20;
-/** Values outside are slips of the keyboard or another unit. */
-const LOWEST_DB = -50;
-const HIGHEST_DB = 200;
+const { low: LOWEST_DB, high: HIGHEST_DB } = LEVEL_RANGE_dB;
 const GAPS = ['', '-', '–', '—', 'nan', 'n/a', 'na'];
 
 /** R 10 series of IEC 61260-1: nominal mid-band frequencies 10 Hz–20 kHz, every third from 16 Hz an octave. */
@@ -53,7 +52,7 @@ const SAME_BAND = 0.02;
  * Cells are separated by tab, semicolon, comma or blanks; numbers may have a decimal comma unless the comma separates;
  * # begins a comment line. A heading with a frequency column and at least one of R (TL), Ln, delta L, level is needed; other
  * columns are left out with a notice. "≥ 61" counts as 61, with a notice.
- * @returns All problems found, not only the first; nothing is guessed.
+ * @returns All problems found, not only the first (what goes beyond twenty is counted); nothing is guessed.
  */
 export function readBandCsv(text: string): BandCsvReading {
   if (text.length > LONGEST_TEXT) {
@@ -151,7 +150,10 @@ function problem(line: number, column: number, expected: string, received: strin
 }
 
 function failed(problems: readonly CsvProblem[]): BandCsvReading {
-  return { ok: false, problems: problems.slice(0, MOST_PROBLEMS) };
+  const more = problems.length - MOST_PROBLEMS;
+  if (more <= 0) return { ok: false, problems };
+  const rest = { ...problem(0, 0, 'no problems', `${more} more`), message: `${more} more problems are not listed.` };
+  return { ok: false, problems: [...problems.slice(0, MOST_PROBLEMS), rest] };
 }
 
 function shown(cells: readonly string[]): string {

@@ -89,9 +89,11 @@ describe('what cannot be read', () => {
     expect(problemsOf(text)[0]).toBe(message);
   });
 
-  it('names all problems at once, up to twenty', () => {
+  it('names all problems at once, up to twenty, and counts the rest', () => {
     expect(problemsOf('f;R\n100;x\n125;y\n7;1')).toHaveLength(3);
-    expect(problemsOf(`f;R\n${'x;y\n'.repeat(100)}`)).toHaveLength(20);
+    const many = problemsOf(`f;R\n${'x;y\n'.repeat(100)}`);
+    expect(many).toHaveLength(21);
+    expect(many.at(-1)).toBe('180 more problems are not listed.');
   });
 
   it('refuses a text too long to be a table of bands', () => {

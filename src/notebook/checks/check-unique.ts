@@ -21,6 +21,7 @@ export function checkUnique(notebook: RawObject): readonly Problem[] {
     ),
     ...repeated(materials('fibre'), 'key', ['none', ...FIBRE_MATERIALS.map((m) => m.key)]),
     ...repeated(entriesOf(notebook, 'cells'), 'id'),
+    ...entriesOf(notebook, 'cells').flatMap(({ item, path }) => repeated(entriesOf(item, 'measured', path), 'id')),
     ...repeated(entriesOf(notebook, 'scenarios'), 'id'),
     ...repeatedTexts(asList(own(notebook, 'shown')), ['shown']),
   ];
