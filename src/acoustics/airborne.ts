@@ -1,13 +1,11 @@
-import { angleNodes } from './angle-nodes.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
 import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
-import { TransmissionLine } from './transmission-line.ts';
 
 /** Transmission coefficients of one frequency, each as if the others were not there. */
 export interface AirborneShares {
@@ -22,61 +20,39 @@ export interface AirborneShares {
 /** Diffuse-field transmission of a floor, frequency by frequency; buffers are kept between calls. */
 export class Airborne {
   readonly shares: AirborneShares = { forced: 0, resonant: 0, supports: 0 };
-  readonly line: TransmissionLine;
   readonly #model: FloorModel;
-  readonly #quadrature: Quadrature;
-  readonly #forced = new ForcedRadiation();
-  readonly #angles = new CrowdedNodes();
-  readonly #velocity2: Float64Array;
-  readonly #force2: Float64Array;
   readonly #transfer: Float64Array;
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
 
   constructor(model: FloorModel, quadrature: Quadrature) {
     const n = model.plates.length;
-    this.line = new TransmissionLine(model);
     this.#model = model;
-    this.#quadrature = quadrature;
-    this.#velocity2 = new Float64Array(n);
-    this.#force2 = new Float64Array(n);
     this.#scratch = {
       nodes: new CrowdedNodes(),
       leafVelocity2: new Float64Array(n),
       bending: new FreeBendingWaves(model),
       points: quadrature.resonance,
-      direct: true,
+      airborne: true,
     };
     this.#transfer = new Float64Array(n);
   }
 
   /**
-   * Fills `shares` for `f_Hz` and one azimuth.
+   * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
    *
    * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's σ cos θ.
    * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0). Resonant, below fc of the first leaf:
    * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
    */
-  at(f_Hz: number, azimuthCos2: number): AirborneShares {
-    const { air, plates, interlayers, edges, leafEdges } = this.#model;
-    const { line, shares } = this;
+  at(f_Hz: number, waves: FastWaves): AirborneShares {
+    const { air, plates, interlayers, leafEdges } = this.#model;
+    const { shares } = this;
+    const { line, forced } = waves;
+    const { velocity2, force2, radiated } = waves.airborne;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const omega = 2 * Math.PI * f_Hz;
-    const forced = this.#forced.prepare(omega / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
-    line.prepare(f_Hz, { supports: true, extraLoss: 0, azimuthCos2 });
-    const nodes = angleNodes(this.#angles, this.#model, line, f_Hz, forced.limit, this.#quadrature.angles);
-    const velocity2 = this.#velocity2.fill(0);
-    const force2 = this.#force2.fill(0);
-    let radiated = 0;
-    for (let j = 0; j < nodes.count; j++) {
-      const u = nodes.x[j]!;
-      const weight = nodes.weight[j]!;
-      line.at(Math.sqrt(1 - u * u), u, false);
-      for (let i = 0; i <= last; i++) velocity2[i]! += weight * line.velocity2[i]!;
-      for (let i = 0; i < last; i++) force2[i]! += weight * line.force2[i]!;
-      radiated += weight * line.velocity2[last]! * forced.at(u);
-    }
     shares.forced = 8 * z0 * z0 * radiated;
     shares.supports = 0;
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;

@@ -23,7 +23,7 @@ export function angleNodes(
   let grazing = Infinity;
   for (let i = 0; i < plates.length; i++) {
     const mass = plates[i]!.surfaceMass_kg_m2;
-    const lossFactor = line.loss[i]!;
+    const lossFactor = line.states[i]!.lossFactor;
     const r = Math.sqrt(line.coincidence2[i]!);
     const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
     if (r > 1) {

@@ -1,6 +1,7 @@
 import { Airborne } from './airborne.ts';
 import { azimuths } from './azimuths.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
+import { FastWaves } from './fast-waves.ts';
 import { FloatingLimit } from './floating-limit.ts';
 import type { FloorModel } from './floor-model.ts';
 import { frequencyNodes } from './frequency-nodes.ts';
@@ -23,56 +24,52 @@ export interface ImpactBands {
   readonly supports: Float64Array;
 }
 
-/** τ of each band: the plain mean over log-spaced frequencies, and over directions where leaves are orthotropic. */
-export function airborneBands(model: FloorModel, bands_Hz: readonly number[], quadrature: Quadrature): AirborneBands {
+/**
+ * Energies of each band, airborne and impact, from the same waves. τ is the plain mean over log-spaced frequencies; the
+ * power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are averaged over directions where
+ * leaves are orthotropic.
+ */
+export function bandEnergies(
+  model: FloorModel,
+  bands_Hz: readonly number[],
+  quadrature: Quadrature,
+): { readonly airborne: AirborneBands; readonly impact: ImpactBands } {
+  const waves = new FastWaves(model, quadrature.angles);
   const airborne = new Airborne(model, quadrature);
-  const turns = azimuths(model.orthotropic);
-  const peaks = frequencyPeaks(model);
-  const nodes = new CrowdedNodes();
-  const direct = new Float64Array(bands_Hz.length);
-  const supports = new Float64Array(bands_Hz.length);
-  const leaks = new Float64Array(bands_Hz.length);
-  bands_Hz.forEach((band_Hz, band) => {
-    frequencyNodes(nodes, exactBandOf(band_Hz), peaks, quadrature.frequencies);
-    for (let j = 0; j < nodes.count; j++) {
-      const f_Hz = nodes.x[j]!;
-      for (const turn of turns) {
-        const weight = nodes.weight[j]! * turn.weight;
-        const shares = airborne.at(f_Hz, turn.cos2);
-        direct[band]! += weight * (shares.forced + shares.resonant);
-        supports[band]! += weight * shares.supports;
-      }
-      leaks[band]! += nodes.weight[j]! * leakShare(model, f_Hz);
-    }
-  });
-  return { direct, supports, leaks };
-}
-
-/** Power of each band: the integral over its frequencies, ∫ W df = ∫ W f d(ln f). */
-export function impactBands(model: FloorModel, bands_Hz: readonly number[], quadrature: Quadrature): ImpactBands {
   const impact = new Impact(model, quadrature);
   const floating = FloatingLimit.of(model, quadrature);
   const turns = azimuths(model.orthotropic);
   const peaks = frequencyPeaks(model);
   const nodes = new CrowdedNodes();
-  const direct = new Float64Array(bands_Hz.length);
-  const supports = new Float64Array(bands_Hz.length);
+  const count = bands_Hz.length;
+  const through = {
+    direct: new Float64Array(count),
+    supports: new Float64Array(count),
+    leaks: new Float64Array(count),
+  };
+  const struck = { direct: new Float64Array(count), supports: new Float64Array(count) };
   bands_Hz.forEach((band_Hz, band) => {
     const edges = exactBandOf(band_Hz);
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    frequencyNodes(nodes, edges, peaks, quadrature.impactFrequencies);
+    frequencyNodes(nodes, edges, peaks, quadrature.frequencies);
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;
       for (const turn of turns) {
-        const hertz = nodes.weight[j]! * turn.weight * logWidth * f_Hz;
-        const power = impact.at(f_Hz, turn.cos2);
+        const weight = nodes.weight[j]! * turn.weight;
+        waves.at(f_Hz, turn.cos2);
+        const shares = airborne.at(f_Hz, waves);
+        through.direct[band]! += weight * (shares.forced + shares.resonant);
+        through.supports[band]! += weight * shares.supports;
+        const hertz = weight * logWidth * f_Hz;
+        const power = impact.at(f_Hz, waves);
         floating?.apply(f_Hz, turn.cos2, power);
-        direct[band]! += hertz * power.direct;
-        supports[band]! += hertz * power.supports;
+        struck.direct[band]! += hertz * power.direct;
+        struck.supports[band]! += hertz * power.supports;
       }
+      through.leaks[band]! += nodes.weight[j]! * leakShare(model, f_Hz);
     }
   });
-  return { direct, supports };
+  return { airborne: through, impact: struck };
 }
 
 function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {

@@ -1,4 +1,5 @@
 import type { Construction, ConstructionLayer } from './construction.ts';
+import { FastWaves } from './fast-waves.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
 import { Impact, type ImpactShares } from './impact.ts';
 import type { Quadrature } from './quadrature.ts';
@@ -12,13 +13,16 @@ import type { Quadrature } from './quadrature.ts';
  */
 export class FloatingLimit {
   readonly #rest: Impact;
+  readonly #waves: FastWaves;
   readonly #resonance_Hz: number;
   readonly #slope: number;
   readonly #massGain: number;
 
   private constructor(model: FloorModel, stiffness_N_m3: number, quadrature: Quadrature) {
     const [floating, below] = [model.plates[0]!, model.plates[1]!];
-    this.#rest = new Impact(floorModel(restOf(model), model.constants, model.air), quadrature);
+    const rest = floorModel(restOf(model), model.constants, model.air);
+    this.#rest = new Impact(rest, quadrature);
+    this.#waves = new FastWaves(rest, quadrature.angles);
     this.#resonance_Hz = Math.sqrt(stiffness_N_m3 / floating.surfaceMass_kg_m2) / (2 * Math.PI);
     this.#slope = floating.kind === 'slab' ? 3 : 4;
     this.#massGain = (1 + floating.surfaceMass_kg_m2 / below.surfaceMass_kg_m2) ** 2;
@@ -32,7 +36,7 @@ export class FloatingLimit {
 
   /** Raises `shares` of the whole floor, each by the same factor, where it gains more than the limit. */
   apply(f_Hz: number, azimuthCos2: number, shares: ImpactShares): void {
-    const rest = this.#rest.at(f_Hz, azimuthCos2);
+    const rest = this.#rest.at(f_Hz, this.#waves.at(f_Hz, azimuthCos2, false));
     const x = f_Hz / this.#resonance_Hz;
     const least = ((rest.direct + rest.supports) / this.#massGain) * (x > 1 ? x ** -this.#slope : x ** FADE);
     const total = shares.direct + shares.supports;

@@ -1,7 +1,6 @@
-import { angleNodes } from './angle-nodes.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
@@ -14,7 +13,6 @@ import {
 import { ribFactor } from './ribbed-deck.ts';
 import { slowWaveNodes } from './slow-wave-nodes.ts';
 import { tappingForce2_N2_Hz } from './tapping-machine.ts';
-import { TransmissionLine } from './transmission-line.ts';
 
 /** Sound power below, per hertz, of the tapping machine on the floor, W/Hz. */
 export interface ImpactShares {
@@ -25,17 +23,13 @@ export interface ImpactShares {
 /** Impact sound of a floor, frequency by frequency; buffers are kept between calls. */
 export class Impact {
   readonly shares: ImpactShares = { direct: 0, supports: 0 };
-  readonly line: TransmissionLine;
   readonly #model: FloorModel;
-  readonly #quadrature: Quadrature;
-  readonly #forced = new ForcedRadiation();
-  readonly #fast = new CrowdedNodes();
+  readonly #points: number;
   readonly #slow = new CrowdedNodes();
   readonly #bending: FreeBendingWaves;
   readonly #transfer: Float64Array;
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
-  readonly #extraLoss: number;
   readonly #lowerExtraLoss: number;
   readonly #contactStiffness_N_m: number;
   readonly #contactLoss: number;
@@ -43,19 +37,17 @@ export class Impact {
 
   constructor(model: FloorModel, quadrature: Quadrature) {
     const n = model.plates.length;
-    this.line = new TransmissionLine(model);
     this.#model = model;
-    this.#quadrature = quadrature;
+    this.#points = quadrature.slowWaves;
     this.#bending = new FreeBendingWaves(model);
     this.#scratch = {
       nodes: this.#slow,
       leafVelocity2: new Float64Array(n),
       bending: this.#bending,
       points: quadrature.resonance,
-      direct: false,
+      airborne: false,
     };
     this.#transfer = new Float64Array(n);
-    this.#extraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;
@@ -63,47 +55,37 @@ export class Impact {
   }
 
   /**
-   * Fills `shares` for `f_Hz` and one azimuth.
+   * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
    *
    * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports: the
    * struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the supports pass on.
    */
-  at(f_Hz: number, azimuthCos2: number): ImpactShares {
-    const { air, plates, edges } = this.#model;
-    const { line, shares } = this;
-    const extraLoss = this.#extraLoss;
+  at(f_Hz: number, waves: FastWaves): ImpactShares {
+    const { air, plates } = this.#model;
+    const { shares } = this;
+    const { line, forced } = waves;
+    const { velocity2 } = waves.struck;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const omega = 2 * Math.PI * f_Hz;
     const k0 = omega / air.soundSpeed_m_s;
-    const forced = this.#forced.prepare(k0, edges.area_m2, edges.perimeter_m);
-    line.prepare(f_Hz, { supports: false, extraLoss, azimuthCos2 });
     const { bending_Nm, lossFactor } = line.states[0]!;
     const mass = plates[0]!.surfaceMass_kg_m2;
     const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
     const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m, this.#contactLoss);
 
-    const fast = angleNodes(this.#fast, this.#model, line, f_Hz, forced.limit, this.#quadrature.angles);
-    const velocity2 = this.#transfer.fill(0);
-    let radiated = 0;
-    for (let j = 0; j < fast.count; j++) {
-      const u = fast.x[j]!;
-      const weight = fast.weight[j]!;
-      line.at(Math.sqrt(1 - u * u), u, false);
-      for (let i = 0; i <= last; i++) velocity2[i]! += weight * line.velocity2[i]!;
-      radiated += weight * u * line.velocity2[last]! * forced.at(u);
-    }
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
 
     const mu = this.#bending.at(f_Hz, line.bending_Nm);
-    let narrowestLoss = line.loss[0]!;
-    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.loss[i]!);
+    let narrowestLoss = lossFactor + line.struckExtraLoss;
+    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.states[i]!.lossFactor);
+    let { radiated } = waves.struck;
     const cap = forced.at(0);
-    const slow = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, cap, this.#quadrature.slowWaves);
+    const slow = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, cap, this.#points);
     for (let j = 0; j < slow.count; j++) {
       const r = slow.x[j]!;
       const s = Math.sqrt(1 + r * r);
-      line.at(s, r, true);
+      line.at(s, r, true).march(false);
       radiated += slow.weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(s, k0, this.#model, forced);
     }
     shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
@@ -111,7 +93,7 @@ export class Impact {
     shares.supports = 0;
     if (this.#hasSupports) {
       reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, this.#scratch, this.#power);
-      const total = lossFactor + extraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
+      const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
       const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);
     }

@@ -1,4 +1,4 @@
-import { airborneBands, impactBands } from './band-energies.ts';
+import { bandEnergies } from './band-energies.ts';
 import type { Construction } from './construction.ts';
 import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
@@ -28,8 +28,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const named = [...resonant, ...critical];
   const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
 
-  const through = airborneBands(model, bands_Hz, quadrature);
-  const struck = impactBands(model, bands_Hz, quadrature);
+  const { airborne: through, impact: struck } = bandEnergies(model, bands_Hz, quadrature);
   const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
 
   const R_dB: number[] = [];

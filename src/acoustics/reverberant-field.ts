@@ -20,7 +20,7 @@ const REACH = 8;
 
 /** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
 export interface ReverberantPower {
-  /** Through air, fill and mats; left alone where `scratch.direct` is false. */
+  /** Through air, fill and mats; left alone where `scratch.airborne` is false. */
   direct: number;
   /** Through the supports of every cavity, incoherently. */
   supports: number;
@@ -32,8 +32,8 @@ export interface ReverberantScratch {
   readonly leafVelocity2: Float64Array;
   readonly bending: FreeBendingWaves;
   readonly points: number;
-  /** Whether `out.direct` is wanted. */
-  readonly direct: boolean;
+  /** For airborne sound, which wants `out.direct`, or for the struck floor. */
+  readonly airborne: boolean;
 }
 
 /**
@@ -65,7 +65,10 @@ export function reverberantPower(
   }
   const { leafVelocity2 } = scratch;
   leafVelocity2.fill(1);
-  if (scratch.direct || model.interlayers.some((layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower)) {
+  if (
+    scratch.airborne ||
+    model.interlayers.some((layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower)
+  ) {
     out.direct = z0 * averageAround(model, line, forced, f_Hz, scratch);
   }
   for (let i = 0; i < last; i++) {
@@ -86,7 +89,7 @@ function averageAround(
   line: TransmissionLine,
   forced: ForcedRadiation,
   f_Hz: number,
-  { nodes, leafVelocity2, bending, points }: ReverberantScratch,
+  { nodes, leafVelocity2, bending, points, airborne }: ReverberantScratch,
 ): number {
   const { air, plates } = model;
   const last = plates.length - 1;
@@ -103,7 +106,7 @@ function averageAround(
   nodes.begin().breakAt(low, Infinity).breakAt(muBend, width).breakAt(high, Infinity);
   if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
   let narrowest = width;
-  for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.loss[i]!) / 4);
+  for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
   const free = bending.at(f_Hz, line.bending_Nm);
   for (let i = 0; i < free.length; i++) {
     if (free[i]! > low && free[i]! < high) nodes.breakAt(free[i]!, narrowest);
@@ -113,7 +116,7 @@ function averageAround(
     const mu = nodes.x[j]!;
     const evanescent = mu > 1;
     const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
-    line.at(mu, u, evanescent);
+    line.at(mu, u, evanescent).march(airborne);
     const weight = nodes.weight[j]! * mu;
     for (let i = 0; i <= last; i++) leafVelocity2[i]! += weight * line.velocity2[i]!;
     const sigma = evanescent ? slowWaveRadiation(mu, k0, model, forced) : forced.at(u);

@@ -1,25 +1,11 @@
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
+import { fluidLayer } from './fluid-layer.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
-
-/** Below it x² /2 ends the series of cos x to 1e-11. */
-const SMALL = 4e-3;
 
 /** Bays without end. */
 const FREE = 1e30;
-
-/** The largest e-folding across one fluid layer: e^−60 is 520 dB, beyond it nothing is left to count. */
-const MOST_DECAY = 60;
-
-export interface LineOptions {
-  /** Whether the supports stand beside the cavities' air (airborne) or are left to their own path (impact). */
-  readonly supports: boolean;
-  /** Loss factor added to the uppermost leaf. */
-  readonly extraLoss: number;
-  /** cos² of the azimuth between the wave and the stiff direction of orthotropic leaves. */
-  readonly azimuthCos2: number;
-}
 
 /**
  * Transfer matrices of the whole floor, marched as one vector (p, v) from the lower room up.
@@ -28,21 +14,25 @@ export interface LineOptions {
  * positive downward. Leaf [1 Z; 0 1], Z = jωm'(1 − (f/fc)²(1+jη) s⁴) with s = k/k0; mat [1 0; jω/(s'(1+jη)) 1]; fluid
  * layer by k, Zc and kz = √(k² − k0²s²), Im kz ≤ 0. The impedance matrix of the supports is added to the cavity's.
  *
- * `prepare` once per frequency; then `at` for each wave number fills `velocity2`, `force2`. Nothing is allocated in `at`.
+ * `prepare` once per frequency and `at` once per wave number; then `march` fills `velocity2` and `force2` for airborne sound,
+ * with the supports beside the cavities' air, or for the struck floor, where supports are left to their own path and a deck
+ * on joists loses more. Both share everything that costs time. Nothing is allocated but in the constructor.
  */
 export class TransmissionLine {
   /** |velocity|² of each leaf per unit of blocked pressure², (m/s)²/Pa². */
   readonly velocity2: Float64Array;
   /** |force|² on the lower leaf through the supports of each interlayer, per m² of floor, per unit of pressure². */
   readonly force2: Float64Array;
-  /** Stiffness and loss of each leaf at the prepared frequency, the extra loss not included. */
+  /** Stiffness and loss of each leaf at the prepared frequency, the struck deck's extra loss not included. */
   readonly states: PlateState[];
   /** Bending stiffness of each leaf in the direction of the wave, N·m. */
   readonly bending_Nm: Float64Array;
   /** (f/fc)² of each leaf in the direction of the wave, times sin⁴θ the bending part of its impedance. */
   readonly coincidence2: Float64Array;
-  /** Loss factor of each leaf, the extra loss included. */
-  readonly loss: Float64Array;
+  /** Loss factor that the uppermost leaf gains while it is struck. */
+  readonly struckExtraLoss: number;
+  /** Whether airborne sound and hammers meet the same floor: no supports and no extra loss. */
+  readonly alike: boolean;
   /** Supports of each interlayer at the prepared frequency. */
   readonly chains: (ChainImpedance | undefined)[];
 
@@ -57,7 +47,6 @@ export class TransmissionLine {
   readonly #matRe: Float64Array;
   readonly #matIm: Float64Array;
   readonly #firstFluid: Int32Array;
-  readonly #joined: Uint8Array;
   /** (b/π)⁴ of the bays between joists; without joists so large that waves run freely. */
   readonly #bay4: Float64Array;
   // Per fluid layer: k², Zc·k and 1/|Zc·k|², thickness.
@@ -69,8 +58,14 @@ export class TransmissionLine {
   readonly #thickness: Float64Array;
   readonly #velocityRe: Float64Array;
   readonly #velocityIm: Float64Array;
+  // Per interlayer: A, B, C, D of the cavity for the wave at hand.
+  readonly #matrices: Float64Array;
+  #struckBendRe = 0;
   #k02 = 0;
   #z0 = 0;
+  #s4 = 0;
+  #u = 0;
+  #evanescent = false;
 
   constructor(model: FloorModel) {
     this.#model = model;
@@ -81,7 +76,7 @@ export class TransmissionLine {
     this.states = model.plates.map(() => ({ bending_Nm: 0, lossFactor: 0 }));
     this.bending_Nm = new Float64Array(n);
     this.coincidence2 = new Float64Array(n);
-    this.loss = new Float64Array(n);
+    this.struckExtraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#mass = new Float64Array(n);
     this.#bendRe = new Float64Array(n);
     this.#bendIm = new Float64Array(n);
@@ -90,7 +85,7 @@ export class TransmissionLine {
     this.#isMat = new Uint8Array(n);
     this.#matRe = new Float64Array(n);
     this.#matIm = new Float64Array(n);
-    this.#joined = new Uint8Array(n);
+    this.#matrices = new Float64Array(8 * n);
     this.#bay4 = new Float64Array(n).fill(FREE);
     this.#firstFluid = new Int32Array(n + 1);
     let fluids = 0;
@@ -114,10 +109,14 @@ export class TransmissionLine {
         ? { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 }
         : undefined,
     );
+    this.alike = this.struckExtraLoss === 0 && this.chains.every((chain) => chain === undefined);
   }
 
-  /** Sets everything that depends on frequency alone. */
-  prepare(f_Hz: number, { supports, extraLoss, azimuthCos2 }: LineOptions): this {
+  /**
+   * Sets everything that depends on frequency alone.
+   * @param azimuthCos2 cos² of the azimuth between the wave and the stiff direction of orthotropic leaves.
+   */
+  prepare(f_Hz: number, azimuthCos2: number): this {
     const { air, plates, interlayers, constants } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
     const c = air.soundSpeed_m_s;
@@ -128,14 +127,13 @@ export class TransmissionLine {
       const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, constants, this.states[i]!);
       const root = Math.sqrt(plate.alongRatio);
       const turned = (root * azimuthCos2 + (1 - azimuthCos2) / root) ** 2;
-      const loss = lossFactor + (i === 0 ? extraLoss : 0);
       const bend = (bending_Nm * turned * omega ** 3) / c ** 4;
       const mass = omega * plate.surfaceMass_kg_m2;
       this.bending_Nm[i] = bending_Nm * turned;
       this.coincidence2[i] = bend / mass;
-      this.loss[i] = loss;
       this.#mass[i] = mass;
-      this.#bendRe[i] = bend * loss;
+      this.#bendRe[i] = bend * lossFactor;
+      if (i === 0) this.#struckBendRe = bend * (lossFactor + this.struckExtraLoss);
       this.#bendIm[i] = -bend;
     }
     for (let i = 0; i < interlayers.length; i++) {
@@ -149,9 +147,7 @@ export class TransmissionLine {
       }
       this.#prepareFluids(layer, f_Hz, this.#firstFluid[i]!);
       const chain = this.chains[i];
-      if (supports && chain && layer.chain)
-        chainImpedance(layer.chain, this.#ends(i), f_Hz, 'framed', constants, chain);
-      this.#joined[i] = chain && supports ? 1 : 0;
+      if (chain && layer.chain) chainImpedance(layer.chain, this.#ends(i), f_Hz, 'framed', constants, chain);
     }
     return this;
   }
@@ -192,17 +188,28 @@ export class TransmissionLine {
   }
 
   /**
-   * Marches a wave of wave number `s`·k0 along the floor. `u` is cos θ for s < 1 (Z0 = ρ0c0/u), and √(s² − 1) with
-   * `evanescent` for s > 1 (Z0 = jρ0c0/u). u > 0.
+   * Takes a wave of wave number `s`·k0. `u` is cos θ for s < 1 (Z0 = ρ0c0/u), and √(s² − 1) with `evanescent` for s > 1
+   * (Z0 = jρ0c0/u). u > 0.
    */
-  at(s: number, u: number, evanescent: boolean): void {
-    const z0 = this.#z0;
+  at(s: number, u: number, evanescent: boolean): this {
     const s2 = s * s;
-    const s4 = s2 * s2;
-    const kx2 = this.#k02 * s2;
+    this.#s4 = s2 * s2;
+    this.#u = u;
+    this.#evanescent = evanescent;
+    for (let i = 0; i + 1 < this.#leaves; i++) if (!this.#isMat[i]) this.#cavityMatrix(i, this.#k02 * s2);
+    return this;
+  }
+
+  /** Marches the wave along the floor, for airborne sound or for the struck floor. */
+  march(airborne: boolean): void {
+    const z0 = this.#z0;
+    const s4 = this.#s4;
+    const u = this.#u;
+    const evanescent = this.#evanescent;
     const last = this.#leaves - 1;
     const velocityRe = this.#velocityRe;
     const velocityIm = this.#velocityIm;
+    const matrices = this.#matrices;
     let pRe = evanescent ? 0 : z0;
     let pIm = evanescent ? z0 : 0;
     let vRe = u;
@@ -210,7 +217,7 @@ export class TransmissionLine {
     for (let i = last; ; i--) {
       velocityRe[i] = vRe;
       velocityIm[i] = vIm;
-      const zRe = this.#bendRe[i]! * s4;
+      const zRe = (i > 0 || airborne ? this.#bendRe[i]! : this.#struckBendRe) * s4;
       const zIm = this.#mass[i]! + this.#bendIm[i]! * s4;
       pRe += zRe * vRe - zIm * vIm;
       pIm += zRe * vIm + zIm * vRe;
@@ -223,29 +230,26 @@ export class TransmissionLine {
         vIm += gRe * pIm + gIm * pRe;
         continue;
       }
-      const chain = this.#joined[layer] ? this.chains[layer] : undefined;
+      const at = 8 * layer;
+      const aRe = matrices[at]!;
+      const aIm = matrices[at + 1]!;
+      const cRe = matrices[at + 4]!;
+      const cIm = matrices[at + 5]!;
+      const dRe = matrices[at + 6]!;
+      const dIm = matrices[at + 7]!;
+      const chain = airborne ? this.chains[layer] : undefined;
       if (!chain) {
-        const end = this.#firstFluid[layer + 1]!;
-        const inside = this.#insideKx2(layer, kx2);
-        for (let j = this.#firstFluid[layer]!; j < end; j++) {
-          this.#fluidLayer(j, inside);
-          const upRe = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
-          const upIm = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
-          const upVRe = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
-          vIm = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
-          vRe = upVRe;
-          pRe = upRe;
-          pIm = upIm;
-        }
+        const bRe = matrices[at + 2]!;
+        const bIm = matrices[at + 3]!;
+        const upRe = aRe * pRe - aIm * pIm + bRe * vRe - bIm * vIm;
+        const upIm = aRe * pIm + aIm * pRe + bRe * vIm + bIm * vRe;
+        const upVRe = cRe * pRe - cIm * pIm + dRe * vRe - dIm * vIm;
+        vIm = cRe * pIm + cIm * pRe + dRe * vIm + dIm * vRe;
+        vRe = upVRe;
+        pRe = upRe;
+        pIm = upIm;
         continue;
       }
-      this.#cavityMatrix(layer, kx2);
-      const aRe = columns[0]!;
-      const aIm = columns[1]!;
-      const cRe = columns[2]!;
-      const cIm = columns[3]!;
-      const dRe = columns[6]!;
-      const dIm = columns[7]!;
       // Impedance matrix of the air: A/C, 1/C, D/C; that of the supports added.
       const c2 = cRe * cRe + cIm * cIm;
       const y12Re = cRe / c2;
@@ -274,8 +278,9 @@ export class TransmissionLine {
     for (let i = 0; i <= last; i++) {
       this.velocity2[i] = scale * (velocityRe[i]! * velocityRe[i]! + velocityIm[i]! * velocityIm[i]!);
     }
+    if (!airborne) return;
     for (let i = 0; i < last; i++) {
-      const chain = this.#joined[i] ? this.chains[i] : undefined;
+      const chain = this.chains[i];
       if (!chain) continue;
       const upRe = velocityRe[i]!;
       const upIm = velocityIm[i]!;
@@ -292,92 +297,48 @@ export class TransmissionLine {
     return kx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * kx2 * kx2));
   }
 
-  /** Matrix of all fluid layers of one cavity, column by column (A, C, B, D), into `columns`. */
+  /** Matrix of all fluid layers of one cavity, the lowest first. */
   #cavityMatrix(layer: number, kx2: number): void {
-    const end = this.#firstFluid[layer + 1]!;
+    const matrices = this.#matrices;
+    const at = 8 * layer;
     const inside = this.#insideKx2(layer, kx2);
-    columns.fill(0);
-    columns[0] = 1;
-    columns[6] = 1;
-    for (let j = this.#firstFluid[layer]!; j < end; j++) {
-      this.#fluidLayer(j, inside);
-      for (let i = 0; i < 8; i += 4) {
-        const pRe = columns[i]!;
-        const pIm = columns[i + 1]!;
-        const vRe = columns[i + 2]!;
-        const vIm = columns[i + 3]!;
-        columns[i] = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
-        columns[i + 1] = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
-        columns[i + 2] = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
-        columns[i + 3] = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
+    const first = this.#firstFluid[layer]!;
+    const end = this.#firstFluid[layer + 1]!;
+    if (first < end) this.#fluidMatrix(first, inside);
+    else fluid.set(NOTHING);
+    for (let i = 0; i < 6; i++) matrices[at + i] = fluid[i]!;
+    matrices[at + 6] = fluid[0]!;
+    matrices[at + 7] = fluid[1]!;
+    for (let j = first + 1; j < end; j++) {
+      this.#fluidMatrix(j, inside);
+      for (let i = at; i < at + 4; i += 2) {
+        const pRe = matrices[i]!;
+        const pIm = matrices[i + 1]!;
+        const vRe = matrices[i + 4]!;
+        const vIm = matrices[i + 5]!;
+        matrices[i] = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
+        matrices[i + 1] = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
+        matrices[i + 4] = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
+        matrices[i + 5] = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
       }
     }
   }
 
-  /** Matrix of fluid layer `j`, [cos kz d, jZz sin kz d; j sin kz d/Zz, cos kz d], into `fluid`: A = D, B, C. */
-  #fluidLayer(j: number, kx2: number): void {
-    // kz = √(k² − kx²) = x − jy with y ≥ 0.
-    const re2 = this.#k2Re[j]! - kx2;
-    const im2 = this.#k2Im[j]!;
-    const modulus = Math.sqrt(re2 * re2 + im2 * im2);
-    let x: number;
-    let y: number;
-    if (re2 >= 0) {
-      x = Math.sqrt((modulus + re2) / 2);
-      y = -im2 / (2 * x);
-    } else {
-      y = Math.sqrt((modulus - re2) / 2);
-      x = -im2 / (2 * y);
-    }
-    const d = this.#thickness[j]!;
-    // Cosine and sine of kz d; where one part hardly turns or fades, two terms of its series do (to 1e-11).
-    const decay = Math.min(y * d, MOST_DECAY);
-    let cosh: number;
-    let sinh: number;
-    if (decay < SMALL) {
-      const square = decay * decay;
-      cosh = 1 + square / 2;
-      sinh = decay * (1 + square / 6);
-    } else {
-      const grow = Math.exp(decay);
-      const shrink = 1 / grow;
-      cosh = (grow + shrink) / 2;
-      sinh = (grow - shrink) / 2;
-    }
-    const turn = x * d;
-    let cos: number;
-    let sin: number;
-    if (turn < SMALL) {
-      const square = turn * turn;
-      cos = 1 - square / 2;
-      sin = turn * (1 - square / 6);
-    } else {
-      cos = Math.cos(turn);
-      sin = Math.sin(turn);
-    }
-    // cos(x − jy) = cos x cosh y + j sin x sinh y; sin(x − jy) = sin x cosh y − j cos x sinh y
-    fluid[0] = cos * cosh;
-    fluid[1] = sin * sinh;
-    const sinRe = sin * cosh;
-    const sinIm = -cos * sinh;
-    // B = j Zc k · sin(kz d)/kz
-    const inverse = 1 / modulus;
-    const ratioRe = (sinRe * x - sinIm * y) * inverse;
-    const ratioIm = (sinIm * x + sinRe * y) * inverse;
-    const zkRe = this.#zkRe[j]!;
-    const zkIm = this.#zkIm[j]!;
-    fluid[2] = -(zkRe * ratioIm + zkIm * ratioRe);
-    fluid[3] = zkRe * ratioRe - zkIm * ratioIm;
-    // C = j kz sin(kz d) / (Zc k)
-    const productRe = sinRe * x + sinIm * y;
-    const productIm = sinIm * x - sinRe * y;
-    const zk2 = this.#inverseZk2[j]!;
-    fluid[4] = (productRe * zkIm - productIm * zkRe) * zk2;
-    fluid[5] = (productRe * zkRe + productIm * zkIm) * zk2;
+  #fluidMatrix(j: number, kx2: number): void {
+    fluidLayer(
+      this.#k2Re[j]! - kx2,
+      this.#k2Im[j]!,
+      this.#thickness[j]!,
+      this.#zkRe[j]!,
+      this.#zkIm[j]!,
+      this.#inverseZk2[j]!,
+      fluid,
+    );
   }
 }
 
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };
+/** A = D, B, C of the fluid layer at hand, and of none. */
 const fluid = new Float64Array(6);
-const columns = new Float64Array(8);
+const NOTHING = [1, 0, 0, 0, 0, 0];

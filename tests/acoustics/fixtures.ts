@@ -24,15 +24,15 @@ export function limp(surfaceMass_kg_m2: number): ReturnType<typeof sheet> {
 export function lineAt(
   construction: Construction,
   f_Hz: number,
-  { supports = true, constants = MODEL_CONSTANTS }: { supports?: boolean; constants?: ModelConstants } = {},
+  { constants = MODEL_CONSTANTS }: { constants?: ModelConstants } = {},
 ): TransmissionLine {
   const model = floorModel(construction, constants);
-  return new TransmissionLine(model).prepare(f_Hz, { supports, extraLoss: 0, azimuthCos2: 0.5 });
+  return new TransmissionLine(model).prepare(f_Hz, 0.5);
 }
 
 /** Transmission coefficient of the unbounded floor at cos θ = u: |2 Z0 V_N|². */
 export function tauAt(line: TransmissionLine, u: number): number {
-  line.at(Math.sqrt(1 - u * u), u, false);
+  line.at(Math.sqrt(1 - u * u), u, false).march(true);
   const z0 = (1.204 * 343.2) / u;
   return 4 * z0 * z0 * line.velocity2.at(-1)!;
 }

@@ -1,0 +1,73 @@
+import { angleNodes } from './angle-nodes.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FloorModel } from './floor-model.ts';
+import { ForcedRadiation } from './forced-radiation.ts';
+import { TransmissionLine } from './transmission-line.ts';
+
+/** Mean square motion under waves faster than sound, all directions alike, per unit of blocked pressure². */
+export interface FastSums {
+  /** ∫₀¹ |v|² du of each leaf, u = cos θ. */
+  readonly velocity2: Float64Array;
+  /** ∫₀¹ |F|² du through the supports of each interlayer. */
+  readonly force2: Float64Array;
+  /** ∫₀¹ |v_N|² σ(u) du of the last leaf, for the struck floor ∫₀¹ |v_N|² σ(u) u du. */
+  radiated: number;
+}
+
+/** A floor at one frequency: its transfer matrices, and the waves faster than sound, which airborne sound and blows share. */
+export class FastWaves {
+  readonly line: TransmissionLine;
+  readonly forced = new ForcedRadiation();
+  readonly airborne: FastSums;
+  readonly struck: FastSums;
+  readonly #model: FloorModel;
+  readonly #nodes = new CrowdedNodes();
+  readonly #points: number;
+
+  constructor(model: FloorModel, pointsPerPiece: number) {
+    this.#model = model;
+    this.#points = pointsPerPiece;
+    this.line = new TransmissionLine(model);
+    this.airborne = noSums(model.plates.length);
+    this.struck = noSums(model.plates.length);
+  }
+
+  /** Prepares `line` and `forced`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
+  at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
+    const { air, edges } = this.#model;
+    const { line, forced, airborne, struck } = this;
+    forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
+    line.prepare(f_Hz, azimuthCos2);
+    const nodes = angleNodes(this.#nodes, this.#model, line, f_Hz, forced.limit, this.#points);
+    clear(airborne);
+    clear(struck);
+    const { x, weight, count } = nodes;
+    for (let j = 0; j < count; j++) {
+      const u = x[j]!;
+      const sigma = forced.at(u);
+      line.at(Math.sqrt(1 - u * u), u, false).march(false);
+      add(struck, line, weight[j]!, sigma * u);
+      if (!withAirborne) continue;
+      if (!line.alike) line.march(true);
+      add(airborne, line, weight[j]!, sigma);
+    }
+    return this;
+  }
+}
+
+function noSums(leaves: number): FastSums {
+  return { velocity2: new Float64Array(leaves), force2: new Float64Array(leaves), radiated: 0 };
+}
+
+function clear(sums: FastSums): void {
+  sums.velocity2.fill(0);
+  sums.force2.fill(0);
+  sums.radiated = 0;
+}
+
+function add(sums: FastSums, { velocity2, force2 }: TransmissionLine, weight: number, sigma: number): void {
+  const last = velocity2.length - 1;
+  for (let i = 0; i <= last; i++) sums.velocity2[i]! += weight * velocity2[i]!;
+  for (let i = 0; i < last; i++) sums.force2[i]! += weight * force2[i]!;
+  sums.radiated += weight * sigma * velocity2[last]!;
+}
