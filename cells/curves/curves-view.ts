@@ -1,11 +1,12 @@
 /** What a curves cell shows, as data: which curves stand, what is missing and why. */
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
-import { type BandChartData, type BandSeries, levelText } from '#src/charts/band-data.ts';
+import { type BandChartData, type BandSeries, isPoints, levelText } from '#src/charts/band-data.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import type { CurvesCell, Notebook, Scenario } from '#src/notebook/types.ts';
 import { curveOverlays } from './curve-overlays.ts';
 import { type CurveQuantityInfo, curveQuantityInfo } from './curve-quantities.ts';
+import { fitSentences, measuredPoints } from './measured-points.ts';
 
 export interface CurvesView {
   readonly data: BandChartData;
@@ -16,7 +17,7 @@ export interface CurvesView {
   readonly empty?: string;
   /** Scenarios whose prediction failed, with the reason. */
   readonly failures: readonly { readonly name: string; readonly message: string }[];
-  /** Under a difference: what it is taken from. Under overlays: whose they are. */
+  /** Under a difference: what it is taken from. Under overlays: whose they are. Under measured bands: how far off. */
   readonly remarks: readonly string[];
 }
 
@@ -28,7 +29,13 @@ export function curvesView(notebook: Notebook, cell: CurvesCell, results: Result
   const bands_Hz = firstPrediction(shown, reference)?.bands_Hz ?? [];
   const focus = focusOf(notebook, shown);
   const overlays = focus ? curveOverlays(cell, focus, notebook.units) : [];
-  const data: BandChartData = { bands_Hz, valueLabel: info.valueLabel, series, overlays, zeroLine: info.relative };
+  const data: BandChartData = {
+    bands_Hz,
+    valueLabel: info.valueLabel,
+    series,
+    overlays: [...overlays, ...measuredPoints(cell, bands_Hz)],
+    zeroLine: info.relative,
+  };
   const empty = emptyReason(notebook, info, shown, series);
   return {
     data,
@@ -38,7 +45,10 @@ export function curvesView(notebook: Notebook, cell: CurvesCell, results: Result
     failures: shown.flatMap(({ scenario, result }) =>
       result.state === 'failed' ? [{ name: scenario.name, message: result.message }] : [],
     ),
-    remarks: remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
+    remarks: [
+      ...remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
+      ...(focus ? fitSentences(cell, focus.prediction, focus.scenario.name) : []),
+    ],
   };
 }
 
@@ -116,7 +126,7 @@ function remarks(notebook: Notebook, { relative }: CurveQuantityInfo, focus: Sce
 }
 
 function sentence(
-  { bands_Hz, series, valueLabel }: BandChartData,
+  { bands_Hz, series, overlays, valueLabel }: BandChartData,
   info: CurveQuantityInfo,
   notebook: Notebook,
 ): string {
@@ -124,7 +134,7 @@ function sentence(
   const from = info.relative
     ? ` against ${notebook.scenarios.find((s) => s.id === notebook.reference)?.name ?? 'the reference'}`
     : '';
-  const curves = series.map(({ label, values_dB }) => {
+  const curves = [...series, ...overlays.filter(isPoints)].map(({ label, values_dB }) => {
     const finite = values_dB.filter(Number.isFinite);
     if (finite.length === 0) return `${label} without a value`;
     const [low, high] = [Math.min(...finite), Math.max(...finite)];

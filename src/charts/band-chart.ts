@@ -1,6 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import { customElement } from 'lit/decorators.js';
-import { type BandChartData, type BandOverlay, levelWithUnit } from './band-data.ts';
+import { type BandChartData, type BandOverlay, isPoints, levelWithUnit, type PointsOverlay } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
 import { drawBandPlot, frequencyLabelRows } from './band-plot.ts';
 import { DrawnChart } from './drawn-chart.ts';
@@ -38,9 +38,15 @@ export class BandChart extends DrawnChart<BandChartData> {
     })}`;
   }
 
-  protected override keyRows({ series, zeroLine }: BandChartData) {
-    return series.map(({ label, mark, note, values_dB }) => ({
-      sample: lineSample(mark),
+  protected override keyRows({ series, overlays, zeroLine }: BandChartData) {
+    const curves = series.map(({ mark, note, ...curve }) => ({ ...curve, note, sample: lineSample(mark) }));
+    const points = overlays.filter(isPoints).map(({ mark, description, ...p }) => ({
+      ...p,
+      note: description,
+      sample: lineSample({ ...mark, hollow: true }),
+    }));
+    return [...curves, ...points].map(({ sample, label, note, values_dB }) => ({
+      sample,
       label,
       note,
       value: (index: number) => levelWithUnit(values_dB[index], zeroLine),
@@ -48,13 +54,15 @@ export class BandChart extends DrawnChart<BandChartData> {
   }
 
   protected override keyRemarks({ overlays }: BandChartData) {
-    return overlays.map((overlay) => ({ sample: overlaySample(overlay), text: overlay.description }));
+    return overlays.flatMap((overlay) =>
+      isPoints(overlay) ? [] : [{ sample: overlaySample(overlay), text: overlay.description }],
+    );
   }
 }
 
-/** Curves decide the range; what lies over them is cut off where it leaves it. */
-function rangeOf({ series, zeroLine }: BandChartData) {
-  const values = series.flatMap((s) => s.values_dB);
+/** Curves and points decide the range; what else lies over them is cut off where it leaves it. */
+function rangeOf({ series, overlays, zeroLine }: BandChartData) {
+  const values = [...series, ...overlays.filter(isPoints)].flatMap((s) => s.values_dB);
   return zeroLine
     ? wantedRange([...values, -1, 1], { step: 5, least: 20 })
     : wantedRange(values, { step: 10, least: 50 });
@@ -67,7 +75,7 @@ function frameOf(data: BandChartData, width: number, range: BandFrame['range']):
   return bandFrame({ ...options, topRows: rows.length ? Math.max(...rows) + 1 : 0 });
 }
 
-function overlaySample(overlay: BandOverlay) {
+function overlaySample(overlay: Exclude<BandOverlay, PointsOverlay>) {
   switch (overlay.kind) {
     case 'range':
       return html`<svg class="line-sample" viewBox="0 0 36 12" width="36" height="12" style="flex: none" aria-hidden="true">

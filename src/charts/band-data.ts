@@ -1,4 +1,5 @@
 /** What a chart over bands is given. Data is replaced as a whole, never changed in place. */
+import type { BandWidth } from '#src/acoustics/ratings/spectrum.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
 
 export interface BandChartData {
@@ -22,7 +23,7 @@ export interface BandSeries {
   readonly note?: string;
 }
 
-export type BandOverlay = LineOverlay | ContourOverlay | FrequencyOverlay | RangeOverlay;
+export type BandOverlay = LineOverlay | ContourOverlay | FrequencyOverlay | RangeOverlay | PointsOverlay;
 
 /** A thin curve with its name at its end: mass law, one path. */
 export interface LineOverlay {
@@ -65,6 +66,21 @@ export interface RangeOverlay {
   readonly high_dB: readonly number[];
   readonly color: string;
 }
+
+/** Hollow points joined by a thin dashed line: measured bands. They have a row of values in the key, like a curve. */
+export interface PointsOverlay {
+  readonly kind: 'points';
+  readonly label: string;
+  /** Beside the label in the key. */
+  readonly description: string;
+  /** One per band of the chart; NaN where nothing was measured. */
+  readonly values_dB: readonly number[];
+  /** Octaves stand at their middle bands, and the line goes from one to the next. */
+  readonly bandWidth: BandWidth;
+  readonly mark: ScenarioMark;
+}
+
+export const isPoints = (overlay: BandOverlay): overlay is PointsOverlay => overlay.kind === 'points';
 
 /** With its unit; a dash alone where there is no value. */
 export function levelWithUnit(value_dB: number | undefined, signed = false): string {

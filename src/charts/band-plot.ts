@@ -1,18 +1,20 @@
 /** The still layer of a band chart: curves and overlays, drawn whole from data. */
 import { axisX, line, type MarkerFunction, type Markish, ruleX, ruleY, text } from '@observablehq/plot';
 import { nominalPosition } from './band-axis.ts';
-import type {
-  BandChartData,
-  BandOverlay,
-  BandSeries,
-  ContourOverlay,
-  FrequencyOverlay,
-  LineOverlay,
-  RangeOverlay,
+import {
+  type BandChartData,
+  type BandOverlay,
+  type BandSeries,
+  type ContourOverlay,
+  type FrequencyOverlay,
+  isPoints,
+  type LineOverlay,
+  type PointsOverlay,
+  type RangeOverlay,
 } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
 import { framedPlot, quieted } from './framed-plot.ts';
-import { markerPath } from './marker-paths.ts';
+import { markerPaint, markerPath, markerScale } from './marker-paths.ts';
 import { labelRows, spreadLabels } from './place-labels.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
 import { svgElement } from './svg-element.ts';
@@ -38,6 +40,7 @@ export function drawBandPlot(data: BandChartData, frame: BandFrame, label: strin
         ...frequencyMarks(overlays.filter(isFrequency), frame),
         ...lineEnds(overlays.filter(isLine), frame),
         ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
+        ...overlays.filter(isPoints).flatMap((points) => pointsMarks(points, position)),
       ],
     }),
   );
@@ -69,19 +72,18 @@ function seriesMarks(
   ];
 }
 
-function markerElement({ marker }: ScenarioMark): MarkerFunction {
+function markerElement({ marker }: ScenarioMark, hollow = false): MarkerFunction {
   return (color, { document }) => {
-    const { d, stroke } = markerPath(marker);
+    const path = markerPath(marker);
     const element = svgElement(document, 'marker', {
       viewBox: '-6 -6 12 12',
-      markerWidth: 12,
-      markerHeight: 12,
+      markerWidth: 12 * markerScale(hollow),
+      markerHeight: 12 * markerScale(hollow),
       markerUnits: 'userSpaceOnUse',
+      // Else it inherits the dash of its line.
+      'stroke-dasharray': 'none',
     });
-    const paint = stroke
-      ? { fill: 'none', stroke: color, 'stroke-width': stroke }
-      : { fill: color, stroke: 'var(--paper)', 'stroke-width': 1 };
-    element.append(svgElement(document, 'path', { d, ...paint }));
+    element.append(svgElement(document, 'path', { d: path.d, ...markerPaint(path, color, hollow) }));
     return element;
   };
 }
@@ -108,8 +110,27 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
     case 'contour':
       return contourMarks(overlay, position);
     case 'frequency':
+    case 'points':
       return [];
   }
+}
+
+/** Over the curves, since points hide less than they tell. */
+function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: number[]): Markish[] {
+  const at = position.flatMap((p, i) => (bandWidth === 'third' || p % 3 === 0 ? [i] : []));
+  return [
+    line(
+      { length: at.length },
+      {
+        x: at.map((i) => position[i]!),
+        y: at.map((i) => values_dB[i]!),
+        stroke: mark.color,
+        strokeWidth: 1,
+        strokeDasharray: mark.dash,
+        marker: markerElement(mark, true),
+      },
+    ),
+  ];
 }
 
 /** One closed outline, there along the upper values and back along the lower ones. */

@@ -18,6 +18,7 @@ function overlayColumns(overlay: BandOverlay): readonly Column[] {
   switch (overlay.kind) {
     case 'line':
     case 'contour':
+    case 'points':
       return [overlay];
     case 'range':
       return [

@@ -1,6 +1,6 @@
 /** A short piece of line as it looks in the charts: colour, dash and, for a scenario, its marker. */
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { markerPath } from './marker-paths.ts';
+import { markerPaint, markerPath, markerScale } from './marker-paths.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
 
 /** Decoration only: the name beside it speaks. */
@@ -8,10 +8,13 @@ export function lineSample({
   color,
   dash,
   marker,
+  hollow = false,
 }: {
   color: string;
   dash: string;
   marker?: ScenarioMark['marker'];
+  /** A thin line with a hollow marker. */
+  hollow?: boolean;
 }): TemplateResult {
   return html`<svg
     class="line-sample"
@@ -21,14 +24,19 @@ export function lineSample({
     aria-hidden="true"
     style="color: ${color}; width: 36px; height: 12px; flex: none"
   >
-    ${svg`<path d="M1 6h34" fill="none" stroke="currentColor" stroke-width="2" stroke-dasharray=${dash}></path>`}
-    ${marker ? markerShape(marker) : nothing}
+    ${svg`<path d="M1 6h34" fill="none" stroke="currentColor" stroke-width=${hollow ? 1 : 2} stroke-dasharray=${dash}></path>`}
+    ${marker ? markerShape(marker, hollow) : nothing}
   </svg>`;
 }
 
-function markerShape(marker: ScenarioMark['marker']) {
-  const { d, stroke } = markerPath(marker);
-  return stroke
-    ? svg`<path transform="translate(18 6)" d=${d} fill="none" stroke="currentColor" stroke-width=${stroke}></path>`
-    : svg`<path transform="translate(18 6)" d=${d} fill="currentColor" stroke="var(--paper)" stroke-width="1"></path>`;
+function markerShape(marker: ScenarioMark['marker'], hollow: boolean) {
+  const path = markerPath(marker);
+  const paint = markerPaint(path, 'currentColor', hollow);
+  return svg`<path
+    transform="translate(18 6) scale(${markerScale(hollow)})"
+    d=${path.d}
+    fill=${paint.fill}
+    stroke=${paint.stroke}
+    stroke-width=${paint['stroke-width']}
+  ></path>`;
 }

@@ -21,3 +21,16 @@ const PATHS: Readonly<Record<ScenarioMark['marker'], MarkerPath>> = {
 export function markerPath(marker: ScenarioMark['marker']): MarkerPath {
   return PATHS[marker];
 }
+
+/** A hollow marker is drawn larger, so that the hollow shows. */
+export function markerScale(hollow: boolean): number {
+  return hollow ? 1.25 : 1;
+}
+
+/** Attributes of a marker's outline. A hollow one shows the paper inside. */
+export function markerPaint({ stroke }: MarkerPath, color: string, hollow: boolean) {
+  if (hollow) return { fill: 'var(--paper)', stroke: color, 'stroke-width': 1.4 };
+  return stroke
+    ? { fill: 'none', stroke: color, 'stroke-width': stroke }
+    : { fill: color, stroke: 'var(--paper)', 'stroke-width': 1 };
+}

@@ -56,6 +56,20 @@ test('curves-with-overlays', async () => {
   await expect(await chartFile(chart, 'Curves')).toMatchFileSnapshot('./__snapshots__/curves-with-overlays.svg');
 });
 
+test('curves-with-measured-bands', async () => {
+  const notebook = percussionNotebook(2);
+  const cell = notebook.cells.find((c) => c.kind === 'curves') as CurvesCell;
+  const words = { source: 'invented', quantity: 'airborne' } as const;
+  const thirds = { id: 'a', name: 'thirds with a gap', bands_Hz: [100, 125, 200, 250], values_dB: [22, 26, 30, 33] };
+  const octaves = { id: 'b', name: 'octaves', bands_Hz: [125, 250, 500, 1000], values_dB: [30, 38, 47, 53] };
+  const chart = document.createElement('band-chart');
+  const measured = [thirds, octaves].map((m) => ({ ...words, ...m }));
+  chart.data = curvesView(notebook, { ...cell, measured }, RESULTS).data;
+  await expect(await chartFile(chart, 'Measured')).toMatchFileSnapshot(
+    './__snapshots__/curves-with-measured-bands.svg',
+  );
+});
+
 test('gains', async () => {
   const notebook = percussionNotebook(4);
   const cell = notebook.cells.find((c) => c.kind === 'curves') as CurvesCell;
