@@ -1,29 +1,43 @@
+import type { FluidMedium } from './fibre.ts';
+
 /** The largest e-folding across one fluid layer: e^−60 is 520 dB, beyond it nothing is left to count. */
 const MOST_DECAY = 60;
 
 /** Largest |kz d|⁴ for which series and doubling are faster than trigonometric functions. */
 const SERIES4 = 64 ** 2;
 
+/** Numbers per layer in what `prepareFluidLayer` writes: d², k²d², Zc k d and its inverse. */
+export const FLUID_NUMBERS = 7;
+
+/** Writes what `fluidLayer` needs of a layer `thickness_m` thick at one frequency, from index `at` on. */
+export function prepareFluidLayer(medium: FluidMedium, thickness_m: number, out: Float64Array, at: number): void {
+  const { kRe, kIm, zcRe, zcIm } = medium;
+  const d2 = thickness_m * thickness_m;
+  const zkRe = (zcRe * kRe - zcIm * kIm) * thickness_m;
+  const zkIm = (zcRe * kIm + zcIm * kRe) * thickness_m;
+  const size = zkRe * zkRe + zkIm * zkIm;
+  out[at] = d2;
+  out[at + 1] = (kRe * kRe - kIm * kIm) * d2;
+  out[at + 2] = 2 * kRe * kIm * d2;
+  out[at + 3] = zkRe;
+  out[at + 4] = zkIm;
+  out[at + 5] = zkRe / size;
+  out[at + 6] = -zkIm / size;
+}
+
 /**
  * Writes A = D, B and C of one fluid layer, [cos kz d, jZc k sin(kz d)/kz; j kz sin(kz d)/(Zc k), cos kz d], real and
- * imaginary parts in turn, into `out`. All are entire functions of kz², so that no root need be taken while kz d is small:
- * cos z and sin z/z by six terms of their series for |z| ≤ 1 (to 1e-11), doubled as often as it takes.
+ * imaginary parts in turn, into `out`. All are entire functions of kz² = k² − kx², so that no root need be taken while kz d
+ * is small: cos z and sin z/z by six terms of their series for |z| ≤ 1 (to 1e-11), doubled as often as it takes.
  *
- * @param kz2Re kz² = k² − kx², rad²/m².
- * @param zkRe Zc k, and its inverse square modulus `inverseZk2`.
+ * @param layers What `prepareFluidLayer` wrote; the layer's from index `at` on.
+ * @param kx2 Wave number² along the layer, rad²/m².
  */
-export function fluidLayer(
-  kz2Re: number,
-  kz2Im: number,
-  thickness_m: number,
-  zkRe: number,
-  zkIm: number,
-  inverseZk2: number,
-  out: Float64Array,
-): void {
-  const d2 = thickness_m * thickness_m;
-  let x = kz2Re * d2;
-  let y = kz2Im * d2;
+export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: Float64Array): void {
+  const zRe = layers[at + 1]! - kx2 * layers[at]!;
+  const zIm = layers[at + 2]!;
+  let x = zRe;
+  let y = zIm;
   let size = x * x + y * y;
   if (size > SERIES4) trigonometric(x, y, size);
   else {
@@ -35,26 +49,26 @@ export function fluidLayer(
     }
     series(x, y, size, doublings);
   }
-  out[0] = cosRe;
-  out[1] = cosIm;
+  out[0] = circular[0]!;
+  out[1] = circular[1]!;
+  const sincRe = circular[2]!;
+  const sincIm = circular[3]!;
   // B = j Zc k d · sin z/z
-  const bRe = thickness_m * (zkRe * sincRe - zkIm * sincIm);
-  const bIm = thickness_m * (zkRe * sincIm + zkIm * sincRe);
-  out[2] = -bIm;
-  out[3] = bRe;
-  // C = j kz² d/(Zc k) · sin z/z
-  const qRe = kz2Re * sincRe - kz2Im * sincIm;
-  const qIm = kz2Re * sincIm + kz2Im * sincRe;
-  const scale = thickness_m * inverseZk2;
-  out[4] = (qRe * zkIm - qIm * zkRe) * scale;
-  out[5] = (qRe * zkRe + qIm * zkIm) * scale;
+  const bRe = layers[at + 3]!;
+  const bIm = layers[at + 4]!;
+  out[2] = -bRe * sincIm - bIm * sincRe;
+  out[3] = bRe * sincRe - bIm * sincIm;
+  // C = j z²/(Zc k d) · sin z/z
+  const qRe = zRe * sincRe - zIm * sincIm;
+  const qIm = zRe * sincIm + zIm * sincRe;
+  const cRe = layers[at + 5]!;
+  const cIm = layers[at + 6]!;
+  out[4] = -qRe * cIm - qIm * cRe;
+  out[5] = qRe * cRe - qIm * cIm;
 }
 
-// cos z and sin z/z of the last layer.
-let cosRe = 0;
-let cosIm = 0;
-let sincRe = 0;
-let sincIm = 0;
+/** cos z and sin z/z of the layer at hand; an array, because numbers in variables out here would be allocated. */
+const circular = new Float64Array(4);
 
 /**
  * z² = x + jy given with its squared modulus. A polynomial with real coefficients at a complex place takes two
@@ -84,10 +98,10 @@ function series(x: number, y: number, size: number, doublings: number): void {
     cIm = 4 * cRe * cIm;
     cRe = square;
   }
-  cosRe = cRe;
-  cosIm = cIm;
-  sincRe = sRe;
-  sincIm = sIm;
+  circular[0] = cRe;
+  circular[1] = cIm;
+  circular[2] = sRe;
+  circular[3] = sIm;
 }
 
 /** The same by z = p − jq, q ≥ 0, held back where nothing is left to count. */
@@ -108,10 +122,10 @@ function trigonometric(x: number, y: number, size: number): void {
   const cos = Math.cos(p);
   const sin = Math.sin(p);
   // cos(p − jq) = cos p cosh q + j sin p sinh q; sin(p − jq) = sin p cosh q − j cos p sinh q
-  cosRe = cos * cosh;
-  cosIm = sin * sinh;
+  circular[0] = cos * cosh;
+  circular[1] = sin * sinh;
   const sinRe = sin * cosh;
   const sinIm = -cos * sinh;
-  sincRe = (sinRe * p - sinIm * q) / modulus;
-  sincIm = (sinIm * p + sinRe * q) / modulus;
+  circular[2] = (sinRe * p - sinIm * q) / modulus;
+  circular[3] = (sinIm * p + sinRe * q) / modulus;
 }

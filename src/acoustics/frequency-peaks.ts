@@ -11,8 +11,17 @@ const MOST_MODES = 4;
 /** How far the meeting of coincidence and cavity resonance is spread and shifted by the leaves' mass, relative. */
 const MEETING = 0.06;
 
+/** Where a leaf's bending waves may meet sound in air and matter to a band. */
+const FROM_Hz = 15;
+const TO_Hz = 7000;
+const STEP = Math.SQRT2;
+
+interface LeafPeak extends FrequencyPeak {
+  readonly leaf: number;
+}
+
 /**
- * Where transmission changes fast: each leaf's critical frequency, with the stiffness it has there, and where its
+ * Where transmission changes fast: each leaf's critical frequencies, with the stiffness it has there, and where its
  * radiation reaches the cap, the first resonances across each empty cavity, and where a leaf's coincidence meets one of these at the same angle.
  */
 export function frequencyPeaks(model: FloorModel): FrequencyPeak[] {
@@ -21,9 +30,9 @@ export function frequencyPeaks(model: FloorModel): FrequencyPeak[] {
 }
 
 /** Where the resonant radiation efficiency of a leaf reaches its cap below fc: a kink, no peak. By bisection. */
-function radiationCaps(model: FloorModel, critical: readonly FrequencyPeak[]): FrequencyPeak[] {
-  return critical.flatMap(({ frequency_Hz: fc }, i) => {
-    const sigma = (f: number) => resonantRadiation(f, fc, model.leafEdges[i]!, model.air.soundSpeed_m_s);
+function radiationCaps(model: FloorModel, critical: readonly LeafPeak[]): FrequencyPeak[] {
+  return critical.flatMap(({ frequency_Hz: fc, leaf }) => {
+    const sigma = (f: number) => resonantRadiation(f, fc, model.leafEdges[leaf]!, model.air.soundSpeed_m_s);
     let low = fc / 2;
     let high = fc;
     if (sigma(low) >= MAXIMUM_RADIATION) return [];
@@ -36,27 +45,44 @@ function radiationCaps(model: FloorModel, critical: readonly FrequencyPeak[]): F
   });
 }
 
-function coincidences(model: FloorModel): FrequencyPeak[] {
+/**
+ * Where a leaf's bending waves run as fast as sound along it: f = fc(f). Thick and damped leaves soften with frequency, so
+ * that it may happen more than once. Scanned by half octaves over all that is heard, then by bisection in ln f.
+ */
+function coincidences(model: FloorModel): LeafPeak[] {
   const state: PlateState = { bending_Nm: 0, lossFactor: 0 };
-  return model.plates.map((plate) => {
-    let frequency_Hz = plate.criticalFrequency_Hz;
-    for (let i = 0; i < 12; i++) {
-      plateAt(plate, frequency_Hz, model.constants, state);
-      frequency_Hz = Math.sqrt(frequency_Hz * criticalFrequency_Hz(model, plate, state));
+  return model.plates.flatMap((plate, leaf) => {
+    const slower = (f_Hz: number): boolean =>
+      f_Hz < criticalFrequency_Hz(model, plate, plateAt(plate, f_Hz, model.constants, state));
+    const peaks: LeafPeak[] = [];
+    let below = slower(FROM_Hz);
+    for (let f_Hz = FROM_Hz; f_Hz < TO_Hz; f_Hz *= STEP) {
+      const above = slower(f_Hz * STEP);
+      if (below !== above) {
+        let low = f_Hz;
+        let high = f_Hz * STEP;
+        for (let i = 0; i < 12; i++) {
+          const middle = Math.sqrt(low * high);
+          if (slower(middle) === below) low = middle;
+          else high = middle;
+        }
+        peaks.push({ leaf, frequency_Hz: Math.sqrt(low * high), relativeWidth: state.lossFactor / 2 });
+      }
+      below = above;
     }
-    return { frequency_Hz, relativeWidth: state.lossFactor / 2 };
+    return peaks;
   });
 }
 
-function cavityPeaks({ interlayers, air, constants }: FloorModel, critical: readonly FrequencyPeak[]): FrequencyPeak[] {
+function cavityPeaks({ interlayers, air, constants }: FloorModel, critical: readonly LeafPeak[]): FrequencyPeak[] {
   return interlayers.flatMap((layer, i) => {
     if (layer.kind === 'mat' || layer.fluids.some((f) => f.flowResistivity_Pa_s_m2 !== undefined)) return [];
-    const leaves = [critical[i]!.frequency_Hz, critical[i + 1]!.frequency_Hz];
+    const leaves = critical.filter(({ leaf }) => leaf === i || leaf === i + 1);
     return Array.from({ length: MOST_MODES }, (_, n) => {
       const frequency_Hz = ((n + 1) * air.soundSpeed_m_s) / (2 * layer.depth_m);
       const loss = cavityLossFactor(frequency_Hz, layer.depth_m, constants.cavityAbsorption, air);
       // 1 − fc/f = (f_n/f)²
-      const meetings = leaves.map((fc) => ({
+      const meetings = leaves.map(({ frequency_Hz: fc }) => ({
         frequency_Hz: (fc + Math.hypot(fc, 2 * frequency_Hz)) / 2,
         relativeWidth: MEETING,
       }));

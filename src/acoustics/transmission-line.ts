@@ -1,7 +1,7 @@
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
-import { fluidLayer } from './fluid-layer.ts';
+import { FLUID_NUMBERS, fluidLayer, prepareFluidLayer } from './fluid-layer.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
 
 /** Bays without end. */
@@ -49,13 +49,7 @@ export class TransmissionLine {
   readonly #firstFluid: Int32Array;
   /** (b/π)⁴ of the bays between joists; without joists so large that waves run freely. */
   readonly #bay4: Float64Array;
-  // Per fluid layer: k², Zc·k and 1/|Zc·k|², thickness.
-  readonly #k2Re: Float64Array;
-  readonly #k2Im: Float64Array;
-  readonly #zkRe: Float64Array;
-  readonly #zkIm: Float64Array;
-  readonly #inverseZk2: Float64Array;
-  readonly #thickness: Float64Array;
+  readonly #fluids: Float64Array;
   readonly #velocityRe: Float64Array;
   readonly #velocityIm: Float64Array;
   // Per interlayer: A, B, C, D of the cavity for the wave at hand.
@@ -98,12 +92,7 @@ export class TransmissionLine {
       else this.#isMat[i] = 1;
       this.#firstFluid[i + 1] = fluids;
     });
-    this.#k2Re = new Float64Array(fluids);
-    this.#k2Im = new Float64Array(fluids);
-    this.#zkRe = new Float64Array(fluids);
-    this.#zkIm = new Float64Array(fluids);
-    this.#inverseZk2 = new Float64Array(fluids);
-    this.#thickness = new Float64Array(fluids);
+    this.#fluids = new Float64Array(fluids * FLUID_NUMBERS);
     this.chains = model.interlayers.map((layer) =>
       layer.kind === 'cavity' && layer.chain
         ? { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 }
@@ -177,13 +166,7 @@ export class TransmissionLine {
     layer.fluids.forEach(({ thickness_m, flowResistivity_Pa_s_m2 }, j) => {
       if (flowResistivity_Pa_s_m2 === undefined) lossyAir(f_Hz, loss, air, medium);
       else fibreMedium(f_Hz, flowResistivity_Pa_s_m2, air, medium);
-      const { kRe, kIm, zcRe, zcIm } = medium;
-      this.#k2Re[first + j] = kRe * kRe - kIm * kIm;
-      this.#k2Im[first + j] = 2 * kRe * kIm;
-      this.#zkRe[first + j] = zcRe * kRe - zcIm * kIm;
-      this.#zkIm[first + j] = zcRe * kIm + zcIm * kRe;
-      this.#inverseZk2[first + j] = 1 / (this.#zkRe[first + j]! ** 2 + this.#zkIm[first + j]! ** 2);
-      this.#thickness[first + j] = thickness_m;
+      prepareFluidLayer(medium, thickness_m, this.#fluids, (first + j) * FLUID_NUMBERS);
     });
   }
 
@@ -297,43 +280,55 @@ export class TransmissionLine {
     return kx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * kx2 * kx2));
   }
 
-  /** Matrix of all fluid layers of one cavity, the lowest first. */
+  /** Matrix A, B, C, D of all fluid layers of one cavity, multiplied from the lowest up. */
   #cavityMatrix(layer: number, kx2: number): void {
     const matrices = this.#matrices;
+    const fluids = this.#fluids;
     const at = 8 * layer;
     const inside = this.#insideKx2(layer, kx2);
-    const first = this.#firstFluid[layer]!;
     const end = this.#firstFluid[layer + 1]!;
-    if (first < end) this.#fluidMatrix(first, inside);
-    else fluid.set(NOTHING);
-    for (let i = 0; i < 6; i++) matrices[at + i] = fluid[i]!;
-    matrices[at + 6] = fluid[0]!;
-    matrices[at + 7] = fluid[1]!;
-    for (let j = first + 1; j < end; j++) {
-      this.#fluidMatrix(j, inside);
-      for (let i = at; i < at + 4; i += 2) {
-        const pRe = matrices[i]!;
-        const pIm = matrices[i + 1]!;
-        const vRe = matrices[i + 4]!;
-        const vIm = matrices[i + 5]!;
-        matrices[i] = fluid[0]! * pRe - fluid[1]! * pIm + fluid[2]! * vRe - fluid[3]! * vIm;
-        matrices[i + 1] = fluid[0]! * pIm + fluid[1]! * pRe + fluid[2]! * vIm + fluid[3]! * vRe;
-        matrices[i + 4] = fluid[4]! * pRe - fluid[5]! * pIm + fluid[0]! * vRe - fluid[1]! * vIm;
-        matrices[i + 5] = fluid[4]! * pIm + fluid[5]! * pRe + fluid[0]! * vIm + fluid[1]! * vRe;
-      }
+    let j = this.#firstFluid[layer]!;
+    if (j === end) fluid.set(NOTHING);
+    else fluidLayer(fluids, j * FLUID_NUMBERS, inside, fluid);
+    let aRe = fluid[0]!;
+    let aIm = fluid[1]!;
+    let bRe = fluid[2]!;
+    let bIm = fluid[3]!;
+    let cRe = fluid[4]!;
+    let cIm = fluid[5]!;
+    let dRe = aRe;
+    let dIm = aIm;
+    for (j++; j < end; j++) {
+      fluidLayer(fluids, j * FLUID_NUMBERS, inside, fluid);
+      const sameRe = fluid[0]!;
+      const sameIm = fluid[1]!;
+      const upRe = fluid[2]!;
+      const upIm = fluid[3]!;
+      const downRe = fluid[4]!;
+      const downIm = fluid[5]!;
+      const oldARe = aRe;
+      const oldAIm = aIm;
+      const oldBRe = bRe;
+      const oldBIm = bIm;
+      aRe = sameRe * oldARe - sameIm * oldAIm + upRe * cRe - upIm * cIm;
+      aIm = sameRe * oldAIm + sameIm * oldARe + upRe * cIm + upIm * cRe;
+      bRe = sameRe * oldBRe - sameIm * oldBIm + upRe * dRe - upIm * dIm;
+      bIm = sameRe * oldBIm + sameIm * oldBRe + upRe * dIm + upIm * dRe;
+      const newCRe = downRe * oldARe - downIm * oldAIm + sameRe * cRe - sameIm * cIm;
+      cIm = downRe * oldAIm + downIm * oldARe + sameRe * cIm + sameIm * cRe;
+      cRe = newCRe;
+      const newDRe = downRe * oldBRe - downIm * oldBIm + sameRe * dRe - sameIm * dIm;
+      dIm = downRe * oldBIm + downIm * oldBRe + sameRe * dIm + sameIm * dRe;
+      dRe = newDRe;
     }
-  }
-
-  #fluidMatrix(j: number, kx2: number): void {
-    fluidLayer(
-      this.#k2Re[j]! - kx2,
-      this.#k2Im[j]!,
-      this.#thickness[j]!,
-      this.#zkRe[j]!,
-      this.#zkIm[j]!,
-      this.#inverseZk2[j]!,
-      fluid,
-    );
+    matrices[at] = aRe;
+    matrices[at + 1] = aIm;
+    matrices[at + 2] = bRe;
+    matrices[at + 3] = bIm;
+    matrices[at + 4] = cRe;
+    matrices[at + 5] = cIm;
+    matrices[at + 6] = dRe;
+    matrices[at + 7] = dIm;
   }
 }
 
