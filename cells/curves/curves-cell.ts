@@ -13,8 +13,8 @@ import { bandCsv, bandTable } from '#src/charts/band-table.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/notebook/types.ts';
 import { OVERLAYS } from './curve-overlays.ts';
-import { CURVE_QUANTITIES } from './curve-quantities.ts';
-import { type CurvesView, curvesView } from './curves-view.ts';
+import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
+import { type CurvesView, curvesView, type MeasuredTools } from './curves-view.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
 @customElement('curves-cell')
@@ -42,6 +42,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
       }
       .remark {
         margin-top: var(--space-2);
+        overflow-wrap: anywhere;
       }
     `,
   ];
@@ -52,13 +53,17 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   @state() private table = false;
   @state() private problem: string | undefined;
+  @state() private tools: MeasuredTools | undefined;
+  /** Whether the editor of measured bands is open; undefined while nobody has asked for it. */
+  @state() private measuring: boolean | undefined;
   @query('band-chart') private chart!: BandChart | null;
 
   #view!: CurvesView;
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('notebook') || changed.has('cell') || changed.has('results'))
-      this.#view = curvesView(this.notebook, this.cell, this.results);
+  protected override willUpdate(changed: PropertyValues): void {
+    if (this.cell.measured && !this.tools) void this.#loadTools();
+    if (SHOWN.some((name) => changed.has(name)))
+      this.#view = curvesView(this.notebook, this.cell, this.results, this.tools);
   }
 
   override render() {
@@ -101,6 +106,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   #renderOverlays() {
     const { cell } = this;
+    const measurable = !curveQuantityInfo(cell.quantity).relative;
     return html`
       <fieldset class="overlays screen-only">
         <legend>Lay over</legend>
@@ -115,8 +121,49 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
             >
           `,
         )}
+        ${
+          measurable
+            ? html`<button
+                type="button"
+                class="quiet"
+                aria-expanded=${this.measuring ?? false}
+                @click=${this.#onMeasured}
+              >
+                Measured bands …
+              </button>`
+            : nothing
+        }
       </fieldset>
+      ${
+        // Once open it only hides, so that what was begun in it is not lost.
+        this.measuring === undefined
+          ? nothing
+          : html`<measured-editor
+              class="screen-only"
+              .cell=${cell}
+              ?hidden=${!(this.measuring && measurable)}
+            ></measured-editor>`
+      }
     `;
+  }
+
+  /** The code behind it comes when it is first asked for. */
+  #onMeasured = async (): Promise<void> => {
+    this.measuring = !this.measuring;
+    if (!(await this.#loaded(() => import('./measured-editor.ts')))) this.measuring = undefined;
+  };
+
+  async #loadTools(): Promise<void> {
+    this.tools = await this.#loaded(() => import('./measured-points.ts'));
+  }
+
+  async #loaded<T>(load: () => Promise<T>): Promise<T | undefined> {
+    try {
+      return await load();
+    } catch (error) {
+      this.problem = `What measured bands need could not be loaded: ${error instanceof Error ? error.message : String(error)}.`;
+      return undefined;
+    }
   }
 
   #toggle(overlay: CurveOverlay): void {
@@ -140,6 +187,9 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     });
   }
 }
+
+/** What the picture is made of. */
+const SHOWN = ['notebook', 'cell', 'results', 'tools'];
 
 declare global {
   interface HTMLElementTagNameMap {

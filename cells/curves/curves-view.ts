@@ -6,7 +6,9 @@ import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import type { CurvesCell, Notebook, Scenario } from '#src/notebook/types.ts';
 import { curveOverlays } from './curve-overlays.ts';
 import { type CurveQuantityInfo, curveQuantityInfo } from './curve-quantities.ts';
-import { fitSentences, measuredPoints } from './measured-points.ts';
+
+/** What draws and judges measured bands; it is loaded for cells that hold some. */
+export type MeasuredTools = Pick<typeof import('./measured-points.ts'), 'measuredPoints' | 'fitSentences'>;
 
 export interface CurvesView {
   readonly data: BandChartData;
@@ -21,7 +23,13 @@ export interface CurvesView {
   readonly remarks: readonly string[];
 }
 
-export function curvesView(notebook: Notebook, cell: CurvesCell, results: ResultsView): CurvesView {
+/** @param tools Without them the measured bands of the cell are not there yet. */
+export function curvesView(
+  notebook: Notebook,
+  cell: CurvesCell,
+  results: ResultsView,
+  tools?: MeasuredTools,
+): CurvesView {
   const info = curveQuantityInfo(cell.quantity);
   const shown = shownScenarios(notebook).map((scenario) => ({ scenario, result: results.of(scenario.id, cell.stack) }));
   const reference = info.relative ? results.of(notebook.reference, cell.stack) : undefined;
@@ -33,7 +41,7 @@ export function curvesView(notebook: Notebook, cell: CurvesCell, results: Result
     bands_Hz,
     valueLabel: info.valueLabel,
     series,
-    overlays: [...overlays, ...measuredPoints(cell, bands_Hz)],
+    overlays: [...overlays, ...(tools?.measuredPoints(cell, bands_Hz) ?? [])],
     zeroLine: info.relative,
   };
   const empty = emptyReason(notebook, info, shown, series);
@@ -47,7 +55,7 @@ export function curvesView(notebook: Notebook, cell: CurvesCell, results: Result
     ),
     remarks: [
       ...remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
-      ...(focus ? fitSentences(cell, focus.prediction, focus.scenario.name) : []),
+      ...((focus && tools?.fitSentences(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
   };
 }

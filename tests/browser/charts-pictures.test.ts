@@ -10,6 +10,7 @@ import { sectionOf } from '#cells/stack/section/section-of.ts';
 import '#src/charts/band-chart.ts';
 import '#src/charts/share-chart.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
+import * as measuredTools from '#cells/curves/measured-points.ts';
 import { pathsView } from '#cells/paths/paths-view.ts';
 import type { BandChart } from '#src/charts/band-chart.ts';
 import { pictureFile, withValues } from '#src/charts/picture-file.ts';
@@ -64,7 +65,7 @@ test('curves-with-measured-bands', async () => {
   const octaves = { id: 'b', name: 'octaves', bands_Hz: [125, 250, 500, 1000], values_dB: [30, 38, 47, 53] };
   const chart = document.createElement('band-chart');
   const measured = [thirds, octaves].map((m) => ({ ...words, ...m }));
-  chart.data = curvesView(notebook, { ...cell, measured }, RESULTS).data;
+  chart.data = curvesView(notebook, { ...cell, measured }, RESULTS, measuredTools).data;
   await expect(await chartFile(chart, 'Measured')).toMatchFileSnapshot(
     './__snapshots__/curves-with-measured-bands.svg',
   );

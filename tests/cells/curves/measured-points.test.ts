@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { ResultsView } from '#cells/contract.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
-import { measuredFit, measuredPoints } from '#cells/curves/measured-points.ts';
+import { fitSentences, measuredFit, measuredPoints } from '#cells/curves/measured-points.ts';
 import { bandCsv } from '#src/charts/band-table.ts';
 import { measuredMark } from '#src/charts/measured-marks.ts';
 import { LIMITS } from '#src/notebook/limits.ts';
 import type { CurvesCell, MeasuredBands } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
 import { percussionNotebook } from '../../charts/percussion-notebook.ts';
+
+const TOOLS = { measuredPoints, fitSentences };
 
 const at = (band_Hz: number) => BANDS_HZ.indexOf(band_Hz as (typeof BANDS_HZ)[number]);
 
@@ -90,7 +92,7 @@ describe('the view of the cell', () => {
   const notebook = percussionNotebook(3, { active: 's2' });
 
   test('compares with the active scenario, in words with the numbers', () => {
-    const { remarks } = curvesView(notebook, cellWith([measured([100, 125, 160], [38, 39, 43])]), results);
+    const { remarks } = curvesView(notebook, cellWith([measured([100, 125, 160], [38, 39, 43])]), results, TOOLS);
     expect(remarks).toEqual([
       'Predicted minus measured, “Slab on top” against “before”: mean 0.0 dB, rms 2.2 dB over 3 bands, 100 to 160 Hz.',
     ]);
@@ -98,13 +100,13 @@ describe('the view of the cell', () => {
 
   test('says a single band, a sign and an absence plainly', () => {
     const list = [measured([500], [36.4], { id: 'a' }), measured([8000], [80], { id: 'b' })];
-    const { remarks } = curvesView(notebook, cellWith(list), results);
+    const { remarks } = curvesView(notebook, cellWith(list), results, TOOLS);
     expect(remarks[0]).toContain('mean +3.6 dB, rms 3.6 dB over 1 band, 500 Hz.');
     expect(remarks[1]).toContain('no band in common');
   });
 
   test('tells the measured values in the label and in the CSV', () => {
-    const { label, data } = curvesView(notebook, cellWith([measured([100, 125], [38, 39.25])]), results);
+    const { label, data } = curvesView(notebook, cellWith([measured([100, 125], [38, 39.25])]), results, TOOLS);
     expect(label).toContain('before, measured from 38.0 to 39.3 dB');
     const lines = bandCsv(data).split('\r\n');
     expect(lines[0]).toMatch(/,"before, measured \(dB\)"$/);
