@@ -43,7 +43,7 @@ export function readMeasured(text: string, name: string, room: number): Measured
   return {
     ok: true,
     columns: usable.map((column) => ({
-      name: shortened(usable.length > 1 ? `${name}, ${column.name}` : name, LIMITS.name),
+      name: shortened(isAlone(column, usable) ? name : `${name}, ${column.name}`, LIMITS.name),
       quantity: column.quantity === 'R' ? 'airborne' : 'impact',
       bands_Hz: bands_Hz.filter((_, i) => Number.isFinite(column.values_dB[i])),
       values_dB: column.values_dB.filter(Number.isFinite),
@@ -61,6 +61,11 @@ export function bandWords({ quantity, bands_Hz }: Pick<MeasuredBands, 'quantity'
 
 function isUsable({ quantity, values_dB }: BandColumn): boolean {
   return (quantity === 'R' || quantity === 'Ln') && values_dB.some(Number.isFinite);
+}
+
+/** Then the file's name is enough. */
+function isAlone({ quantity }: BandColumn, columns: readonly BandColumn[]): boolean {
+  return columns.filter((c) => c.quantity === quantity).length === 1;
 }
 
 function leftOut(column: BandColumn): string {

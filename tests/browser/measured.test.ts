@@ -136,8 +136,8 @@ test('each column of R or Ln becomes a set of its own; of the others a note says
   await userEvent.fill(source(), 'invented');
   await page.getByRole('button', { name: 'Lay over the curves' }).click();
   expect(measuredOf(notebook())).toMatchObject([
-    { name: 'two, R existing', quantity: 'airborne', bands_Hz: [125], values_dB: [30] },
-    { name: 'two, Ln', quantity: 'impact', bands_Hz: [125, 250], values_dB: [70, 68] },
+    { name: 'two', quantity: 'airborne', bands_Hz: [125], values_dB: [30] },
+    { name: 'two', quantity: 'impact', bands_Hz: [125, 250], values_dB: [70, 68] },
   ]);
   await expect.element(page.getByText('lies over the impact curves', { exact: false })).toBeVisible();
 });

@@ -12,6 +12,11 @@ test('a file is named after itself, and a band without a value is left out', asy
   });
 });
 
+test('columns of the same quantity are told apart by their headings', () => {
+  const reading = readMeasured('f;R before;R after;Ln\n100;20;25;60', 'floor', 12);
+  expect(reading.ok && reading.columns.map((c) => c.name)).toEqual(['floor, R before', 'floor, R after', 'floor']);
+});
+
 test.each(['utf-16le', 'utf-16be'])('a spreadsheet’s %s text with its byte order mark is read', async (encoding) => {
   const units = Uint16Array.from([...'\ufefff\tLn\n100\t61'].map((c) => c.charCodeAt(0)));
   const bytes = new Uint8Array(units.length * 2);
