@@ -24,6 +24,9 @@ export interface ImpactBands {
   readonly supports: Float64Array;
 }
 
+/** Beyond this many times the resonance of hammer and surface, blow and rebound beat more than once in a band or two. */
+const BEATING = 2;
+
 /**
  * Energies of each band, airborne and impact, from the same waves. τ is the plain mean over log-spaced frequencies; the
  * power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are averaged over directions where
@@ -51,7 +54,10 @@ export function bandEnergies(
   bands_Hz.forEach((band_Hz, band) => {
     const edges = exactBandOf(band_Hz);
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    frequencyNodes(nodes, edges, peaks, quadrature.frequencies);
+    const { frequencies, peakFrequencies } = quadrature;
+    // Of orthotropic leaves waves in some direction always run about as fast as sound.
+    const uneven = model.orthotropic || edges.lower_Hz > BEATING * impact.contactResonance_Hz;
+    frequencyNodes(nodes, edges, peaks, uneven ? peakFrequencies : frequencies, peakFrequencies);
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;
       for (const turn of turns) {

@@ -51,11 +51,11 @@ export class CrowdedNodes {
   }
 
   /**
-   * Fills nodes and weights between the first and the last breakpoint: `points` in a piece without peak, in one with a
-   * peak so many more as it is long in t.
+   * Fills nodes and weights between the first and the last breakpoint: `points` in a piece without peak; in one with a
+   * peak `crowded` points, so many more as it is long in t.
    * @param whole Length over which a plain piece needs all its points; shorter ones get their share, two at least.
    */
-  fill(points: number, whole = 0): this {
+  fill(points: number, whole = 0, crowded = points): this {
     const breaks = this.#breaks;
     const widths = this.#widths;
     for (let i = 0; i + 1 < this.#used; i++) {
@@ -65,10 +65,10 @@ export class CrowdedNodes {
       const narrowA = widths[i]! < length;
       const narrowB = widths[i + 1]! < length;
       if (narrowA && narrowB) {
-        this.#piece(a, length / 2, widths[i]!, points);
-        this.#piece(b, -length / 2, widths[i + 1]!, points);
-      } else if (narrowA) this.#piece(a, length, widths[i]!, points);
-      else if (narrowB) this.#piece(b, -length, widths[i + 1]!, points);
+        this.#piece(a, length / 2, widths[i]!, crowded);
+        this.#piece(b, -length / 2, widths[i + 1]!, crowded);
+      } else if (narrowA) this.#piece(a, length, widths[i]!, crowded);
+      else if (narrowB) this.#piece(b, -length, widths[i + 1]!, crowded);
       else this.#plainPiece(a, length, length < whole ? Math.max(Math.ceil((points * length) / whole), 2) : points);
     }
     return this;

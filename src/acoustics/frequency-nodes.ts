@@ -15,7 +15,8 @@ export function frequencyNodes(
   nodes: CrowdedNodes,
   band: ExactBand,
   peaks: readonly FrequencyPeak[],
-  pointsPerPiece: number,
+  plainPoints: number,
+  peakPoints: number,
 ): CrowdedNodes {
   const lower = Math.log(band.lower_Hz);
   const upper = Math.log(band.upper_Hz);
@@ -28,7 +29,7 @@ export function frequencyNodes(
     else if (place >= upper && place - upper < upper - lower)
       nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
   }
-  nodes.fill(pointsPerPiece, upper - lower);
+  nodes.fill(plainPoints, upper - lower, peakPoints);
   for (let i = 0; i < nodes.count; i++) {
     nodes.x[i] = Math.exp(nodes.x[i]!);
     nodes.weight[i] = nodes.weight[i]! / (upper - lower);

@@ -2,6 +2,7 @@ import { cavityLossFactor } from './fibre.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
+import { resonances } from './resonances.ts';
 import { MAXIMUM_RADIATION, resonantRadiation } from './resonant-radiation.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
@@ -16,6 +17,8 @@ const FROM_Hz = 15;
 const TO_Hz = 7000;
 const STEP = Math.SQRT2;
 
+const BOUNCE_WIDTH = 0.05;
+
 interface LeafPeak extends FrequencyPeak {
   readonly leaf: number;
 }
@@ -26,10 +29,10 @@ interface LeafPeak extends FrequencyPeak {
  */
 export function frequencyPeaks(model: FloorModel): FrequencyPeak[] {
   const critical = coincidences(model);
-  return [...critical, ...radiationCaps(model, critical), ...cavityPeaks(model, critical)];
+  return [...critical, ...radiationCaps(model, critical), ...cavityPeaks(model, critical), ...bounces(model)];
 }
 
-/** Where the resonant radiation efficiency of a leaf reaches its cap below fc: a kink, no peak. By bisection. */
+/** Where the resonant radiation efficiency of a leaf reaches its cap on its way up to fc: a kink. By bisection. */
 function radiationCaps(model: FloorModel, critical: readonly LeafPeak[]): FrequencyPeak[] {
   return critical.flatMap(({ frequency_Hz: fc, leaf }) => {
     const sigma = (f: number) => resonantRadiation(f, fc, model.leafEdges[leaf]!, model.air.soundSpeed_m_s);
@@ -41,7 +44,7 @@ function radiationCaps(model: FloorModel, critical: readonly LeafPeak[]): Freque
       if (sigma(middle) < MAXIMUM_RADIATION) low = middle;
       else high = middle;
     }
-    return [{ frequency_Hz: low, relativeWidth: Number.POSITIVE_INFINITY }];
+    return [{ frequency_Hz: low, relativeWidth: Math.log(fc / low) }];
   });
 }
 
@@ -72,6 +75,13 @@ function coincidences(model: FloorModel): LeafPeak[] {
     }
     return peaks;
   });
+}
+
+/** The leaves on their springs: half-width by the loss of the supports and mats, roughly. */
+function bounces(model: FloorModel): FrequencyPeak[] {
+  return resonances(model)
+    .filter(({ kind }) => kind === 'mass-spring-mass' || kind === 'floating')
+    .map(({ frequency_Hz }) => ({ frequency_Hz, relativeWidth: BOUNCE_WIDTH }));
 }
 
 function cavityPeaks({ interlayers, air, constants }: FloorModel, critical: readonly LeafPeak[]): FrequencyPeak[] {

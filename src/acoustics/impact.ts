@@ -12,7 +12,7 @@ import {
 } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
 import { slowWaveNodes } from './slow-wave-nodes.ts';
-import { tappingForce2_N2_Hz } from './tapping-machine.ts';
+import { TAPPING_MACHINE, tappingForce2_N2_Hz } from './tapping-machine.ts';
 
 /** Sound power below, per hertz, of the tapping machine on the floor, W/Hz. */
 export interface ImpactShares {
@@ -31,6 +31,8 @@ export class Impact {
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
   readonly #lowerExtraLoss: number;
+  /** Of a hammer on the surface it strikes; Infinity on bare concrete. */
+  readonly contactResonance_Hz: number;
   readonly #contactStiffness_N_m: number;
   readonly #contactLoss: number;
   readonly #hasSupports: boolean;
@@ -50,6 +52,7 @@ export class Impact {
     this.#transfer = new Float64Array(n);
     this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
+    this.contactResonance_Hz = Math.sqrt(this.#contactStiffness_N_m / TAPPING_MACHINE.hammerMass_kg) / (2 * Math.PI);
     this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;
     this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
   }
@@ -77,17 +80,11 @@ export class Impact {
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
 
     const mu = this.#bending.at(f_Hz, line.bending_Nm);
-    let narrowestLoss = lossFactor + line.struckExtraLoss;
-    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.states[i]!.lossFactor);
-    let { radiated } = waves.struck;
-    const cap = forced.at(0);
-    const slow = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, cap, this.#points);
-    for (let j = 0; j < slow.count; j++) {
-      const r = slow.x[j]!;
-      const s = Math.sqrt(1 + r * r);
-      line.at(s, r, true).march(false);
-      radiated += slow.weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(s, k0, this.#model, forced);
-    }
+    const fastRadiated = waves.struck.radiated;
+    // Above fc of the struck leaf hardly anything runs slower than sound: then a rough sum will do.
+    let slowRadiated = mu[0]! < 1 ? this.#slowRadiated(f_Hz, waves, mu, ROUGH_POINTS) : Infinity;
+    if (slowRadiated > NEGLIGIBLE * fastRadiated) slowRadiated = this.#slowRadiated(f_Hz, waves, mu, this.#points);
+    const radiated = fastRadiated + slowRadiated;
     shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
 
     shares.supports = 0;
@@ -99,7 +96,28 @@ export class Impact {
     }
     return shares;
   }
+
+  /** ∫ |v_N|² σ r dr of the waves slower than sound, r = √(k²/k0² − 1). */
+  #slowRadiated(f_Hz: number, { line, forced }: FastWaves, mu: Float64Array, points: number): number {
+    const last = line.states.length - 1;
+    const k0 = (2 * Math.PI * f_Hz) / this.#model.air.soundSpeed_m_s;
+    let narrowestLoss = line.states[0]!.lossFactor + line.struckExtraLoss;
+    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.states[i]!.lossFactor);
+    const { x, weight, count } = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, forced.at(0), points);
+    let radiated = 0;
+    for (let j = 0; j < count; j++) {
+      const r = x[j]!;
+      const s = Math.sqrt(1 + r * r);
+      line.at(s, r, true).march(false);
+      radiated += weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(s, k0, this.#model, forced);
+    }
+    return radiated;
+  }
 }
+
+/** Slow waves that radiate less than this share of the fast ones need no fine sum, and what a rough one has per piece. */
+const NEGLIGIBLE = 0.02;
+const ROUGH_POINTS = 1;
 
 /** Normalised impact sound level re 10 m² of a sound power in one band, dB: 10 lg(4ρ0c0W/A0 / p0²). ISO 10140-3. */
 export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: number): number {

@@ -9,9 +9,12 @@ const BEYOND = 4;
 /** A free wave faster than sound by less than this, in k²/k0², still peaks into the slow ones. */
 const NEAR = 0.75;
 
+/** Half-octaves between the limits of r within which roots are sought, halved as often as this. */
+const HALVINGS = 12;
+
 /**
- * Nodes in r = √(k²/k0² − 1) for waves slower than sound: broken and crowded at the free bending waves `mu` (half-width
- * ηk/4) and at the resonances of cavities, and broken where the edges' radiation reaches its cap.
+ * Nodes in r = √(k²/k0² − 1) for waves slower than sound: broken and crowded at the free bending waves `mu` as the air
+ * beside the leaf slows them, and at the resonances of cavities, and broken where the edges' radiation reaches its cap.
  */
 export function slowWaveNodes(
   nodes: CrowdedNodes,
@@ -22,31 +25,52 @@ export function slowWaveNodes(
   radiationCap: number,
   pointsPerPiece: number,
 ): CrowdedNodes {
+  const { plates, air } = model;
+  const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
   let slowest = 1;
   nodes.begin().breakAt(0, Infinity);
   for (let i = 0; i < mu.length; i++) {
-    const distance2 = mu[i]! * mu[i]! - 1;
-    const damping = (narrowestLoss * mu[i]! * mu[i]!) / 2;
-    if (distance2 > 0) {
-      const r = Math.sqrt(distance2);
-      slowest = Math.max(slowest, r);
-      nodes.breakAt(r, Math.sqrt(distance2 + damping) - r);
-    } else if (distance2 > -NEAR) nodes.breakAt(0, Math.sqrt(damping - distance2));
+    const free2 = mu[i]! * mu[i]!;
+    if (!(free2 > 1 - NEAR)) continue;
+    const load = (2 * air.density_kg_m3) / (k0 * plates[i]!.surfaceMass_kg_m2);
+    const r = loadedWave(free2, load);
+    const mu2 = 1 + r * r;
+    const damping = (narrowestLoss * mu2) / 2;
+    const slope = 4 * r * mu2 + (free2 * free2 * load) / (r * r);
+    slowest = Math.max(slowest, r);
+    nodes.breakAt(r, Math.min((narrowestLoss * mu2 * mu2) / slope, Math.sqrt(r * r + damping) - r));
   }
   breakAtCavityResonances(nodes, model, f_Hz, 'slow');
   const end = BEYOND * slowest;
-  const cap = capRoot((2 * Math.PI * f_Hz) / model.air.soundSpeed_m_s, model, radiationCap);
+  const cap = capRoot(k0, model, radiationCap);
   return nodes
     .breakAt(Math.min(cap, end), cap / 2)
     .breakAt(end, Infinity)
     .fill(pointsPerPiece);
 }
 
+/**
+ * r of a free bending wave whose leaf carries the air it moves on both sides, (1 + r²)² = μ⁴ (1 + load/r) with
+ * load = 2ρ0/(k0 m'). Always slower than without air; by bisection in ln r.
+ */
+function loadedWave(free2: number, load: number): number {
+  const free4 = free2 * free2;
+  let low = 1e-3;
+  let high = 2 * Math.sqrt(free2) + load + 1;
+  for (let step = 0; step < HALVINGS + 2; step++) {
+    const r = Math.sqrt(low * high);
+    const mu2 = 1 + r * r;
+    if (mu2 * mu2 < free4 * (1 + load / r)) low = r;
+    else high = r;
+  }
+  return Math.sqrt(low * high);
+}
+
 /** r at which the edges' radiation falls to the cap, by bisection in ln r. */
 function capRoot(k0: number, { leafEdges }: FloorModel, cap: number): number {
   let low = 1e-3;
   let high = 10;
-  for (let step = 0; step < 12; step++) {
+  for (let step = 0; step < HALVINGS; step++) {
     const r = Math.sqrt(low * high);
     if (edgeRadiation(Math.sqrt(1 + r * r), k0, leafEdges.at(-1)!) > cap) low = r;
     else high = r;

@@ -47,6 +47,7 @@ export const FITTED_CONSTANTS: readonly FittedConstant[] = [
 /** Coarser than the engine's own: the fit needs a tenth of a decibel, thousands of times. */
 export const FIT_QUADRATURE: Quadrature = {
   frequencies: 2,
+  peakFrequencies: 2,
   angles: 4,
   slowWaves: 4,
   resonance: 3,

@@ -7,7 +7,7 @@ import { REFERENCE_CONSTRUCTIONS } from '../published/reference-constructions.ts
 import { floors } from './floors.ts';
 
 /** Each piece between breakpoints has 60 points or more; with its crowding that is far beyond 2000 angles a frequency. */
-const DENSE: Quadrature = { frequencies: 60, angles: 60, slowWaves: 60, resonance: 40 };
+const DENSE: Quadrature = { frequencies: 60, peakFrequencies: 60, angles: 60, slowWaves: 60, resonance: 40 };
 
 /** Levels below the first, and losses above the second, say nothing about any room. */
 const AUDIBLE_dB = 0;
@@ -27,6 +27,7 @@ it.each(['w1', 'w2', 'w4', 'w5', 'f1', 'f3', 't1', 't4', 'c75', 'c100', 'c150', 
     const { R, Ln } = worst(REFERENCE_CONSTRUCTIONS[id], {
       ...DENSE,
       frequencies: 20,
+      peakFrequencies: 20,
       slowWaves: 40,
       resonance: 24,
     });
@@ -42,6 +43,7 @@ it('any floor that could be built is within 0.1 dB of a dense quadrature in the 
     fc.property(floors('real', 2), (floor) => {
       const { R, Ln } = worst(floor, {
         frequencies: 16,
+        peakFrequencies: 16,
         angles: 24,
         slowWaves: 24,
         resonance: 16,
