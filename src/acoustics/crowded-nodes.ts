@@ -16,8 +16,8 @@ const JOINED = 1e-9;
  * once they have grown to size.
  */
 export class CrowdedNodes {
-  x = new Float64Array(512);
-  weight = new Float64Array(512);
+  x = new Float64Array(128);
+  weight = new Float64Array(128);
   count = 0;
   #breaks = new Float64Array(64);
   #widths = new Float64Array(64);

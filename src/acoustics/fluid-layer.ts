@@ -39,20 +39,52 @@ export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: F
   let x = zRe;
   let y = zIm;
   let size = x * x + y * y;
-  if (size > SERIES4) trigonometric(x, y, size);
-  else {
+  let cosRe: number;
+  let cosIm: number;
+  let sincRe: number;
+  let sincIm: number;
+  if (size > SERIES4) {
+    trigonometric(x, y, circular);
+    cosRe = circular[0]!;
+    cosIm = circular[1]!;
+    sincRe = circular[2]!;
+    sincIm = circular[3]!;
+  } else {
     let doublings = 0;
     for (; size > 1; doublings++) {
       x *= 0.25;
       y *= 0.25;
       size *= 0.0625;
     }
-    series(x, y, size, doublings);
+    // Real coefficients at a complex place x + jy: b_k = c_k + 2x b_{k+1} − (x² + y²) b_{k+2}, two multiplications a term
+    // (Knuth, The Art of Computer Programming 2, 4.6.4).
+    const r = x + x;
+    const c5 = -1 / 3628800 + r / 479001600;
+    const c4 = 1 / 40320 + r * c5 - size / 479001600;
+    const c3 = -1 / 720 + r * c4 - size * c5;
+    const c2 = 1 / 24 + r * c3 - size * c4;
+    const c1 = -0.5 + r * c2 - size * c3;
+    cosRe = 1 + x * c1 - size * c2;
+    cosIm = y * c1;
+    const s5 = -1 / 39916800 + r / 6227020800;
+    const s4 = 1 / 362880 + r * s5 - size / 6227020800;
+    const s3 = -1 / 5040 + r * s4 - size * s5;
+    const s2 = 1 / 120 + r * s3 - size * s4;
+    const s1 = -1 / 6 + r * s2 - size * s3;
+    sincRe = 1 + x * s1 - size * s2;
+    sincIm = y * s1;
+    // sin 2z/2z = sin z/z · cos z; cos 2z = 2 cos² z − 1
+    for (; doublings > 0; doublings--) {
+      const re = sincRe * cosRe - sincIm * cosIm;
+      sincIm = sincRe * cosIm + sincIm * cosRe;
+      sincRe = re;
+      const square = 2 * (cosRe * cosRe - cosIm * cosIm) - 1;
+      cosIm = 4 * cosRe * cosIm;
+      cosRe = square;
+    }
   }
-  out[0] = circular[0]!;
-  out[1] = circular[1]!;
-  const sincRe = circular[2]!;
-  const sincIm = circular[3]!;
+  out[0] = cosRe;
+  out[1] = cosIm;
   // B = j Zc k d · sin z/z
   const bRe = layers[at + 3]!;
   const bIm = layers[at + 4]!;
@@ -67,46 +99,11 @@ export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: F
   out[5] = qRe * cRe - qIm * cIm;
 }
 
-/** cos z and sin z/z of the layer at hand; an array, because numbers in variables out here would be allocated. */
 const circular = new Float64Array(4);
 
-/**
- * z² = x + jy given with its squared modulus. A polynomial with real coefficients at a complex place takes two
- * multiplications a term: b_k = c_k + 2x b_{k+1} − |z²|² b_{k+2} (Knuth, The Art of Computer Programming 2, 4.6.4).
- */
-function series(x: number, y: number, size: number, doublings: number): void {
-  const r = x + x;
-  const c5 = -1 / 3628800 + r / 479001600;
-  const c4 = 1 / 40320 + r * c5 - size / 479001600;
-  const c3 = -1 / 720 + r * c4 - size * c5;
-  const c2 = 1 / 24 + r * c3 - size * c4;
-  const c1 = -0.5 + r * c2 - size * c3;
-  let cRe = 1 + x * c1 - size * c2;
-  let cIm = y * c1;
-  const s5 = -1 / 39916800 + r / 6227020800;
-  const s4 = 1 / 362880 + r * s5 - size / 6227020800;
-  const s3 = -1 / 5040 + r * s4 - size * s5;
-  const s2 = 1 / 120 + r * s3 - size * s4;
-  const s1 = -1 / 6 + r * s2 - size * s3;
-  let sRe = 1 + x * s1 - size * s2;
-  let sIm = y * s1;
-  for (let i = 0; i < doublings; i++) {
-    const re = sRe * cRe - sIm * cIm;
-    sIm = sRe * cIm + sIm * cRe;
-    sRe = re;
-    const square = 2 * (cRe * cRe - cIm * cIm) - 1;
-    cIm = 4 * cRe * cIm;
-    cRe = square;
-  }
-  circular[0] = cRe;
-  circular[1] = cIm;
-  circular[2] = sRe;
-  circular[3] = sIm;
-}
-
-/** The same by z = p − jq, q ≥ 0, held back where nothing is left to count. */
-function trigonometric(x: number, y: number, size: number): void {
-  const modulus = Math.sqrt(size);
+/** cos z and sin z/z by z² = x + jy, z = p − jq with q ≥ 0, held back where nothing is left to count. */
+function trigonometric(x: number, y: number, out: Float64Array): void {
+  const modulus = Math.sqrt(x * x + y * y);
   let p: number;
   let q: number;
   if (x >= 0) {
@@ -122,10 +119,10 @@ function trigonometric(x: number, y: number, size: number): void {
   const cos = Math.cos(p);
   const sin = Math.sin(p);
   // cos(p − jq) = cos p cosh q + j sin p sinh q; sin(p − jq) = sin p cosh q − j cos p sinh q
-  circular[0] = cos * cosh;
-  circular[1] = sin * sinh;
+  out[0] = cos * cosh;
+  out[1] = sin * sinh;
   const sinRe = sin * cosh;
   const sinIm = -cos * sinh;
-  circular[2] = (sinRe * p - sinIm * q) / modulus;
-  circular[3] = (sinIm * p + sinRe * q) / modulus;
+  out[2] = (sinRe * p - sinIm * q) / modulus;
+  out[3] = (sinIm * p + sinRe * q) / modulus;
 }

@@ -4,14 +4,9 @@ import type { FloorModel } from './floor-model.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
-import {
-  type ReverberantPower,
-  type ReverberantScratch,
-  reverberantPower,
-  slowWaveRadiation,
-} from './reverberant-field.ts';
+import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
-import { slowWaveNodes } from './slow-wave-nodes.ts';
+import { SlowWaves } from './slow-waves.ts';
 import { TAPPING_MACHINE, tappingForce2_N2_Hz } from './tapping-machine.ts';
 
 /** Sound power below, per hertz, of the tapping machine on the floor, W/Hz. */
@@ -24,9 +19,7 @@ export interface ImpactShares {
 export class Impact {
   readonly shares: ImpactShares = { direct: 0, supports: 0 };
   readonly #model: FloorModel;
-  readonly #points: number;
-  readonly #slow = new CrowdedNodes();
-  readonly #bending: FreeBendingWaves;
+  readonly #slow: SlowWaves;
   readonly #transfer: Float64Array;
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
@@ -40,12 +33,11 @@ export class Impact {
   constructor(model: FloorModel, quadrature: Quadrature) {
     const n = model.plates.length;
     this.#model = model;
-    this.#points = quadrature.slowWaves;
-    this.#bending = new FreeBendingWaves(model);
+    this.#slow = new SlowWaves(model, quadrature.slowWaves);
     this.#scratch = {
-      nodes: this.#slow,
+      nodes: new CrowdedNodes(),
       leafVelocity2: new Float64Array(n),
-      bending: this.#bending,
+      bending: new FreeBendingWaves(model),
       points: quadrature.resonance,
       airborne: false,
     };
@@ -79,12 +71,7 @@ export class Impact {
 
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
 
-    const mu = this.#bending.at(f_Hz, line.bending_Nm);
-    const fastRadiated = waves.struck.radiated;
-    // Above fc of the struck leaf hardly anything runs slower than sound: then a rough sum will do.
-    let slowRadiated = mu[0]! < 1 ? this.#slowRadiated(f_Hz, waves, mu, ROUGH_POINTS) : Infinity;
-    if (slowRadiated > NEGLIGIBLE * fastRadiated) slowRadiated = this.#slowRadiated(f_Hz, waves, mu, this.#points);
-    const radiated = fastRadiated + slowRadiated;
+    const radiated = waves.struck.radiated + this.#slow.radiated(f_Hz, waves);
     shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
 
     shares.supports = 0;
@@ -96,28 +83,7 @@ export class Impact {
     }
     return shares;
   }
-
-  /** ∫ |v_N|² σ r dr of the waves slower than sound, r = √(k²/k0² − 1). */
-  #slowRadiated(f_Hz: number, { line, forced }: FastWaves, mu: Float64Array, points: number): number {
-    const last = line.states.length - 1;
-    const k0 = (2 * Math.PI * f_Hz) / this.#model.air.soundSpeed_m_s;
-    let narrowestLoss = line.states[0]!.lossFactor + line.struckExtraLoss;
-    for (let i = 1; i <= last; i++) narrowestLoss = Math.min(narrowestLoss, line.states[i]!.lossFactor);
-    const { x, weight, count } = slowWaveNodes(this.#slow, this.#model, mu, narrowestLoss, f_Hz, forced.at(0), points);
-    let radiated = 0;
-    for (let j = 0; j < count; j++) {
-      const r = x[j]!;
-      const s = Math.sqrt(1 + r * r);
-      line.at(s, r, true).march(false);
-      radiated += weight[j]! * r * line.velocity2[last]! * slowWaveRadiation(s, k0, this.#model, forced);
-    }
-    return radiated;
-  }
 }
-
-/** Slow waves that radiate less than this share of the fast ones need no fine sum, and what a rough one has per piece. */
-const NEGLIGIBLE = 0.02;
-const ROUGH_POINTS = 1;
 
 /** Normalised impact sound level re 10 m² of a sound power in one band, dB: 10 lg(4ρ0c0W/A0 / p0²). ISO 10140-3. */
 export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: number): number {

@@ -1,0 +1,142 @@
+import { breakAtCavityResonances } from './cavity-resonances.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
+import type { FastWaves } from './fast-waves.ts';
+import type { FloorModel } from './floor-model.ts';
+import { FreeBendingWaves } from './free-bending-waves.ts';
+import { edgeRadiation } from './resonant-radiation.ts';
+import { slowWaveRadiation } from './reverberant-field.ts';
+
+/** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
+const BEYOND = 4;
+
+/** A free wave faster than sound by less than this, in k²/k0², still peaks into the slow ones. */
+const NEAR = 0.75;
+
+/** A peak with less than this share of the energy gets no points of its own. */
+const FAINT = 0.01;
+
+/** Slow waves that radiate less than this share of the fast ones need no fine sum, and what a rough one has per piece. */
+const NEGLIGIBLE = 0.02;
+const ROUGH_POINTS = 1;
+
+/** How often bisections between the limits of r halve their interval. */
+const HALVINGS = 12;
+
+/** Waves slower than sound on a struck floor, summed over r = √(k²/k0² − 1). */
+export class SlowWaves {
+  readonly #model: FloorModel;
+  readonly #points: number;
+  readonly #nodes = new CrowdedNodes();
+  readonly #bending: FreeBendingWaves;
+  // Of each free bending wave: place and half-width in r, and energy.
+  readonly #places: Float64Array;
+  readonly #widths: Float64Array;
+  readonly #energies: Float64Array;
+
+  constructor(model: FloorModel, pointsPerPiece: number) {
+    const n = model.plates.length;
+    this.#model = model;
+    this.#points = pointsPerPiece;
+    this.#bending = new FreeBendingWaves(model);
+    this.#places = new Float64Array(n);
+    this.#widths = new Float64Array(n);
+    this.#energies = new Float64Array(n);
+  }
+
+  /** ∫ |v_N|² σ r dr per unit of blocked pressure²; roughly where that is little against the fast waves' part. */
+  radiated(f_Hz: number, waves: FastWaves): number {
+    const fast = waves.struck.radiated;
+    const mu = this.#bending.at(f_Hz, waves.line.bending_Nm);
+    this.#findPeaks(f_Hz, waves, mu);
+    if (mu[0]! < 1) {
+      // Above fc of the struck leaf hardly anything runs slower than sound.
+      const rough = this.#sum(f_Hz, waves, ROUGH_POINTS);
+      if (rough < NEGLIGIBLE * fast) return rough;
+    }
+    return this.#sum(f_Hz, waves, this.#points);
+  }
+
+  /** Free bending waves as the air beside the leaf slows them. */
+  #findPeaks(f_Hz: number, waves: FastWaves, mu: Float64Array): void {
+    const { plates, air } = this.#model;
+    const { states, struckExtraLoss } = waves.line;
+    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+    let loss = states[0]!.lossFactor + struckExtraLoss;
+    for (let i = 1; i < states.length; i++) loss = Math.min(loss, states[i]!.lossFactor);
+    for (let i = 0; i < mu.length; i++) {
+      const free2 = mu[i]! * mu[i]!;
+      this.#energies[i] = 0;
+      if (!(free2 > 1 - NEAR)) continue;
+      const load = (2 * air.density_kg_m3) / (k0 * plates[i]!.surfaceMass_kg_m2);
+      const r = loadedWave(free2, load);
+      const mu2 = 1 + r * r;
+      const slope = 4 * r * mu2 + (free2 * free2 * load) / (r * r);
+      const width = Math.min((loss * mu2 * mu2) / slope, Math.sqrt(r * r + (loss * mu2) / 2) - r);
+      this.#places[i] = r;
+      this.#widths[i] = width;
+      // A Lorentzian holds π times its half-width times its height.
+      this.#energies[i] = Math.PI * width * this.#at(r, k0, waves);
+    }
+  }
+
+  #sum(f_Hz: number, waves: FastWaves, points: number): number {
+    const { air } = this.#model;
+    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+    const nodes = this.#nodes.begin().breakAt(0, Infinity);
+    const energies = this.#energies;
+    let all = waves.struck.radiated;
+    for (let i = 0; i < energies.length; i++) all += energies[i]!;
+    let slowest = 1;
+    for (let i = 0; i < energies.length; i++) {
+      if (energies[i]! <= FAINT * all) continue;
+      nodes.breakAt(this.#places[i]!, this.#widths[i]!);
+      slowest = Math.max(slowest, this.#places[i]!);
+    }
+    breakAtCavityResonances(nodes, this.#model, f_Hz, 'slow');
+    const end = BEYOND * slowest;
+    const cap = capRoot(k0, this.#model, waves.forced.at(0));
+    nodes
+      .breakAt(Math.min(cap, end), cap / 2)
+      .breakAt(end, Infinity)
+      .fill(points);
+    const { x, weight, count } = nodes;
+    let radiated = 0;
+    for (let j = 0; j < count; j++) radiated += weight[j]! * this.#at(x[j]!, k0, waves);
+    return radiated;
+  }
+
+  #at(r: number, k0: number, { line, forced }: FastWaves): number {
+    const s = Math.sqrt(1 + r * r);
+    line.at(s, r, true).march(false);
+    return r * line.velocity2[line.velocity2.length - 1]! * slowWaveRadiation(s, k0, this.#model, forced);
+  }
+}
+
+/**
+ * r of a free bending wave whose leaf carries the air it moves on both sides, (1 + r²)² = μ⁴ (1 + load/r) with
+ * load = 2ρ0/(k0 m'). Always slower than without air; by bisection in ln r.
+ */
+function loadedWave(free2: number, load: number): number {
+  const free4 = free2 * free2;
+  let low = 1e-3;
+  let high = 2 * Math.sqrt(free2) + load + 1;
+  for (let step = 0; step < HALVINGS + 2; step++) {
+    const r = Math.sqrt(low * high);
+    const mu2 = 1 + r * r;
+    if (mu2 * mu2 < free4 * (1 + load / r)) low = r;
+    else high = r;
+  }
+  return Math.sqrt(low * high);
+}
+
+/** r at which the edges' radiation falls to the cap, by bisection in ln r. */
+function capRoot(k0: number, { leafEdges }: FloorModel, cap: number): number {
+  let low = 1e-3;
+  let high = 10;
+  for (let step = 0; step < HALVINGS; step++) {
+    const r = Math.sqrt(low * high);
+    if (edgeRadiation(Math.sqrt(1 + r * r), k0, leafEdges.at(-1)!) > cap) low = r;
+    else high = r;
+  }
+  return Math.sqrt(low * high);
+}
