@@ -5,7 +5,7 @@ import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
-import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
+import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Transmission coefficients of one frequency, each as if the others were not there. */
 export interface AirborneShares {
@@ -46,9 +46,9 @@ export class Airborne {
    * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
    */
   at(f_Hz: number, waves: FastWaves): AirborneShares {
-    const { air, plates, interlayers, leafEdges } = this.#model;
+    const { air, plates, leafEdges } = this.#model;
     const { shares } = this;
-    const { line, forced } = waves;
+    const { line } = waves;
     const { velocity2, force2, radiated } = waves.airborne;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
@@ -57,10 +57,7 @@ export class Airborne {
     shares.supports = 0;
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
     for (let i = 0; i < last; i++) {
-      const layer = interlayers[i]!;
-      if (layer.kind === 'mat' || !layer.chain?.lower) continue;
-      const power = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
-      shares.supports += 8 * z0 * force2[i]! * power * this.#transfer[i + 1]!;
+      shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * this.#transfer[i + 1]!;
     }
 
     shares.resonant = 0;
@@ -70,7 +67,7 @@ export class Airborne {
       const mass = plates[0]!.surfaceMass_kg_m2;
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
-      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, this.#scratch, this.#power);
+      reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
       shares.resonant = 2 * z0 * v2 * this.#power.direct;
       shares.supports += 2 * z0 * v2 * this.#power.supports;
     }

@@ -33,7 +33,7 @@ export function breakAtCavityResonances(
     const fill = filledShare(layer);
     if (fill > 0.5) continue;
     const loss = fill > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
-    const stiffness = (air.density_kg_m3 * air.soundSpeed_m_s ** 2) / layer.depth_m;
+    const stiffness = (air.density_kg_m3 * air.soundSpeed_m_s * air.soundSpeed_m_s) / layer.depth_m;
     const inverseMass = 1 / plates[i]!.surfaceMass_kg_m2 + 1 / plates[i + 1]!.surfaceMass_kg_m2;
     const bounce = Math.sqrt(stiffness * inverseMass) / (2 * Math.PI * f_Hz);
     const step = air.soundSpeed_m_s / (2 * layer.depth_m * f_Hz);
@@ -51,7 +51,9 @@ export function breakAtCavityResonances(
 /** The part of kx² that counts in a cavity crossed by joists, for waves about as fast as sound. */
 function keptShare({ cavity }: CavityModel, f_Hz: number, soundSpeed_m_s: number): number {
   if (cavity.joists === 'none') return 1;
-  return 1 - 0.5 / (1 + ((2 * f_Hz * cavity.joistSpacing_m) / soundSpeed_m_s) ** 4);
+  const across = (2 * f_Hz * cavity.joistSpacing_m) / soundSpeed_m_s;
+  const across2 = across * across;
+  return 1 - 0.5 / (1 + across2 * across2);
 }
 
 function filledShare({ fluids, depth_m }: CavityModel): number {

@@ -48,7 +48,8 @@ export function chainImpedance(
   else infinitePlateMobility(chain.upper, ends.upperBending_Nm, ends.upperMass_kg_m2, omega, mobility);
   const c1Re = mobility.re;
   const c1Im = mobility.im;
-  const zm = (omega * chain.joistMass_kg_m2) / (1 + (f_Hz / constants.joistInertiaLimit_Hz) ** 2);
+  const overLimit = f_Hz / constants.joistInertiaLimit_Hz;
+  const zm = (omega * chain.joistMass_kg_m2) / (1 + overLimit * overLimit);
   // D = 1 + c1 · j zm
   const dRe = 1 - c1Im * zm;
   const dIm = c1Re * zm;

@@ -50,7 +50,7 @@ export function fasteningMobility(
     const q1 = (2 * Math.PI) / l;
     const rows = Math.min(Math.ceil((FAR * Math.sqrt(k2)) / q1) + 2, MOST_ROWS);
     for (let nu = 1; nu <= rows; nu++) {
-      lineRow(b, (nu * q1) ** 2, k2Re, k2Im, row);
+      lineRow(b, nu * q1 * (nu * q1), k2Re, k2Im, row);
       sumRe += 2 * row.re;
       sumIm += 2 * row.im;
     }
@@ -141,7 +141,7 @@ export function infinitePlateMobility(
 }
 
 export function bendingWaveSpeed_m_s(bending_Nm: number, surfaceMass_kg_m2: number, omega_rad_s: number): number {
-  return (((bending_Nm * omega_rad_s) / surfaceMass_kg_m2) * omega_rad_s) ** 0.25;
+  return Math.sqrt(Math.sqrt(bending_Nm / surfaceMass_kg_m2) * omega_rad_s);
 }
 
 /** 0 where points act as a line (bending wave longer than twice their distance), 1 where each acts alone; smooth. */

@@ -25,7 +25,7 @@ export class FreeBendingWaves {
   at(f_Hz: number, bending_Nm: Float64Array): Float64Array {
     const { plates, interlayers, air } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
-    const k04 = (omega / air.soundSpeed_m_s) ** 4;
+    const k0 = omega / air.soundSpeed_m_s;
     const diagonal = this.#diagonal.fill(0);
     const beside = this.#beside.fill(0);
     let joined = false;
@@ -43,7 +43,7 @@ export class FreeBendingWaves {
     }
     for (let i = 0; i < plates.length; i++) {
       const k4 = joined ? tridiagonalEigenvalue(diagonal, beside, i, 1e-5) : diagonal[i]!;
-      this.mu[i] = k4 > 0 ? (k4 / k04) ** 0.25 : NaN;
+      this.mu[i] = k4 > 0 ? Math.sqrt(Math.sqrt(k4)) / k0 : NaN;
     }
     return this.mu;
   }

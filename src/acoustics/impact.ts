@@ -58,7 +58,7 @@ export class Impact {
   at(f_Hz: number, waves: FastWaves): ImpactShares {
     const { air, plates } = this.#model;
     const { shares } = this;
-    const { line, forced } = waves;
+    const { line } = waves;
     const { velocity2 } = waves.struck;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
@@ -76,7 +76,7 @@ export class Impact {
 
     shares.supports = 0;
     if (this.#hasSupports) {
-      reverberantPower(this.#model, line, forced, f_Hz, this.#transfer, this.#scratch, this.#power);
+      reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
       const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
       const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);

@@ -138,7 +138,8 @@ function leafBending(leaf: Leaf, modulusOf: (sheet: Sheet) => number): number {
 }
 
 function sheetBending(sheet: Sheet, modulus_Pa: number): number {
-  return (modulus_Pa * sheet.thickness_m ** 3) / (12 * (1 - sheet.poissonRatio ** 2));
+  const { thickness_m: h, poissonRatio: nu } = sheet;
+  return (modulus_Pa * h * h * h) / (12 * (1 - nu * nu));
 }
 
 function meanModulus_Pa(sheet: Sheet): number {
@@ -146,5 +147,6 @@ function meanModulus_Pa(sheet: Sheet): number {
 }
 
 function longitudinalSpeed_m_s(sheet: Sheet): number {
-  return Math.sqrt(meanModulus_Pa(sheet) / (sheet.density_kg_m3 * (1 - sheet.poissonRatio ** 2)));
+  const { poissonRatio: nu } = sheet;
+  return Math.sqrt(meanModulus_Pa(sheet) / (sheet.density_kg_m3 * (1 - nu * nu)));
 }

@@ -10,6 +10,8 @@ export interface PlateEdges {
 /** σ never exceeds this: the maximum at the critical frequency in EN 12354-1:2000, Annex B. */
 export const MAXIMUM_RADIATION = 2;
 
+const PI4 = Math.PI ** 4;
+
 /**
  * Radiation efficiency of the reverberant field of a plate with critical frequency `fc_Hz`.
  *
@@ -24,14 +26,18 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
   const rest = 1 - lambda2;
   const delta1 =
     (rest * Math.log((1 + lambda) / (1 - lambda)) + 2 * lambda) / (4 * Math.PI * Math.PI * rest * Math.sqrt(rest));
-  const edges = (plate.perimeter_m / plate.area_m2) * (soundSpeed_m_s / fc_Hz) * delta1;
+  const wavelength_m = soundSpeed_m_s / fc_Hz;
+  const edges = (plate.perimeter_m / plate.area_m2) * wavelength_m * delta1;
   const corners =
     lambda2 < 0.5
-      ? (8 * soundSpeed_m_s ** 2 * (1 - 2 * lambda2)) /
-        (fc_Hz ** 2 * Math.PI ** 4 * plate.area_m2 * lambda * Math.sqrt(rest))
+      ? (8 * wavelength_m * wavelength_m * (1 - 2 * lambda2)) / (PI4 * plate.area_m2 * lambda * Math.sqrt(rest))
       : 0;
-  const f11_Hz = (soundSpeed_m_s ** 2 / (4 * fc_Hz)) * (plate.length_m ** -2 + plate.width_m ** -2);
-  const piston = 4 * plate.area_m2 * (f_Hz / soundSpeed_m_s) ** 2 * (1 + (f_Hz / f11_Hz) ** 8);
+  const { length_m, width_m } = plate;
+  const f11_Hz = (soundSpeed_m_s / 4) * wavelength_m * (1 / (length_m * length_m) + 1 / (width_m * width_m));
+  const perWave = f_Hz / soundSpeed_m_s;
+  const overFirst2 = (f_Hz / f11_Hz) * (f_Hz / f11_Hz);
+  const overFirst4 = overFirst2 * overFirst2;
+  const piston = 4 * plate.area_m2 * perWave * perWave * (1 + overFirst4 * overFirst4);
   return Math.min(edges + corners, piston, MAXIMUM_RADIATION);
 }
 

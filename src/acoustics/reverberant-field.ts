@@ -1,11 +1,11 @@
 import type { CrowdedNodes } from './crowded-nodes.ts';
+import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { ForcedRadiation } from './forced-radiation.ts';
 import type { FreeBendingWaves } from './free-bending-waves.ts';
 import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
-import { criticalFrequency_Hz, supportRadiation } from './support-radiation.ts';
-import type { TransmissionLine } from './transmission-line.ts';
+import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /**
  * Radiation efficiency of a wave of wave number `mu`·k0 > k0 on the last leaf: its edges, never more than a panel forced
@@ -40,19 +40,19 @@ export interface ReverberantScratch {
  * Where the reverberant field of the uppermost leaf goes on to: the waves of the transfer matrices around the leaf's
  * bending wave number, averaged over its resonance, and the chain of supports between unbounded leaves.
  *
- * `line` is prepared at `f_Hz` and moved by this call; `leafVelocity2` (one per leaf) is scratch. `belowTransfer[i]` is the
+ * `waves` stand at `f_Hz`; their line is moved by this call. `belowTransfer[i]` is the
  * mean square velocity of the last leaf per that of leaf i. For a single leaf the power is ρ0c0σ_res.
  */
 export function reverberantPower(
   model: FloorModel,
-  line: TransmissionLine,
-  forced: ForcedRadiation,
+  waves: FastWaves,
   f_Hz: number,
   belowTransfer: Float64Array,
   scratch: ReverberantScratch,
   out: ReverberantPower,
 ): void {
   const { air, plates } = model;
+  const { line } = waves;
   const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
   const last = plates.length - 1;
   const first = plates[0]!;
@@ -69,12 +69,11 @@ export function reverberantPower(
     scratch.airborne ||
     model.interlayers.some((layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower)
   ) {
-    out.direct = z0 * averageAround(model, line, forced, f_Hz, scratch);
+    out.direct = z0 * averageAround(model, waves, f_Hz, scratch);
   }
   for (let i = 0; i < last; i++) {
-    const layer = model.interlayers[i]!;
-    if (layer.kind === 'mat' || !layer.chain?.lower) continue;
-    const power = supportRadiation(model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
+    const power = waves.supportPower[i]!;
+    if (power === 0) continue;
     const above = leafVelocity2[i]! / leafVelocity2[0]!;
     out.supports += above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
   }
@@ -86,12 +85,12 @@ export function reverberantPower(
  */
 function averageAround(
   model: FloorModel,
-  line: TransmissionLine,
-  forced: ForcedRadiation,
+  waves: FastWaves,
   f_Hz: number,
   { nodes, leafVelocity2, bending, points, airborne }: ReverberantScratch,
 ): number {
   const { air, plates } = model;
+  const { line, forced } = waves;
   const last = plates.length - 1;
   const state = line.states[0]!;
   const first = plates[0]!;

@@ -9,7 +9,8 @@ export function thickPlateFactor(f_Hz: number, thickness_m: number, longitudinal
   const x = (4.05 * thickness_m * f_Hz) / longitudinalSpeed_m_s;
   const r = x + Math.sqrt(1 + x * x);
   const fp_Hz = longitudinalSpeed_m_s / (5.5 * thickness_m);
-  const beyond = 2 * (f_Hz / fp_Hz) ** 3;
+  const over = f_Hz / fp_Hz;
+  const beyond = 2 * over * over * over;
   const rise = Math.max(r, beyond);
   return 1 / (rise * rise);
 }

@@ -110,13 +110,14 @@ export class TransmissionLine {
     const omega = 2 * Math.PI * f_Hz;
     const c = air.soundSpeed_m_s;
     this.#z0 = air.density_kg_m3 * c;
-    this.#k02 = (omega / c) ** 2;
+    this.#k02 = (omega / c) * (omega / c);
     for (let i = 0; i < this.#leaves; i++) {
       const plate = plates[i]!;
       const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, constants, this.states[i]!);
       const root = Math.sqrt(plate.alongRatio);
-      const turned = (root * azimuthCos2 + (1 - azimuthCos2) / root) ** 2;
-      const bend = (bending_Nm * turned * omega ** 3) / c ** 4;
+      const turn = root * azimuthCos2 + (1 - azimuthCos2) / root;
+      const turned = turn * turn;
+      const bend = (bending_Nm * turned * this.#k02 * this.#k02) / omega;
       const mass = omega * plate.surfaceMass_kg_m2;
       this.bending_Nm[i] = bending_Nm * turned;
       this.coincidence2[i] = bend / mass;
@@ -157,7 +158,8 @@ export class TransmissionLine {
     const layer = this.#model.interlayers[i]!;
     if (layer.kind === 'mat' || !layer.chain) return 0;
     chainImpedance(layer.chain, this.#ends(i), f_Hz, 'infinite', this.#model.constants, reverberant);
-    return reverberant.z12Re ** 2 + reverberant.z12Im ** 2;
+    const { z12Re, z12Im } = reverberant;
+    return z12Re * z12Re + z12Im * z12Im;
   }
 
   #prepareFluids(layer: CavityModel, f_Hz: number, first: number): void {
