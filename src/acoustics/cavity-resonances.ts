@@ -8,6 +8,9 @@ const MOST_MODES = 6;
 /** Half-width in √(k²/k0² − 1) of what happens where waves begin to fade inside a cavity. */
 const FADING = 0.15;
 
+/** Filled to more than this share, a cavity has no sharp resonance across its depth. */
+const DAMPED_SHARE = 0.15;
+
 /** Half-width that fill on part of the depth gives, relative. */
 const PARTLY_FILLED = 0.15;
 
@@ -16,7 +19,8 @@ const PARTLY_FILLED = 0.15;
  * u = kz/k0 inside the cavity. Between joists half of kx² counts until half a wave fits into a bay, so that some of these
  * waves run slower than sound outside; with fill the leaves resonate about where they begin to fade inside.
  *
- * @param side 'fast' breaks in cos θ, 'slow' in √(k²/k0² − 1). Cavities filled to more than half have no sharp resonance.
+ * @param side 'fast' breaks in cos θ, 'slow' in √(k²/k0² − 1). Cavities filled to more than half have no
+ * sharp resonance, those filled to some part the first alone.
  */
 export function breakAtCavityResonances(
   nodes: CrowdedNodes,
@@ -37,7 +41,8 @@ export function breakAtCavityResonances(
     const inverseMass = 1 / plates[i]!.surfaceMass_kg_m2 + 1 / plates[i + 1]!.surfaceMass_kg_m2;
     const bounce = Math.sqrt(stiffness * inverseMass) / (2 * Math.PI * f_Hz);
     const step = air.soundSpeed_m_s / (2 * layer.depth_m * f_Hz);
-    for (let n = 0; n <= MOST_MODES; n++) {
+    const modes = fill > DAMPED_SHARE ? 0 : MOST_MODES;
+    for (let n = 0; n <= modes; n++) {
       const inside = n === 0 ? bounce : n * step;
       if (inside >= 1) break;
       const s2 = (1 - inside * inside) / kept;

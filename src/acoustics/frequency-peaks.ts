@@ -6,8 +6,8 @@ import { resonances } from './resonances.ts';
 import { MAXIMUM_RADIATION, resonantRadiation } from './resonant-radiation.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
-/** Most resonances across one empty cavity that are given points of their own. */
-const MOST_MODES = 4;
+/** Most resonances across one empty cavity that are given points of their own; more where no support outdoes them. */
+const MOST_MODES = { supported: 4, apart: 10 };
 
 /** How far the meeting of coincidence and cavity resonance is spread and shifted by the leaves' mass, relative. */
 const MEETING = 0.06;
@@ -88,7 +88,8 @@ function cavityPeaks({ interlayers, air, constants }: FloorModel, critical: read
   return interlayers.flatMap((layer, i) => {
     if (layer.kind === 'mat' || layer.fluids.some((f) => f.flowResistivity_Pa_s_m2 !== undefined)) return [];
     const leaves = critical.filter(({ leaf }) => leaf === i || leaf === i + 1);
-    return Array.from({ length: MOST_MODES }, (_, n) => {
+    const modes = layer.chain?.lower ? MOST_MODES.supported : MOST_MODES.apart;
+    return Array.from({ length: modes }, (_, n) => {
       const frequency_Hz = ((n + 1) * air.soundSpeed_m_s) / (2 * layer.depth_m);
       const loss = cavityLossFactor(frequency_Hz, layer.depth_m, constants.cavityAbsorption, air);
       // 1 − fc/f = (f_n/f)²

@@ -236,9 +236,9 @@ export class TransmissionLine {
         continue;
       }
       // Impedance matrix of the air: A/C, 1/C, D/C; that of the supports added.
-      const c2 = cRe * cRe + cIm * cIm;
-      const y12Re = cRe / c2;
-      const y12Im = -cIm / c2;
+      const inverseC2 = 1 / (cRe * cRe + cIm * cIm);
+      const y12Re = cRe * inverseC2;
+      const y12Im = -cIm * inverseC2;
       const z12Re = y12Re + chain.z12Re;
       const z12Im = y12Im + chain.z12Im;
       const z22Re = dRe * y12Re - dIm * y12Im + chain.z22Re;
@@ -247,9 +247,9 @@ export class TransmissionLine {
       const z11Im = aRe * y12Im + aIm * y12Re + chain.z11Im;
       const nRe = pRe + z22Re * vRe - z22Im * vIm;
       const nIm = pIm + z22Re * vIm + z22Im * vRe;
-      const size = z12Re * z12Re + z12Im * z12Im;
-      const upVRe = (nRe * z12Re + nIm * z12Im) / size;
-      const upVIm = (nIm * z12Re - nRe * z12Im) / size;
+      const inverseZ2 = 1 / (z12Re * z12Re + z12Im * z12Im);
+      const upVRe = (nRe * z12Re + nIm * z12Im) * inverseZ2;
+      const upVIm = (nIm * z12Re - nRe * z12Im) * inverseZ2;
       pRe = z11Re * upVRe - z11Im * upVIm - z12Re * vRe + z12Im * vIm;
       pIm = z11Re * upVIm + z11Im * upVRe - z12Re * vIm - z12Im * vRe;
       vRe = upVRe;

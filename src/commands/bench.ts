@@ -3,14 +3,14 @@
  *
  * Every bench warms up, times each run alone, and sums a result into a sink so that nothing is optimised away.
  */
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { PREDICTION_BENCHES } from '../../tests/bench/predictions.ts';
 
 const WARM_UP = 60;
 const RUNS = 200;
 
 console.log(
-  `${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}`,
+  `${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, load ${loadavg()[0]!.toFixed(1)}, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}`,
 );
 console.log('milliseconds: median, interquartile range, fastest of 200 runs');
 let sink = 0;

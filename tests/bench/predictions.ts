@@ -14,6 +14,7 @@ export const PREDICTION_BENCHES: readonly Bench[] = [
   prediction('two-leaf joist floor on clips', 't1'),
   prediction('three leaves: topping on mat, deck, ceiling on clips', 't4'),
   prediction('framed wall, empty', 'w1'),
+  prediction('open-truss floor, deep empty cavity', 'f4'),
   prediction('bare slab', 'c150'),
   prediction('screed on mat on cross-laminated timber (orthotropic)', 'a1'),
 ];

@@ -37,7 +37,7 @@ it.each(['w1', 'w2', 'w4', 'w5', 'f1', 'f3', 't1', 't4', 'c75', 'c100', 'c150', 
   60_000,
 );
 
-it('any floor that could be built is within 0.1 dB of a dense quadrature in the median, 2 dB at worst', () => {
+it('any floor that could be built is within 0.06 dB of a dense quadrature in the median, 0.2 dB in nine of ten, 2.5 dB at worst', () => {
   const found: number[] = [];
   fc.assert(
     fc.property(floors('real', 2), (floor) => {
@@ -49,10 +49,11 @@ it('any floor that could be built is within 0.1 dB of a dense quadrature in the 
         resonance: 16,
       });
       found.push(Math.max(R, Ln));
-      expect(Math.max(R, Ln)).toBeLessThan(2);
+      expect(Math.max(R, Ln)).toBeLessThan(2.5);
     }),
-    { numRuns: 20, seed: 5, endOnFailure: true },
+    { numRuns: 40, seed: 5, endOnFailure: true },
   );
   found.sort((a, b) => a - b);
-  expect(found[Math.floor(found.length / 2)]!).toBeLessThan(0.1);
+  expect(found[Math.floor(found.length / 2)]!).toBeLessThan(0.06);
+  expect(found[Math.floor(found.length * 0.9)]!).toBeLessThan(0.2);
 }, 120_000);
