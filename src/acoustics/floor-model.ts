@@ -72,7 +72,7 @@ export function floorModel(construction: Construction, constants: ModelConstants
     plates,
     interlayers: interlayers.map((layer, i) => interlayerModel(layer, plates, i, constants)),
     edges,
-    leafEdges: leaves.map((_, i) => leafEdges(edges, interlayers[i - 1], interlayers[i])),
+    leafEdges: plates.map((plate, i) => leafEdges(edges, plate, interlayers[i - 1], interlayers[i], air)),
     orthotropic: plates.some((p) => Math.abs(p.alongRatio - 1) > 1e-9),
   };
 }

@@ -1,3 +1,4 @@
+import { bayResonance_Hz } from './bay-resonance.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { NamedFrequency } from './prediction.ts';
 import { tridiagonalEigenvalue } from './tridiagonal.ts';
@@ -88,9 +89,6 @@ function cavityModes(model: FloorModel): NamedFrequency[] {
   );
 }
 
-/** First resonance of a strip clamped at two lines, κ = 4.730: f = (κ²/2πb²) √(B/m'). Blevins 1979, table 8-1. */
-const CLAMPED_STRIP = 4.73004 ** 2 / (2 * Math.PI);
-
 function bayResonances(model: FloorModel): NamedFrequency[] {
   return model.interlayers.flatMap((layer, i) => {
     if (layer.kind !== 'cavity' || !layer.chain) return [];
@@ -99,7 +97,7 @@ function bayResonances(model: FloorModel): NamedFrequency[] {
     return ends.map(({ leaf, spacing_m }) => {
       const plate = model.plates[leaf]!;
       return {
-        frequency_Hz: (CLAMPED_STRIP / spacing_m ** 2) * Math.sqrt(plate.staticBending_Nm / plate.surfaceMass_kg_m2),
+        frequency_Hz: bayResonance_Hz(plate, spacing_m),
         name: `${leafName(model, leaf)} swings between its fastenings`,
         kind: 'bay' as const,
       };

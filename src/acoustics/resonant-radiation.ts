@@ -1,10 +1,29 @@
 /** What the reverberant (resonant) field of a finite plate needs to know of it. */
 export interface PlateEdges {
   readonly area_m2: number;
-  /** Length of the edges that radiate: simply supported; lines inside the area count with both their sides. */
+  /** Length of the outer edges, simply supported. */
   readonly perimeter_m: number;
   readonly length_m: number;
   readonly width_m: number;
+  /** Lines inside that hold the plate fast; absent where there are none. */
+  readonly bays?: Bays;
+}
+
+export interface Bays {
+  /** Both sides of every line, m. */
+  readonly perimeter_m: number;
+  /** k0 at the plate's first resonance between two lines, rad/m: 2πf/c. */
+  readonly resonance_rad_m: number;
+}
+
+/**
+ * Length of the edges that radiate at wave number `k0_rad_m` of sound, m. Between its lines a plate has no bending waves
+ * below its first resonance there, so that the lines come in as x²/(1+x²), x the frequency over that resonance.
+ */
+function radiatingEdges_m({ perimeter_m, bays }: PlateEdges, k0_rad_m: number): number {
+  if (!bays) return perimeter_m;
+  const x2 = (k0_rad_m * k0_rad_m) / (bays.resonance_rad_m * bays.resonance_rad_m);
+  return perimeter_m + (bays.perimeter_m * x2) / (1 + x2);
 }
 
 /** σ never exceeds this: the maximum at the critical frequency in EN 12354-1:2000, Annex B. */
@@ -27,7 +46,8 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
   const delta1 =
     (rest * Math.log((1 + lambda) / (1 - lambda)) + 2 * lambda) / (4 * Math.PI * Math.PI * rest * Math.sqrt(rest));
   const wavelength_m = soundSpeed_m_s / fc_Hz;
-  const edges = (plate.perimeter_m / plate.area_m2) * wavelength_m * delta1;
+  const radiating_m = radiatingEdges_m(plate, (2 * Math.PI * f_Hz) / soundSpeed_m_s);
+  const edges = (radiating_m / plate.area_m2) * wavelength_m * delta1;
   const corners =
     lambda2 < 0.5
       ? (8 * wavelength_m * wavelength_m * (1 - 2 * lambda2)) / (PI4 * plate.area_m2 * lambda * Math.sqrt(rest))
@@ -48,7 +68,7 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
 export function edgeRadiation(mu: number, k0_rad_m: number, plate: PlateEdges): number {
   const root2 = mu * mu - 1;
   return (
-    (plate.perimeter_m * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
+    (radiatingEdges_m(plate, k0_rad_m) * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
     (2 * Math.PI * mu * k0_rad_m * plate.area_m2 * Math.sqrt(root2))
   );
 }
