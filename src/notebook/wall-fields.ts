@@ -1,5 +1,5 @@
 /** What the walls beside the floor may be: words, limits and usual ranges. The limits are our own, no source. */
-import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-element.ts';
+import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-materials.ts';
 import { type NumberSpec, number } from './field-specs.ts';
 import type { WallJunctionKind, WallMaterial } from './types.ts';
 

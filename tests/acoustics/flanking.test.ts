@@ -4,7 +4,7 @@ import type { Construction, ConstructionLayer, FlankingWall, WallJunction } from
 import { flankingOf } from '#src/acoustics/flanking.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
-import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-element.ts';
+import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-materials.ts';
 import { flankingByBand_dB } from '#src/acoustics/standards/iso-12354-1-simplified.ts';
 import { impactFlankingCorrection_dB } from '#src/acoustics/standards/iso-12354-2-simplified.ts';
 import { lightJunctionK_dB } from '#src/acoustics/standards/light-junction.ts';

@@ -7,20 +7,12 @@ import { exactBandOf } from './iec-61260.ts';
 export interface HomogeneousElement {
   readonly surfaceMass_kg_m2: number;
   readonly thickness_m: number;
-  /** c_L, m/s: see `HOMOGENEOUS_MATERIALS`. */
+  /** c_L, m/s: see `iso-12354-1-materials.ts`. */
   readonly longitudinalSpeed_m_s: number;
   readonly internalLossFactor: number;
   readonly length_m: number;
   readonly height_m: number;
 }
-
-/** EN 12354-1:2000, Annex B, table B.1 (from memory, unverified). */
-export const HOMOGENEOUS_MATERIALS = {
-  concrete: { density_kg_m3: 2300, longitudinalSpeed_m_s: 3500, internalLossFactor: 0.006 },
-  'calcium-silicate blocks': { density_kg_m3: 1750, longitudinalSpeed_m_s: 2600, internalLossFactor: 0.015 },
-  'lightweight concrete': { density_kg_m3: 1300, longitudinalSpeed_m_s: 1700, internalLossFactor: 0.015 },
-  'autoclaved aerated concrete': { density_kg_m3: 400, longitudinalSpeed_m_s: 1400, internalLossFactor: 0.01 },
-} as const;
 
 /** The radiation factor of free and forced waves never exceeds this. */
 const MAXIMUM_RADIATION = 2;

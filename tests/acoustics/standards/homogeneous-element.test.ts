@@ -4,11 +4,8 @@ import { stc } from '#src/acoustics/ratings/stc.ts';
 import { bareSlabRw } from '#src/acoustics/simple/bare-slab.ts';
 import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
 import { THIRD_OCTAVES_HZ } from '#src/acoustics/standards/iec-61260.ts';
-import {
-  HOMOGENEOUS_MATERIALS,
-  type HomogeneousElement,
-  homogeneousReduction_dB,
-} from '#src/acoustics/standards/iso-12354-1-element.ts';
+import { type HomogeneousElement, homogeneousReduction_dB } from '#src/acoustics/standards/iso-12354-1-element.ts';
+import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-materials.ts';
 import { flankingByBand_dB, flankingSimplified } from '#src/acoustics/standards/iso-12354-1-simplified.ts';
 import { PUBLISHED_TABLES } from '../../published/ratings-tables.ts';
 
