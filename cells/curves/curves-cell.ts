@@ -15,6 +15,7 @@ import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/not
 import { OVERLAYS } from './curve-overlays.ts';
 import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
 import { type CurvesView, curvesView, type MeasuredTools } from './curves-view.ts';
+import type { MeasuredEditor } from './measured-editor.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
 @customElement('curves-cell')
@@ -40,6 +41,18 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
         padding: 0;
         line-height: 1.5rem;
       }
+      .dropping {
+        outline: 2px dashed var(--focus);
+        outline-offset: 4px;
+      }
+      table.measured-ratings {
+        width: auto;
+        font-size: var(--size-small);
+      }
+      table.measured-ratings th[scope="row"] {
+        min-width: 7rem;
+        overflow-wrap: anywhere;
+      }
       .remark {
         margin-top: var(--space-2);
         overflow-wrap: anywhere;
@@ -53,12 +66,24 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   @state() private table = false;
   @state() private problem: string | undefined;
+  /** A file of bands hovers over the cell. */
+  @state() private dropping = false;
   @state() private tools: MeasuredTools | undefined;
   /** Whether the editor of measured bands is open; undefined while nobody has asked for it. */
   @state() private measuring: boolean | undefined;
   @query('band-chart') private chart!: BandChart | null;
+  @query('measured-editor') private editor!: MeasuredEditor | null;
 
   #view!: CurvesView;
+
+  constructor() {
+    super();
+    this.addEventListener('dragenter', this.#onDragEnter, { once: true });
+  }
+
+  get #measurable(): boolean {
+    return !curveQuantityInfo(this.cell.quantity).relative;
+  }
 
   protected override willUpdate(changed: PropertyValues): void {
     if (this.cell.measured && !this.tools) void this.#loadTools();
@@ -82,10 +107,11 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
       </div>
       ${
         view.empty === undefined
-          ? html`<band-chart .data=${view.data} .label=${view.label} .busy=${view.busy}></band-chart>`
+          ? html`<band-chart class=${this.dropping ? 'dropping' : ''} .data=${view.data} .label=${view.label} .busy=${view.busy}></band-chart>`
           : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
       }
       ${view.remarks.map((remark) => html`<p class="note remark">${remark}</p>`)}
+      ${view.ratings && this.tools ? this.tools.ratingsTable(view.ratings) : nothing}
       ${view.failures.map(({ name, message }) => html`<p class="error" role="status">${name}: ${message}</p>`)}
       ${this.#renderOverlays()}
       ${
@@ -106,7 +132,6 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   #renderOverlays() {
     const { cell } = this;
-    const measurable = !curveQuantityInfo(cell.quantity).relative;
     return html`
       <fieldset class="overlays screen-only">
         <legend>Lay over</legend>
@@ -122,7 +147,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           `,
         )}
         ${
-          measurable
+          this.#measurable
             ? html`<button
                 type="button"
                 class="quiet"
@@ -141,20 +166,39 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           : html`<measured-editor
               class="screen-only"
               .cell=${cell}
-              ?hidden=${!(this.measuring && measurable)}
+              ?hidden=${!(this.measuring && this.#measurable)}
             ></measured-editor>`
       }
     `;
   }
 
   /** The code behind it comes when it is first asked for. */
-  #onMeasured = async (): Promise<void> => {
-    this.measuring = !this.measuring;
+  #onMeasured = (): Promise<void> => this.#showEditor(!this.measuring);
+
+  async #showEditor(shown: boolean): Promise<void> {
+    this.measuring = shown;
     if (!(await this.#loaded(() => import('./measured-editor.ts')))) this.measuring = undefined;
+    await this.updateComplete;
+  }
+
+  #onDragEnter = async (): Promise<void> => {
+    const drop = await this.#loaded(() => import('./bands-drop.ts'));
+    drop?.receiveBands(this, {
+      takes: () => this.#measurable,
+      onOver: (over) => {
+        this.dropping = over;
+      },
+      onFile: (file) => void this.#onDropped(file),
+    });
   };
 
+  async #onDropped(file: File): Promise<void> {
+    await this.#showEditor(true);
+    await this.editor?.read(file);
+  }
+
   async #loadTools(): Promise<void> {
-    this.tools = await this.#loaded(() => import('./measured-points.ts'));
+    this.tools = await this.#loaded(() => import('./measured-tools.ts'));
   }
 
   async #loaded<T>(load: () => Promise<T>): Promise<T | undefined> {

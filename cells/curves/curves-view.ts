@@ -6,9 +6,9 @@ import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import type { CurvesCell, Notebook, Scenario } from '#src/notebook/types.ts';
 import { curveOverlays } from './curve-overlays.ts';
 import { type CurveQuantityInfo, curveQuantityInfo } from './curve-quantities.ts';
+import type { MeasuredRatings } from './measured-ratings.ts';
 
-/** What draws and judges measured bands; it is loaded for cells that hold some. */
-export type MeasuredTools = Pick<typeof import('./measured-points.ts'), 'measuredPoints' | 'fitSentences'>;
+export type MeasuredTools = typeof import('./measured-tools.ts');
 
 export interface CurvesView {
   readonly data: BandChartData;
@@ -21,6 +21,8 @@ export interface CurvesView {
   readonly failures: readonly { readonly name: string; readonly message: string }[];
   /** Under a difference: what it is taken from. Under overlays: whose they are. Under measured bands: how far off. */
   readonly remarks: readonly string[];
+  /** Of measured bands, beside the prediction's. */
+  readonly ratings?: MeasuredRatings | undefined;
 }
 
 /** @param tools Without them the measured bands of the cell are not there yet. */
@@ -55,8 +57,9 @@ export function curvesView(
     ),
     remarks: [
       ...remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
-      ...((focus && tools?.fitSentences(cell, focus.prediction, focus.scenario.name)) ?? []),
+      ...((focus && tools?.measuredRemarks(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
+    ratings: focus && tools?.measuredRatings(cell, focus.prediction, focus.scenario.name),
   };
 }
 

@@ -123,7 +123,7 @@ export class MeasuredEditor extends LitElement {
       <div class="row">
         <button type="button" class="choose" @click=${this.#choose}>Choose a CSV of measured bands …</button>
         <input type="file" accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values" @change=${this.#onFile} />
-        <span class="note">A heading line with f (Hz) and R, TL or Ln; then a band per line, in dB.</span>
+        <span class="note">Or drop it on this cell. A heading line with f (Hz) and R, TL or Ln; then a band per line, in dB.</span>
       </div>
       ${this.refusal ? renderRefusal(this.refusal) : nothing} ${this.draft ? this.#renderDraft(this.draft) : nothing}
     `;
@@ -218,17 +218,26 @@ export class MeasuredEditor extends LitElement {
   #onFile = async (event: Event): Promise<void> => {
     const input = event.target as HTMLInputElement;
     const [file] = input.files ?? [];
-    if (!file) return;
-    const reading = await readMeasuredFile(file, LIMITS.measured - this.#measured.length);
+    if (file) await this.read(file);
     // The same file may be chosen again once it is mended.
     input.value = '';
+  };
+
+  /** Reads a file and asks where its numbers come from, or says what is wrong with it. */
+  async read(file: File): Promise<void> {
+    if (this.draft) {
+      const first = `“${this.draft.file}” is still waiting below: lay it over the curves first, or leave it out.`;
+      this.refusal = { file: file.name, problems: [first] };
+      return;
+    }
+    const reading = await readMeasuredFile(file, LIMITS.measured - this.#measured.length);
     this.asked = false;
     this.refusal = reading.ok ? undefined : { file: file.name, problems: reading.problems };
     if (!reading.ok) return;
     this.draft = { file: file.name, ...reading };
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLInputElement>('#new-source')!.focus();
-  };
+  }
 
   #onSubmit = (event: SubmitEvent): void => {
     event.preventDefault();
@@ -253,6 +262,7 @@ export class MeasuredEditor extends LitElement {
 
   #drop = (): void => {
     this.draft = undefined;
+    this.refusal = undefined;
     this.chooseButton.focus();
   };
 

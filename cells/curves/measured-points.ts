@@ -69,14 +69,17 @@ export function measuredFit(measured: MeasuredBands, prediction: Prediction): Me
   };
 }
 
-/** A sentence for each of those that are shown. */
-export function fitSentences({ measured = [], quantity }: CurvesCell, prediction: Prediction, scenario: string) {
+/** A sentence for each of those that are shown; over differences, why none is. */
+export function measuredRemarks({ measured = [], quantity }: CurvesCell, prediction: Prediction, scenario: string) {
+  if (measured.length > 0 && curveQuantityInfo(quantity).relative) return [NOT_OVER_DIFFERENCES];
   return measured
     .filter((m) => m.quantity === quantity)
     .map(
       (m) => `Predicted minus measured, “${scenario}” against “${m.name}”: ${fitWords(measuredFit(m, prediction))}.`,
     );
 }
+
+const NOT_OVER_DIFFERENCES = 'Measured bands lie over the airborne and the impact curves, not over gains.';
 
 function fitWords({ bands_Hz, mean_dB, rms_dB }: MeasuredFit): string {
   if (bands_Hz.length === 0) return 'no band in common';

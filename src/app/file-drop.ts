@@ -27,8 +27,9 @@ export class FileDrop implements ReactiveController {
 
   #onDragOver = (event: DragEvent): void => {
     if (!carriesFiles(event)) return;
+    // What lies under the pointer may have a use for the file.
+    this.#setOver(!event.defaultPrevented);
     event.preventDefault();
-    this.#setOver(true);
   };
 
   /** Without a target to go to, the pointer left the window. */

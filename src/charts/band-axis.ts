@@ -20,6 +20,17 @@ export function bandLabel(band_Hz: number): string {
     : String(band_Hz);
 }
 
+/** Octaves stand at every third band: 31.5, 63, 125 Hz …, at positions that three divides. */
+export function isOctavePosition(position: number): boolean {
+  return position % 3 === 0;
+}
+
+/** Index of the middle band of the octave that a band lies in; −1 where the chart does not have it. */
+export function octaveMiddleIndex(bands_Hz: readonly number[], index: number): number {
+  const middle = 3 * Math.round(nominalPosition(bands_Hz[index]!) / 3);
+  return bands_Hz.findIndex((band) => nominalPosition(band) === middle);
+}
+
 const WIDTH_OF_FULL_LABEL_px = 33;
 const WIDTH_OF_OCTAVE_LABEL_px = 11;
 

@@ -1,5 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { octaveMiddleIndex } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, isPoints, levelWithUnit, type PointsOverlay } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
 import { drawBandPlot, frequencyLabelRows } from './band-plot.ts';
@@ -38,19 +39,21 @@ export class BandChart extends DrawnChart<BandChartData> {
     })}`;
   }
 
-  protected override keyRows({ series, overlays, zeroLine }: BandChartData) {
-    const curves = series.map(({ mark, note, ...curve }) => ({ ...curve, note, sample: lineSample(mark) }));
-    const points = overlays.filter(isPoints).map(({ mark, description, ...p }) => ({
-      ...p,
-      note: description,
-      sample: lineSample({ ...mark, hollow: true }),
-    }));
-    return [...curves, ...points].map(({ sample, label, note, values_dB }) => ({
-      sample,
+  protected override keyRows({ bands_Hz, series, overlays, zeroLine }: BandChartData) {
+    const curves = series.map(({ label, note, values_dB, mark }) => ({
+      sample: lineSample(mark),
       label,
       note,
       value: (index: number) => levelWithUnit(values_dB[index], zeroLine),
     }));
+    const points = overlays.filter(isPoints).map(({ label, description, values_dB, bandWidth, mark }) => ({
+      sample: lineSample({ ...mark, hollow: true }),
+      label,
+      note: description,
+      value: (index: number) =>
+        levelWithUnit(values_dB[bandWidth === 'octave' ? octaveMiddleIndex(bands_Hz, index) : index]),
+    }));
+    return [...curves, ...points];
   }
 
   protected override keyRemarks({ overlays }: BandChartData) {

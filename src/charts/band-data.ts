@@ -75,7 +75,7 @@ export interface PointsOverlay {
   readonly description: string;
   /** One per band of the chart; NaN where nothing was measured. */
   readonly values_dB: readonly number[];
-  /** Octaves stand at their middle bands, and the line goes from one to the next. */
+  /** Octaves stand at their middle bands, level over their three thirds; the line goes from one to the next. */
   readonly bandWidth: BandWidth;
   readonly mark: ScenarioMark;
 }

@@ -1,6 +1,6 @@
 /** The still layer of a band chart: curves and overlays, drawn whole from data. */
 import { axisX, line, type MarkerFunction, type Markish, ruleX, ruleY, text } from '@observablehq/plot';
-import { nominalPosition } from './band-axis.ts';
+import { isOctavePosition, nominalPosition } from './band-axis.ts';
 import {
   type BandChartData,
   type BandOverlay,
@@ -117,8 +117,10 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
 
 /** Over the curves, since points hide less than they tell. */
 function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: number[]): Markish[] {
-  const at = position.flatMap((p, i) => (bandWidth === 'third' || p % 3 === 0 ? [i] : []));
+  const octaves = bandWidth === 'octave';
+  const at = position.flatMap((p, i) => (!octaves || isOctavePosition(p) ? [i] : []));
   return [
+    ...(octaves ? [octaveSpans({ at, values_dB, mark }, position)] : []),
     line(
       { length: at.length },
       {
@@ -131,6 +133,25 @@ function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: nu
       },
     ),
   ];
+}
+
+/** An octave's value holds over its three thirds. */
+function octaveSpans({ at, values_dB, mark }: Spans, position: number[]): Markish {
+  const valued = at.filter((i) => Number.isFinite(values_dB[i]));
+  return ruleY(valued, {
+    x1: (i: number) => position[i]! - 1.5,
+    x2: (i: number) => position[i]! + 1.5,
+    y: (i: number) => values_dB[i],
+    stroke: mark.color,
+    strokeWidth: 1.25,
+    inset: 2,
+    clip: true,
+  });
+}
+
+interface Spans extends Pick<PointsOverlay, 'values_dB' | 'mark'> {
+  /** Indices of the octaves' middle bands. */
+  readonly at: readonly number[];
 }
 
 /** One closed outline, there along the upper values and back along the lower ones. */

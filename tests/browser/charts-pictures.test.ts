@@ -10,7 +10,7 @@ import { sectionOf } from '#cells/stack/section/section-of.ts';
 import '#src/charts/band-chart.ts';
 import '#src/charts/share-chart.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
-import * as measuredTools from '#cells/curves/measured-points.ts';
+import * as measuredTools from '#cells/curves/measured-tools.ts';
 import { pathsView } from '#cells/paths/paths-view.ts';
 import type { BandChart } from '#src/charts/band-chart.ts';
 import { pictureFile, withValues } from '#src/charts/picture-file.ts';

@@ -126,6 +126,78 @@ test('every problem of a bad file stands there with line and column, and nothing
   expect(page.getByRole('alert').elements()).toHaveLength(0);
 });
 
+test('a second file waits until the first is laid over or left out, and what was typed stays', async () => {
+  const { element, notebook } = await mount();
+  const editor = await open(element);
+  await give(editor, 'f;R\n100;20', 'first.csv');
+  await userEvent.fill(source(), 'half typed');
+  await give(editor, 'f;R\n100;30', 'second.csv');
+  await expect.element(page.getByText('“first.csv” is still waiting below', { exact: false })).toBeVisible();
+  await expect.element(source()).toHaveValue('half typed');
+  await page.getByRole('button', { name: 'Lay over the curves' }).click();
+  expect(page.getByRole('alert').elements()).toHaveLength(0);
+  expect(measuredOf(notebook())).toMatchObject([{ name: 'first', values_dB: [20] }]);
+});
+
+function dragged(kind: 'dragenter' | 'dragover' | 'drop', file: File): DragEvent {
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(file);
+  return new DragEvent(kind, { dataTransfer, bubbles: true, cancelable: true, composed: true });
+}
+
+test('a file dropped on the cell is read; a notebook, and any file over a difference, is left to the page', async () => {
+  const { element, notebook } = await mount();
+  await expect.poll(() => keyOf(element)).not.toBe('');
+  const chart = () => element.shadowRoot!.querySelector('band-chart')!;
+  const bands = new File(['f;R\n100;20'], 'dropped.csv', { type: 'text/csv' });
+  const stranger = new File(['{}'], 'floor.slabspring.json', { type: 'application/json' });
+  const taken = (event: DragEvent) => !chart().dispatchEvent(event);
+
+  chart().dispatchEvent(dragged('dragenter', bands));
+  await expect.poll(() => taken(dragged('dragover', bands))).toBe(true);
+  expect(taken(dragged('dragover', stranger))).toBe(false);
+  expect(taken(dragged('drop', stranger))).toBe(false);
+  expect(taken(dragged('dragover', bands))).toBe(true);
+  await expect.poll(() => chart().className).toBe('dropping');
+  expect(taken(dragged('drop', bands))).toBe(true);
+  await expect.element(page.getByText('Read from “dropped.csv”:')).toBeVisible();
+  expect(chart().className).toBe('');
+  await userEvent.fill(source(), 'invented');
+  await page.getByRole('button', { name: 'Lay over the curves' }).click();
+  expect(measuredOf(notebook())).toMatchObject([{ name: 'dropped', values_dB: [20] }]);
+
+  await page.getByText('Airborne gain', { exact: true }).click();
+  expect(taken(dragged('drop', bands))).toBe(false);
+});
+
+test('the ratings of measured bands stand beside those of the prediction', async () => {
+  const bands_Hz = BANDS_HZ.filter((f) => f >= 100 && f <= 3150);
+  const { element } = await mount(notebookWith([{ ...STORED, bands_Hz, values_dB: bands_Hz.map(() => 40) }]));
+  await expect.element(page.getByRole('region', { name: 'Ratings, predicted and measured' })).toBeVisible();
+  const cells = [...element.shadowRoot!.querySelectorAll('.measured-ratings tbody tr')].map((row) =>
+    [...row.children].map((c) => c.textContent),
+  );
+  // The same shape 10 dB higher has a rating 10 higher; OITC begins at 80 Hz.
+  expect(cells[1]![0]).toBe('before the club moved in, measured');
+  expect(Number(cells[1]![3]) - Number(cells[0]![3])).toBe(10);
+  expect(cells[1]![2]).toBe('–');
+  await expect.element(page.getByText('OITC needs 80, 4000 Hz.', { exact: false })).toBeVisible();
+  expect(await axeProblems(element)).toEqual([]);
+});
+
+test('an octave has its value at each of its one-third octaves in the key', async () => {
+  const { element } = await mount(notebookWith([{ ...STORED, bands_Hz: [250, 500], values_dB: [37, 49] }]));
+  await expect.poll(() => keyOf(element)).toMatch(/measured[\s\S]*49\.0 dB/);
+  const picture = element
+    .shadowRoot!.querySelector('band-chart')!
+    .shadowRoot!.querySelector<SVGElement>('[role="slider"], [tabindex="0"]')!;
+  picture.focus();
+  await userEvent.keyboard('{ArrowLeft}');
+  await expect.poll(() => keyOf(element)).toMatch(/at 400 Hz[\s\S]*measured[\s\S]*49\.0 dB/);
+  await userEvent.keyboard('{ArrowLeft}');
+  await expect.poll(() => keyOf(element)).toMatch(/at 315 Hz[\s\S]*measured[\s\S]*37\.0 dB/);
+});
+
 test('each column of R or Ln becomes a set of its own; of the others a note says that they are left out', async () => {
   const { element, notebook } = await mount();
   const editor = await open(element);
@@ -166,6 +238,7 @@ test('differences have no measured bands', async () => {
   await page.getByText('Airborne gain', { exact: true }).click();
   await expect.poll(() => keyOf(element)).not.toContain('measured');
   expect(opener().elements()).toHaveLength(0);
+  await expect.element(page.getByText('not over gains', { exact: false })).toBeVisible();
 });
 
 test.each([360, 1600])('at %d px nothing is wider than the page', async (width) => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bandLabel, bandPosition, labelledBands, nominalPosition } from '#src/charts/band-axis.ts';
+import { bandLabel, bandPosition, labelledBands, nominalPosition, octaveMiddleIndex } from '#src/charts/band-axis.ts';
 import { BANDS_HZ } from './made-up-prediction.ts';
 
 test('nominal bands stand at equal distances', () => {
@@ -34,4 +34,9 @@ test.each([
   [12500, '12 500'],
 ])('%d Hz is written %s', (band, text) => {
   expect(bandLabel(band)).toBe(text);
+});
+
+test('a one-third octave knows the middle of its octave, and that a chart may lack it', () => {
+  const middle = (bands_Hz: readonly number[]) => bands_Hz.map((_, i) => bands_Hz[octaveMiddleIndex(bands_Hz, i)]);
+  expect(middle([50, 63, 80, 100, 125, 160, 200])).toEqual([63, 63, 63, 125, 125, 125, undefined]);
 });

@@ -1,15 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { ResultsView } from '#cells/contract.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
-import { fitSentences, measuredFit, measuredPoints } from '#cells/curves/measured-points.ts';
+import { measuredFit, measuredPoints } from '#cells/curves/measured-points.ts';
+import * as TOOLS from '#cells/curves/measured-tools.ts';
 import { bandCsv } from '#src/charts/band-table.ts';
 import { measuredMark } from '#src/charts/measured-marks.ts';
 import { LIMITS } from '#src/notebook/limits.ts';
 import type { CurvesCell, MeasuredBands } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
 import { percussionNotebook } from '../../charts/percussion-notebook.ts';
-
-const TOOLS = { measuredPoints, fitSentences };
 
 const at = (band_Hz: number) => BANDS_HZ.indexOf(band_Hz as (typeof BANDS_HZ)[number]);
 
@@ -103,6 +102,13 @@ describe('the view of the cell', () => {
     const { remarks } = curvesView(notebook, cellWith(list), results, TOOLS);
     expect(remarks[0]).toContain('mean +3.6 dB, rms 3.6 dB over 1 band, 500 Hz.');
     expect(remarks[1]).toContain('no band in common');
+  });
+
+  test('says beside differences that measured bands are not there', () => {
+    const cell = cellWith([measured([100], [38])], { quantity: 'difference' });
+    const { remarks, data } = curvesView(notebook, cell, results, TOOLS);
+    expect(data.overlays).toEqual([]);
+    expect(remarks.at(-1)).toBe('Measured bands lie over the airborne and the impact curves, not over gains.');
   });
 
   test('tells the measured values in the label and in the CSV', () => {
