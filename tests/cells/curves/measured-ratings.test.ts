@@ -39,6 +39,14 @@ test('ISO 717-2, heavy reference floor: Ln,w 78, CI −11; what bands below 100 
   expect(notes).toEqual(['Not from “report”: CI,50-2500 needs 50, 63, 80 Hz.']);
 });
 
+test('ratings that lack the same bands share a phrase', () => {
+  const kept = C2.bands_Hz.flatMap((f, i) => (f === 4000 ? [] : [i]));
+  const short = { bands_Hz: kept.map((i) => C2.bands_Hz[i]!), values_dB: kept.map((i) => C2.values_dB[i]!) };
+  expect(measuredRatings(cellWith(short), PREDICTION, 'Slab')!.notes).toEqual([
+    'Not from “report”: STC, OITC need 4000 Hz.',
+  ]);
+});
+
 // By hand: the curve goes up by whole decibels while the five deficiencies add to 10.0 dB at most, so by 2 dB from 52.
 test('octaves on the reference curve of ISO 717-1, table 3, have Rw 54, with what such a value is allowed for', () => {
   const octaves = { bands_Hz: [125, 250, 500, 1000, 2000], values_dB: [36, 45, 52, 55, 56] };
