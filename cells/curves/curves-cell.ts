@@ -78,7 +78,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   constructor() {
     super();
-    this.addEventListener('dragenter', this.#onDragEnter, { once: true });
+    this.addEventListener('dragenter', () => void this.#onDragEnter(), { once: true });
   }
 
   get #measurable(): boolean {

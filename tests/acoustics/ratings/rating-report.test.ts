@@ -12,7 +12,7 @@ const C2 = asSpectrum(PUBLISHED_CASES.find((c) => c.id === 'iso717-1-C2')!.input
 describe('the report of all ratings', () => {
   it('ISO 717-1 Annex C, table C.2: every airborne rating, with how it came about', () => {
     const lines = ratingReport('R', C2);
-    // STC 28, OITC 26: own reckoning from the same bands; the rest is printed.
+    // Only what the standard prints is judged here.
     expect(valuesByName(lines)).toMatchObject({ Rw: 30, C: -2, 'C,50-5000': -2, Ctr: -3, 'Ctr,50-5000': -4 });
     expect(lines.find((l) => l.name === 'Rw')!.detail).toBe(
       'deficiencies 31.8 in all, 8.5 at 3150 Hz; the sum governs',
