@@ -1,12 +1,12 @@
 // Computes a notebook or a single stack without a browser: npm run --silent predict -- FILE [--json | --csv]
 import { readFileSync, statSync } from 'node:fs';
-import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { sizeProblem } from '#src/notebook/parsed-json.ts';
 import type { Problem } from '#src/notebook/problem.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { readStack } from '#src/notebook/read-stack.ts';
 import { lowestBand_Hz } from './band-options.ts';
+import { type AskedFile, runCommand } from './command-line.ts';
 import { asCsv } from './predict-csv.ts';
 import {
   type NotebookPrediction,
@@ -16,7 +16,6 @@ import {
   predictStack,
 } from './predict-notebook.ts';
 import { asTable } from './predict-table.ts';
-import { printable } from './printable.ts';
 import { roomBelow } from './room-options.ts';
 
 const USAGE = `Usage: npm run --silent predict -- FILE [--json | --csv] [--from HZ] [--room VOLUME [--reverberation TIME]]
@@ -36,65 +35,46 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
 
 Exit code: 0 predicted, 1 the file cannot be read or computed (every problem on standard error), 2 wrong use.`;
 
-interface Command {
-  readonly help: boolean;
+interface Command extends AskedFile {
   readonly form: (result: NotebookPrediction) => string;
-  readonly file: string;
   readonly isStack: boolean;
   readonly wishes: PredictionWishes;
 }
 
-process.exitCode = main(process.argv.slice(2));
-
-function main(args: string[]): 0 | 1 | 2 {
-  const command = readArguments(args);
-  if (typeof command === 'string') {
-    console.error(printable(`${command}\n\n${USAGE}`));
-    return 2;
-  }
-  if (command.help) {
-    console.log(USAGE);
-    return 0;
-  }
-  const name = command.file === '-' ? 'standard input' : basename(command.file);
-  const result = predicted(command);
-  if ('engine' in result) {
-    console.log(command.form(result));
-    return 0;
-  }
-  for (const message of result) console.error(printable(`${name}: ${message}`));
-  return 1;
-}
+process.exitCode = runCommand(process.argv.slice(2), {
+  usage: USAGE,
+  ask: readArguments,
+  answer: (command) => {
+    const result = predicted(command);
+    return 'engine' in result ? command.form(result) : result;
+  },
+});
 
 /** What was asked for, or why it cannot be understood. */
 function readArguments(args: string[]): Command | string {
-  try {
-    const { values, positionals } = parseArgs({
-      args,
-      allowPositionals: true,
-      options: {
-        help: { type: 'boolean', short: 'h', default: false },
-        json: { type: 'boolean', default: false },
-        csv: { type: 'boolean', default: false },
-        stack: { type: 'string' },
-        room: { type: 'string' },
-        reverberation: { type: 'string' },
-        from: { type: 'string' },
-      },
-    });
-    const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
-    if (!values.help && files.length !== 1) return `Expected one file, got ${files.length}.`;
-    if (values.json && values.csv) return 'Expected --json or --csv, got both.';
-    const form = values.json ? asJson : values.csv ? asCsv : asTable;
-    const room = roomBelow(values.room, values.reverberation);
-    if (typeof room === 'string') return room;
-    const lowest = lowestBand_Hz(values.from);
-    if (typeof lowest === 'string') return lowest;
-    const wishes = { room, lowestBand_Hz: lowest };
-    return { help: values.help, wishes, form, file: files[0] ?? '', isStack: values.stack !== undefined };
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
-  }
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: {
+      help: { type: 'boolean', short: 'h', default: false },
+      json: { type: 'boolean', default: false },
+      csv: { type: 'boolean', default: false },
+      stack: { type: 'string' },
+      room: { type: 'string' },
+      reverberation: { type: 'string' },
+      from: { type: 'string' },
+    },
+  });
+  const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
+  if (!values.help && files.length !== 1) return `Expected one file, got ${files.length}.`;
+  if (values.json && values.csv) return 'Expected --json or --csv, got both.';
+  const form = values.json ? asJson : values.csv ? asCsv : asTable;
+  const room = roomBelow(values.room, values.reverberation);
+  if (typeof room === 'string') return room;
+  const lowest = lowestBand_Hz(values.from);
+  if (typeof lowest === 'string') return lowest;
+  const wishes = { room, lowestBand_Hz: lowest };
+  return { help: values.help, wishes, form, file: files[0] ?? '', isStack: values.stack !== undefined };
 }
 
 /** The result, or everything that is wrong, one sentence each. */
@@ -111,7 +91,7 @@ function predicted({ file, isStack, wishes }: Command): NotebookPrediction | rea
     return reading.ok ? predictNotebook(reading.notebook, wishes) : sentences(reading.problems);
   } catch (error) {
     if (error instanceof PredictionFailure) return error.failures;
-    return [`cannot be read: ${error instanceof Error ? error.message : String(error)}`];
+    throw error;
   }
 }
 

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { AstmRounding } from '#src/acoustics/ratings/astm-rounding.ts';
 import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
 import { type BandColumn, type BandCsvReading, readBandCsv } from '#src/quantities/band-csv.ts';
+import { type AskedFile, nameOf, runCommand } from './command-line.ts';
 import { printable } from './printable.ts';
 
 const USAGE = `Usage: npm run --silent rate -- FILE [--json] [--tenths] [--half-even]
@@ -30,70 +30,43 @@ interface RatedColumn extends BandColumn {
   readonly ratings: readonly RatingLine[];
 }
 
-process.exitCode = main(process.argv.slice(2));
+interface Command extends AskedFile {
+  readonly json: boolean;
+  readonly rounding: AstmRounding;
+}
 
-function main(args: string[]): 0 | 1 | 2 {
-  const command = readArguments(args);
-  if (typeof command === 'string') {
-    console.error(printable(`${command}\n\n${USAGE}`));
-    return 2;
-  }
-  if (command.help) {
-    console.log(USAGE);
-    return 0;
-  }
-  const { file, json, rounding } = command;
-  let text: string;
-  try {
-    text = readFileSync(file === '-' ? 0 : file, 'utf8');
-  } catch (error) {
-    console.error(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
-    return 1;
-  }
-  const name = file === '-' ? 'standard input' : basename(file);
-  const reading = readBandCsv(text);
-  if (!reading.ok) {
-    for (const { message } of reading.problems) console.error(printable(`${name}: ${message}`));
-    return 1;
-  }
+process.exitCode = runCommand(process.argv.slice(2), { usage: USAGE, ask: readArguments, answer: rated });
+
+function rated({ file, json, rounding }: Command): string | readonly string[] {
+  const name = nameOf(file);
+  const reading = readBandCsv(readFileSync(file === '-' ? 0 : file, 'utf8'));
+  if (!reading.ok) return reading.problems.map(({ message }) => message);
   const columns = reading.columns.map((column): RatedColumn => {
     const spectrum = { bands_Hz: reading.bands_Hz, values_dB: column.values_dB };
     return { ...column, ratings: ratingReport(column.quantity, spectrum, rounding) };
   });
-  console.log(json ? asJson(name, reading, columns) : printable(asTable(name, reading, columns)));
-  return 0;
-}
-
-interface Command {
-  readonly help: boolean;
-  readonly json: boolean;
-  readonly file: string;
-  readonly rounding: AstmRounding;
+  return json ? asJson(name, reading, columns) : printable(asTable(name, reading, columns));
 }
 
 /** What was asked for, or why it cannot be understood. */
 function readArguments(args: string[]): Command | string {
-  try {
-    const { values, positionals } = parseArgs({
-      args,
-      allowPositionals: true,
-      options: {
-        help: { type: 'boolean', short: 'h', default: false },
-        json: { type: 'boolean', default: false },
-        tenths: { type: 'boolean', default: false },
-        'half-even': { type: 'boolean', default: false },
-      },
-    });
-    const [file = ''] = positionals;
-    if (!values.help && positionals.length !== 1) return `Expected one file, got ${positionals.length}.`;
-    const rounding: AstmRounding = {
-      rounding: values.tenths ? 'tenth' : 'whole',
-      tie: values['half-even'] ? 'half-even' : 'half-up',
-    };
-    return { help: values.help, json: values.json, file, rounding };
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
-  }
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: {
+      help: { type: 'boolean', short: 'h', default: false },
+      json: { type: 'boolean', default: false },
+      tenths: { type: 'boolean', default: false },
+      'half-even': { type: 'boolean', default: false },
+    },
+  });
+  const [file = ''] = positionals;
+  if (!values.help && positionals.length !== 1) return `Expected one file, got ${positionals.length}.`;
+  const rounding: AstmRounding = {
+    rounding: values.tenths ? 'tenth' : 'whole',
+    tie: values['half-even'] ? 'half-even' : 'half-up',
+  };
+  return { help: values.help, json: values.json, file, rounding };
 }
 
 function asJson(name: string, { bandWidth, bands_Hz, notices }: Rated, columns: readonly RatedColumn[]): string {

@@ -1,0 +1,58 @@
+import { basename } from 'node:path';
+import { printable } from './printable.ts';
+
+/** A command that answers about one file. */
+export interface FileCommand<Asked extends AskedFile> {
+  readonly usage: string;
+  /** What the arguments ask for, or one sentence on what is wrong; may throw as `parseArgs` does. */
+  ask(args: string[]): Asked | string;
+  /** What to print as it is, or everything that is wrong with the file, one sentence each. May throw as reading does. */
+  answer(asked: Asked): string | readonly string[];
+}
+
+export interface AskedFile {
+  readonly help: boolean;
+  /** A path, or `-` for standard input. */
+  readonly file: string;
+}
+
+/** Prints answer or problems. @returns the exit code: 0 answered, 1 the file is at fault, 2 wrong use. */
+export function runCommand<Asked extends AskedFile>(args: string[], command: FileCommand<Asked>): 0 | 1 | 2 {
+  const asked = understood(args, command);
+  if (typeof asked === 'string') {
+    console.error(printable(`${asked}\n\n${command.usage}`));
+    return 2;
+  }
+  const answer = answered(asked, command);
+  if (typeof answer === 'string') {
+    console.log(answer);
+    return 0;
+  }
+  for (const problem of answer) console.error(printable(problem));
+  return 1;
+}
+
+/** What a file is called when something is said about it. */
+export function nameOf(file: string): string {
+  return file === '-' ? 'standard input' : basename(file);
+}
+
+function understood<Asked extends AskedFile>(args: string[], { ask }: FileCommand<Asked>): Asked | string {
+  try {
+    return ask(args);
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** Problems are given the file's name; a file that cannot be read, or not be worked on, is one. */
+function answered<Asked extends AskedFile>(asked: Asked, command: FileCommand<Asked>): string | readonly string[] {
+  if (asked.help) return command.usage;
+  const name = nameOf(asked.file);
+  try {
+    const answer = command.answer(asked);
+    return typeof answer === 'string' ? answer : answer.map((problem) => `${name}: ${problem}`);
+  } catch (error) {
+    return [`${name} cannot be read: ${error instanceof Error ? error.message : String(error)}`];
+  }
+}
