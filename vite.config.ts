@@ -22,5 +22,11 @@ export default defineConfig({
   plugins: [contentSecurityPolicy, leftOut(UNUSED_BY_CHARTS), firstLoadReport],
   worker: { format: 'es' },
   // Fonts stay files: the policy allows no data: fonts.
-  build: { target: 'es2022', sourcemap: false, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    sourcemap: false,
+    assetsInlineLimit: 0,
+    // Where a browser does not preload modules they load a moment later: no need for code that does it instead.
+    modulePreload: { polyfill: false },
+  },
 });

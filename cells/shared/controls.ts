@@ -9,6 +9,7 @@
  * `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper).
  */
 import { css } from 'lit';
+import { hiddenFromSight } from '#src/charts/hidden-from-sight.ts';
 
 export const controlStyles = css`
   *,
@@ -274,13 +275,7 @@ export const controlStyles = css`
   }
 
   .visually-hidden:not(:focus-within):not(:active) {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    margin: -1px;
-    overflow: hidden;
-    clip-path: inset(50%);
-    white-space: nowrap;
+    ${hiddenFromSight}
   }
 
   details > summary {

@@ -1,5 +1,6 @@
 /** A text field that looks like the text it holds: titles and names, edited where they stand. */
 import { css, html, type TemplateResult } from 'lit';
+import { hiddenFromSight } from '#src/charts/hidden-from-sight.ts';
 
 export const grownTextStyles = css`
   textarea.grown {
@@ -30,13 +31,7 @@ export const grownTextStyles = css`
   }
   @media screen {
     .spoken-title {
-      position: absolute;
-      width: 1px;
-      height: 1px;
-      margin: -1px;
-      overflow: hidden;
-      clip-path: inset(50%);
-      white-space: nowrap;
+      ${hiddenFromSight}
     }
   }
   @media print {

@@ -1,12 +1,6 @@
 import { crowdedRule } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
-/** A place where an integrand may peak like 1/((x − place)² + width²). */
-export interface Peak {
-  place: number;
-  width: number;
-}
-
 /** Breakpoints closer than this are one. */
 const JOINED = 1e-9;
 

@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { hiddenFromSight } from './hidden-from-sight.ts';
 
 export const chartStyles = css`
   :host {
@@ -135,13 +136,7 @@ export const chartStyles = css`
     font-size: var(--size-small);
   }
   .visually-hidden {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    margin: -1px;
-    overflow: hidden;
-    clip-path: inset(50%);
-    white-space: nowrap;
+    ${hiddenFromSight}
   }
 
   @media (forced-colors: active) {
