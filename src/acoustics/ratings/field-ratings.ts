@@ -26,7 +26,7 @@ export interface FieldBands {
 const REFERENCE_TIME_S = 0.5;
 const REFERENCE_AREA_M2 = 10;
 /** Sabine: A = 0.16 V/T in ISO 16283; 55.3/c = 0.161 at 20 °C in ASTM E336. */
-const SABINE_ISO_S_M = 0.16;
+export const SABINE_ISO_S_M = 0.16;
 const SABINE_ASTM_S_M = 0.161;
 /** Smallest volume of the receiving room for NNIC, of either room for ASTC, m³: ASTM E336-23, clause 5. */
 const SMALLEST_VOLUME_M3 = 25;

@@ -10,9 +10,9 @@ import { nc } from './nc.ts';
 import { nr } from './nr.ts';
 import { octavesFromThirds } from './octave-bands.ts';
 import { oitc } from './oitc.ts';
-import { rcMark2 } from './rc-mark-2.ts';
+import { type RcMark2, rcMark2 } from './rc-mark-2.ts';
 import { rw } from './rw.ts';
-import { bandWidthOf, type Spectrum } from './spectrum.ts';
+import { bandWidthOf, missingBands, type Spectrum, valuesAt } from './spectrum.ts';
 import { stc } from './stc.ts';
 
 /** What the bands are: insulation, normalised impact level, its reduction by a covering, or level in a room. */
@@ -110,13 +110,8 @@ function roomNoise(spectrum: Spectrum): RatingLine[] {
       unless(rating.nr, rating.missing_Hz),
       `touched at ${rating.governing_Hz} Hz`,
     ),
-    line(
-      'RC',
-      rc.RC,
-      'RC Mark II',
-      unless(rc.RC, rc.missing_Hz),
-      rc.tag ? `${rc.tag}, QAI ${tenths(rc.QAI_dB)}` : 'level only',
-    ),
+    line('RC', rc.RC, 'RC Mark II', unless(rc.RC, rc.missing_Hz), qualityOf(rc)),
+    line('SIL', tenth(s12.SIL_dB), 'ANSI/ASA S12.2', missingOf(octaves, SIL_BANDS_HZ), 'mean of 500 to 4000 Hz'),
   ];
 }
 
@@ -151,6 +146,23 @@ function octaveRemark({ bands_Hz }: Spectrum): string {
 
 function curveTouched({ below, above, governing_Hz }: ReturnType<typeof nc>): string {
   return below ? 'below the lowest curve' : above ? 'above the highest curve' : `touched at ${governing_Hz} Hz`;
+}
+
+/** The octaves of the speech interference level: `nc` takes their mean. */
+const SIL_BANDS_HZ = [500, 1000, 2000, 4000];
+
+const REGION_NAMES = { N: 'neutral', LF: 'rumble', MF: 'roar', HF: 'hiss' } as const;
+const VIBRATION = { A: '; light structures clearly vibrate', B: '; light structures may vibrate' } as const;
+
+/** How the noise sounds, as RC Mark II judges it: the level alone where low bands are missing. */
+function qualityOf({ tag, QAI_dB, quality, vibration, missing_Hz }: RcMark2): string {
+  if (!tag) return `level only, its quality needs ${inWords(missing_Hz)}`;
+  const judged = tag === 'N' ? '' : `, ${quality}`;
+  return `${REGION_NAMES[tag]} (${tag}), QAI ${tenths(QAI_dB)}${judged}${vibration ? VIBRATION[vibration] : ''}`;
+}
+
+function missingOf(spectrum: Spectrum, wanted_Hz: readonly number[]): readonly number[] {
+  return missingBands(wanted_Hz, valuesAt(spectrum, wanted_Hz));
 }
 
 function labelOf(term: AdaptationTerm): string {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { aWeightedBands_dB, aWeightedLevel_dB } from '#src/acoustics/ratings/a-weighted-level.ts';
 import { energyMean_dB, energySum_dB } from '#src/acoustics/ratings/energy.ts';
 import { equalLoudnessLevel_dB, loudnessLevel_phon } from '#src/acoustics/ratings/loudness-level.ts';
-import { octavesFromThirds } from '#src/acoustics/ratings/octave-bands.ts';
+import { octavesFromThirds, thirdsFromOctaves } from '#src/acoustics/ratings/octave-bands.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
 import { exactBandOf } from '#src/acoustics/standards/iec-61260.ts';
 import { aWeighting_dB } from '#src/acoustics/standards/iec-61672.ts';
@@ -109,6 +109,16 @@ describe('octaves from one-third octaves', () => {
     const octaves = octavesFromThirds({ bands_Hz: [400, 500, 630, 800], values_dB: [40, 40, 40, 40] }, 'level');
     expect(octaves.bands_Hz).toEqual([500, 1000]);
     expect(octaves.values_dB[1]).toBeNaN();
+  });
+
+  it('an octave spread over its thirds is 4.77 dB less in each (10 lg 3) and adds up to itself again', () => {
+    const octaves = { bands_Hz: [63, 500], values_dB: [80, Number.NaN] };
+    const thirds = thirdsFromOctaves(octaves);
+    expect(thirds.bands_Hz).toEqual([50, 63, 80, 400, 500, 630]);
+    expect(thirds.values_dB[0]).toBeCloseTo(75.2288, 4);
+    const back = octavesFromThirds(thirds, 'level');
+    expect(back.values_dB[0]).toBeCloseTo(80, 9);
+    expect(back.values_dB[1]).toBeNaN();
   });
 
   it('the Rw of the octaves is close to the Rw of the thirds they came from', () => {

@@ -46,6 +46,30 @@ describe('the report of all ratings', () => {
     expect([byThirds.NC, byThirds.NR, byThirds.RC]).toEqual([byOctaves.NC, byOctaves.NR, byOctaves.RC]);
   });
 
+  it('own case by hand: the RC-40 curve is neutral, its SIL (45 + 40 + 35 + 30)/4 = 37.5 dB', () => {
+    const bands_Hz = [16, 31.5, 63, 125, 250, 500, 1000, 2000, 4000];
+    const values_dB = [65, 65, 60, 55, 50, 45, 40, 35, 30];
+    const lines = ratingReport('level', { bands_Hz, values_dB });
+    expect(lines.find((l) => l.name === 'RC')).toMatchObject({
+      value: 40,
+      detail: 'neutral (N), QAI 0.0',
+    });
+    expect(lines.find((l) => l.name === 'SIL')).toMatchObject({ value: 37.5 });
+    const rumbling = values_dB.map((level_dB, i) => (i < 3 ? level_dB + 12 : level_dB));
+    expect(ratingReport('level', { bands_Hz, values_dB: rumbling }).find((l) => l.name === 'RC')!.detail).toBe(
+      'rumble (LF), QAI 12.0, objectionable; light structures clearly vibrate',
+    );
+  });
+
+  it('without the lowest octaves RC is a level alone, and says what its quality needs', () => {
+    const lines = ratingReport('level', { bands_Hz: [500, 1000, 2000], values_dB: [40, 40, 40] });
+    expect(lines.find((l) => l.name === 'RC')).toMatchObject({
+      value: 40,
+      detail: 'level only, its quality needs 16, 31.5, 63, 125, 250, 4000 Hz',
+    });
+    expect(lines.find((l) => l.name === 'SIL')).toMatchObject({ value: NaN, detail: 'needs 4000 Hz' });
+  });
+
   it('says that octaves are for the field, and what an STC would need', () => {
     const lines = ratingReport('R', { bands_Hz: [125, 250, 500, 1000, 2000], values_dB: [36, 45, 52, 55, 56] });
     expect(lines.find((l) => l.name === 'Rw')!.detail).toContain('field measurements only');
