@@ -6,7 +6,10 @@ export interface FileCommand<Asked extends AskedFile> {
   readonly usage: string;
   /** What the arguments ask for, or one sentence on what is wrong; may throw as `parseArgs` does. */
   ask(args: string[]): Asked | string;
-  /** What to print as it is, or everything that is wrong with the file, one sentence each. May throw as reading does. */
+  /**
+   * What to print as it is, or everything that is wrong, one sentence each that names its file (`about`). What it throws is
+   * said about the command's file.
+   */
   answer(asked: Asked): string | readonly string[];
 }
 
@@ -37,6 +40,16 @@ export function nameOf(file: string): string {
   return file === '-' ? 'standard input' : basename(file);
 }
 
+/** Something that is wrong with a file, with its name. */
+export function about(file: string, problem: string): string {
+  return `${nameOf(file)}: ${problem}`;
+}
+
+/** That a file could not be read, and why. */
+export function unreadable(file: string, error: unknown): string {
+  return `${nameOf(file)} cannot be read: ${error instanceof Error ? error.message : String(error)}`;
+}
+
 function understood<Asked extends AskedFile>(args: string[], { ask }: FileCommand<Asked>): Asked | string {
   try {
     return ask(args);
@@ -45,14 +58,11 @@ function understood<Asked extends AskedFile>(args: string[], { ask }: FileComman
   }
 }
 
-/** Problems are given the file's name; a file that cannot be read, or not be worked on, is one. */
 function answered<Asked extends AskedFile>(asked: Asked, command: FileCommand<Asked>): string | readonly string[] {
   if (asked.help) return command.usage;
-  const name = nameOf(asked.file);
   try {
-    const answer = command.answer(asked);
-    return typeof answer === 'string' ? answer : answer.map((problem) => `${name}: ${problem}`);
+    return command.answer(asked);
   } catch (error) {
-    return [`${name} cannot be read: ${error instanceof Error ? error.message : String(error)}`];
+    return [unreadable(asked.file, error)];
   }
 }

@@ -1,38 +1,37 @@
 import type { PathName, Ratings } from '#src/acoustics/prediction.ts';
 import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import { csvText } from '#src/charts/csv.ts';
+import { bandColumn, type CsvColumn } from './csv-column.ts';
+import { EXTRA_COLUMNS } from './predict-csv-extras.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
-
-const PATHS: readonly PathName[] = ['direct', 'supports', 'flanking', 'leaks'];
 
 /** One line for each scenario, stack and band; an empty cell where there is no such path or value. */
 export function asCsv({ scenarios }: NotebookPrediction): string {
-  const stacks = scenarios.flatMap((scenario) => scenario.stacks.map((stack) => ({ scenario: scenario.name, stack })));
-  const ratings = Object.keys(stacks[0]?.stack.ratings ?? {}) as (keyof Ratings)[];
-  const field = stacks[0]?.stack.field ? FIELD_VALUE_NAMES.map(({ key }) => key) : [];
-  const head = [
-    ...['scenario', 'stack', 'frequency_Hz', 'R_dB', ...PATHS.map((path) => `R_${path}_dB`)],
-    ...['Ln_dB', ...PATHS.map((path) => `Ln_${path}_dB`)],
-    ...ratings,
-    ...['surfaceMass_kg_m2', 'height_m'],
-    ...field.map((value) => `field_${value}`),
-  ];
-  const rows = stacks.flatMap(({ scenario, stack }) =>
-    stack.bands_Hz.map((band_Hz, i) => [
-      ...[scenario, stack.name, band_Hz, ...bandCells(stack.R_dB, stack.paths_dB, i)],
-      ...bandCells(stack.Ln_dB, stack.impactPaths_dB, i),
-      ...ratings.map((rating) => stack.ratings[rating]),
-      ...[stack.surfaceMass_kg_m2, stack.height_m],
-      ...field.map((value) => stack.field![value]),
-    ]),
+  const named = scenarios.flatMap((scenario) => scenario.stacks.map((stack) => ({ scenario: scenario.name, stack })));
+  const stacks = named.map(({ stack }) => stack);
+  const columns = [...usualColumns(stacks), ...EXTRA_COLUMNS.flatMap((of) => of(stacks))];
+  const head = ['scenario', 'stack', 'frequency_Hz', ...columns.map(({ heading }) => heading)];
+  const rows = named.flatMap(({ scenario, stack }) =>
+    stack.bands_Hz.map((band_Hz, i) => [scenario, stack.name, band_Hz, ...columns.map(({ cell }) => cell(stack, i))]),
   );
   return csvText(head, rows).trimEnd();
 }
 
-function bandCells(
-  total_dB: readonly number[],
-  paths_dB: StackPrediction['paths_dB'],
-  band: number,
-): readonly number[] {
-  return [total_dB, ...PATHS.map((path) => paths_dB[path])].map((levels) => levels?.[band] ?? Number.NaN);
+const PATHS: readonly PathName[] = ['direct', 'supports', 'flanking', 'leaks'];
+
+function usualColumns(stacks: readonly StackPrediction[]): readonly CsvColumn[] {
+  const ratings = Object.keys(stacks[0]?.ratings ?? {}) as (keyof Ratings)[];
+  const field = stacks[0]?.field ? FIELD_VALUE_NAMES : [];
+  return [
+    bandColumn('R_dB', ({ R_dB }) => R_dB),
+    ...PATHS.map((path) => bandColumn(`R_${path}_dB`, ({ paths_dB }) => paths_dB[path])),
+    bandColumn('Ln_dB', ({ Ln_dB }) => Ln_dB),
+    ...PATHS.map((path) => bandColumn(`Ln_${path}_dB`, ({ impactPaths_dB }) => impactPaths_dB[path])),
+    ...ratings.map((rating): CsvColumn => ({ heading: rating, cell: (stack) => stack.ratings[rating] })),
+    { heading: 'surfaceMass_kg_m2', cell: (stack) => stack.surfaceMass_kg_m2 },
+    { heading: 'height_m', cell: (stack) => stack.height_m },
+    ...field.map(
+      ({ key }): CsvColumn => ({ heading: `field_${key}`, cell: (stack) => stack.field?.[key] ?? Number.NaN }),
+    ),
+  ];
 }

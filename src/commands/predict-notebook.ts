@@ -1,12 +1,9 @@
-import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import type { Prediction, PredictOptions } from '#src/acoustics/prediction.ts';
-import { type FieldValues, fieldValues } from '#src/acoustics/ratings/field-values.ts';
-import { diffuseFrom_Hz } from '#src/acoustics/room-modes.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
 import { version } from '../../package.json';
-import type { RoomBelow } from './room-options.ts';
+import { extras, type PredictionWishes, type StackExtras } from './predict-extras.ts';
 
 /** What `predict --json` prints; numbers in SI units, levels in dB. */
 export interface NotebookPrediction {
@@ -22,24 +19,9 @@ export interface ScenarioPrediction {
   readonly stacks: readonly StackPrediction[];
 }
 
-export interface StackPrediction extends Omit<Prediction, 'mechanisms'> {
+export interface StackPrediction extends Prediction, StackExtras {
   readonly name: string;
-  /**
-   * Where bands below 50 Hz are asked for: from this band up every band holds five modes or more of a room of the
-   * floor's sides, 2.5 m high (assumed); below it a level depends on the place. Null where no band does.
-   */
-  readonly diffuseFrom_Hz?: number | null;
-  /** As measured above the room that was asked for. */
-  readonly field?: FieldValues;
 }
-
-/** What is asked for besides the notebook. */
-export interface PredictionWishes {
-  readonly room?: RoomBelow | undefined;
-  readonly lowestBand_Hz?: PredictOptions['lowestBand_Hz'];
-}
-
-const ASSUMED_HEIGHT_m = 2.5;
 
 /** One or more stacks could not be computed. */
 export class PredictionFailure extends Error {
@@ -54,24 +36,16 @@ export class PredictionFailure extends Error {
 }
 
 /** @throws PredictionFailure if a stack of a scenario cannot be computed, with every such stack named. */
-export function predictNotebook(
-  notebook: Notebook,
-  { room, lowestBand_Hz = 50 }: PredictionWishes = {},
-): NotebookPrediction {
+export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {}): NotebookPrediction {
   const failures: string[] = [];
   const scenarios = notebook.scenarios.map((scenario) => ({
     name: scenario.name,
-    stacks: notebook.stacks.flatMap((stack) => {
+    stacks: notebook.stacks.flatMap((stack): readonly StackPrediction[] => {
       try {
         const construction = resolveStack(notebook, scenario.id, stack.id);
-        const prediction = predict(construction, { lowestBand_Hz });
-        return [
-          {
-            ...shaped(stack.name, prediction),
-            ...(lowestBand_Hz < 50 && { diffuseFrom_Hz: diffuseBand_Hz(construction, prediction) }),
-            ...(room && { field: inBuilding(construction, prediction, room) }),
-          },
-        ];
+        const prediction = predict(construction, { lowestBand_Hz: wishes.lowestBand_Hz ?? 50 });
+        const layerNames = stack.layers.map(({ name }) => name);
+        return [{ name: stack.name, ...prediction, ...extras(construction, layerNames, prediction, wishes) }];
       } catch (error) {
         const reason = error instanceof Error ? error.message : String(error);
         failures.push(`scenario "${scenario.name}", stack "${stack.name}" cannot be computed: ${reason}`);
@@ -102,31 +76,4 @@ export function predictStack(stack: Stack, wishes: PredictionWishes = {}): Noteb
     active: 'alone',
   };
   return predictNotebook(notebook, wishes);
-}
-
-function inBuilding({ length_m, width_m }: Construction, prediction: Prediction, room: RoomBelow): FieldValues {
-  return fieldValues(prediction, { partitionArea_m2: length_m * width_m, ...room });
-}
-
-function diffuseBand_Hz({ length_m, width_m }: Construction, { bands_Hz }: Prediction): number | null {
-  const from = diffuseFrom_Hz({ length_m, width_m, height_m: ASSUMED_HEIGHT_m }, bands_Hz);
-  return Number.isFinite(from) ? from : null;
-}
-
-function shaped(name: string, prediction: Prediction): StackPrediction {
-  const { bands_Hz, R_dB, paths_dB, Ln_dB, impactPaths_dB, ratings, ...rest } = prediction;
-  const { surfaceMass_kg_m2, height_m, resonances_Hz, criticalFrequencies_Hz } = rest;
-  return {
-    name,
-    bands_Hz,
-    R_dB,
-    paths_dB,
-    Ln_dB,
-    impactPaths_dB,
-    ratings,
-    surfaceMass_kg_m2,
-    height_m,
-    resonances_Hz,
-    criticalFrequencies_Hz,
-  };
 }

@@ -1,17 +1,35 @@
-import type { NamedFrequency, Ratings } from '#src/acoustics/prediction.ts';
+import type { Ratings } from '#src/acoustics/prediction.ts';
 import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
+import { bandTable } from './predict-table-bands.ts';
+import { soundBelowTable } from './predict-table-below.ts';
+import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-table-numbers.ts';
+import { simpleTable } from './predict-table-simple.ts';
 import { printable } from './printable.ts';
+import { columns, rated, whole } from './text-columns.ts';
 
-/** Tables for reading: the ratings of every scenario first, then each stack's bands. */
+/** Tables for reading: the ratings of every scenario first, then each stack's bands and what else was asked for. */
 export function asTable(result: NotebookPrediction): string {
   const stacks = result.scenarios.flatMap((scenario) =>
     scenario.stacks.map((stack) => ({ title: titleOf(scenario.name, stack.name), stack })),
   );
-  const blocks = stacks.map(({ title, stack }) => stackBlock(title, stack));
   const head = `${result.notebook} (${result.engine})`;
-  return printable([head, ratingsBlock(stacks), ...fieldBlock(stacks), ...blocks, CAUTION].join('\n\n'));
+  const overview = [ratingsBlock(stacks), ...fieldBlock(stacks), ...belowBlock(stacks), ...noticesBlock(stacks)];
+  const blocks = stacks.flatMap(({ title, stack }) => [
+    `${title}\n${bandTable(stack)}`,
+    ...PARTS.flatMap((table) => table(stack) ?? []).map((block) => `${title}: ${block}`),
+  ]);
+  return printable([head, ...overview, ...blocks, CAUTION].join('\n\n'));
 }
+
+/** What is shown of a stack besides its bands, each with its heading; undefined where it was not asked for. */
+const PARTS: readonly ((stack: StackPrediction) => string | undefined)[] = [
+  soundBelowTable,
+  simpleTable,
+  uncertaintyTable,
+  toleranceTable,
+  sensitivityTable,
+];
 
 interface TitledStack {
   readonly title: string;
@@ -56,59 +74,26 @@ function fieldBlock(stacks: readonly TitledStack[]): readonly string[] {
   ];
 }
 
-function stackBlock(title: string, stack: StackPrediction): string {
-  const paths = Object.entries(stack.paths_dB);
-  const impactPaths = Object.entries(stack.impactPaths_dB);
-  const head = [
-    ...['Hz', 'R', ...paths.map(([path]) => `R ${path}`)],
-    ...['Ln', ...impactPaths.map(([path]) => `Ln ${path}`)],
-  ];
-  const rows = stack.bands_Hz.map((band_Hz, i) => [
-    String(band_Hz),
-    ...[stack.R_dB, ...paths.map(([, levels]) => levels)].map((levels) => tenths(levels[i])),
-    ...[stack.Ln_dB, ...impactPaths.map(([, levels]) => levels)].map((levels) => tenths(levels[i])),
-  ]);
-  const notes = [
-    ...frequencyLine('Resonances', stack.resonances_Hz),
-    ...frequencyLine('Critical frequencies', stack.criticalFrequencies_Hz),
-    ...modesLine(stack),
-  ];
-  return [title, columns([head, ...rows]), ...notes].join('\n');
+/** The ratings of what is heard below, every scenario in one look. */
+function belowBlock(stacks: readonly TitledStack[]): readonly string[] {
+  const rows = stacks.flatMap(({ title, stack: { soundBelow } }) =>
+    soundBelow ? [[title, ...soundBelow.ratings.map(rated), String(heardBands(soundBelow.audible))]] : [],
+  );
+  const sound = stacks[0]?.stack.soundBelow;
+  if (!sound || rows.length === 0) return [];
+  const head = ['', ...sound.ratings.map(({ name }) => name), 'bands heard'];
+  return [`In the room below, with ${sound.source} above:\n${columns([head, ...rows])}`];
 }
 
-function modesLine({ diffuseFrom_Hz }: StackPrediction): readonly string[] {
-  if (diffuseFrom_Hz === undefined) return [];
-  const where = diffuseFrom_Hz === null ? 'In every band' : `Below ${diffuseFrom_Hz} Hz`;
-  return [
-    `${where} a room of these sides, 2.5 m high (assumed), has fewer than five modes a band: what is heard depends on the place.`,
-  ];
+function heardBands(audible: readonly (string | null)[]): number {
+  return audible.filter((a) => a === 'heard').length;
 }
 
-function frequencyLine(heading: string, frequencies: readonly NamedFrequency[]): readonly string[] {
-  if (frequencies.length === 0) return [];
-  return [`${heading}: ${frequencies.map((f) => `${f.frequency_Hz.toFixed(0)} Hz (${f.name})`).join(', ')}`];
-}
-
-/** The first column to the left, numbers to the right. */
-function columns(rows: readonly (readonly string[])[]): string {
-  const widths = rows[0]!.map((_, i) => Math.max(...rows.map((row) => [...row[i]!].length)));
-  return rows
-    .map((row) => row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '))
-    .join('\n');
+function noticesBlock(stacks: readonly TitledStack[]): readonly string[] {
+  const notices = new Set(stacks.flatMap(({ stack }) => stack.soundBelow?.notices ?? []));
+  return notices.size === 0 ? [] : [[...notices].map((notice) => `Note: ${notice}.`).join('\n')];
 }
 
 function titleOf(scenario: string, stack: string): string {
   return scenario === stack ? stack : `${scenario}: ${stack}`;
-}
-
-function whole(value: number): string {
-  return minus(Number.isFinite(value) ? String(value) : '–');
-}
-
-function tenths(value: number | undefined): string {
-  return minus(value !== undefined && Number.isFinite(value) ? value.toFixed(1) : '–');
-}
-
-function minus(text: string): string {
-  return text.replace('-', '−');
 }

@@ -3,8 +3,9 @@ import { parseArgs } from 'node:util';
 import type { AstmRounding } from '#src/acoustics/ratings/astm-rounding.ts';
 import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
 import { type BandColumn, type BandCsvReading, readBandCsv } from '#src/quantities/band-csv.ts';
-import { type AskedFile, nameOf, runCommand } from './command-line.ts';
+import { type AskedFile, about, nameOf, runCommand } from './command-line.ts';
 import { printable } from './printable.ts';
+import { rated } from './text-columns.ts';
 
 const USAGE = `Usage: npm run --silent rate -- FILE [--json] [--tenths] [--half-even]
 
@@ -35,12 +36,12 @@ interface Command extends AskedFile {
   readonly rounding: AstmRounding;
 }
 
-process.exitCode = runCommand(process.argv.slice(2), { usage: USAGE, ask: readArguments, answer: rated });
+process.exitCode = runCommand(process.argv.slice(2), { usage: USAGE, ask: readArguments, answer: rateFile });
 
-function rated({ file, json, rounding }: Command): string | readonly string[] {
+function rateFile({ file, json, rounding }: Command): string | readonly string[] {
   const name = nameOf(file);
   const reading = readBandCsv(readFileSync(file === '-' ? 0 : file, 'utf8'));
-  if (!reading.ok) return reading.problems.map(({ message }) => message);
+  if (!reading.ok) return reading.problems.map(({ message }) => about(file, message));
   const columns = reading.columns.map((column): RatedColumn => {
     const spectrum = { bands_Hz: reading.bands_Hz, values_dB: column.values_dB };
     return { ...column, ratings: ratingReport(column.quantity, spectrum, rounding) };
@@ -78,15 +79,11 @@ function asTable(name: string, { bandWidth, bands_Hz, notices }: Rated, columns:
   const width = bandWidth === 'third' ? 'one-third octaves' : 'octaves';
   const head = `${name}: ${bands_Hz.length} ${width}, ${bands_Hz[0]}–${bands_Hz.at(-1)} Hz`;
   const blocks = columns.map(({ quantity, name: heading, ratings }) => {
-    const rows = ratings.map(({ name: rating, value, detail, standard }) =>
-      `  ${rating.padEnd(14)}${shown(value).padStart(6)}   ${standard.padEnd(14)}  ${detail}`.trimEnd(),
+    const rows = ratings.map((rating) =>
+      `  ${rating.name.padEnd(14)}${rated(rating).padStart(6)}   ${rating.standard.padEnd(14)}  ${rating.detail}`.trimEnd(),
     );
     return [`${QUANTITY_NAMES[quantity]} ("${heading}")`, ...rows].join('\n');
   });
   const notes = notices.length > 0 ? [notices.map((n) => `Note: ${n}.`).join('\n')] : [];
   return [head, ...blocks, ...notes].join('\n\n');
-}
-
-function shown(value: number): string {
-  return Number.isNaN(value) ? '–' : String(value).replace('-', '−');
 }

@@ -1,20 +1,12 @@
-import { spawnSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
 import { roomBelow } from '../../src/commands/room-options.ts';
+import { runCommand } from './run-command.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
 const STACK = 'demo-notebooks/one-stack.json';
 
-function run(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['src/commands/run.mjs', 'predict', ...args], {
-    cwd: root,
-    encoding: 'utf8',
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+const run = (...args: string[]) => runCommand('predict', args);
 
 test.each([
   ['50', undefined, { receivingVolume_m3: 50, reverberationTime_s: 0.5 }],

@@ -1,25 +1,16 @@
-import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { predict } from '#src/acoustics/predict.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
+import { runCommand } from './run-command.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
 const STACK = 'demo-notebooks/one-stack.json';
 const demoText = readFileSync(new URL(`../../${DEMO}`, import.meta.url), 'utf8');
 const stackText = readFileSync(new URL(`../../${STACK}`, import.meta.url), 'utf8');
 
-function run(args: readonly string[], input = '') {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['src/commands/run.mjs', 'predict', ...args], {
-    cwd: root,
-    input,
-    encoding: 'utf8',
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+const run = (args: readonly string[], input?: string) => runCommand('predict', args, input);
 
 interface Printed {
   readonly notebook: string;
@@ -54,6 +45,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
           'height_m',
           'resonances_Hz',
           'criticalFrequencies_Hz',
+          'mechanisms',
         ]);
         const numbers = [stack.R_dB, stack.Ln_dB, Object.values(stack.ratings as object)].flat() as number[];
         expect(numbers).toHaveLength(21 + 21 + 15);
@@ -66,7 +58,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     const reading = readNotebook(demoText);
     if (!reading.ok) throw new Error('the demo must be readable');
     reading.notebook.scenarios.forEach(({ id }, i) => {
-      const { mechanisms: _untold, ...prediction } = predict(resolveStack(reading.notebook, id, 'floor'));
+      const prediction = predict(resolveStack(reading.notebook, id, 'floor'));
       expect(scenarios[i]!.stacks).toEqual([{ name: 'Floor between the rooms', ...prediction }]);
     });
   });
@@ -89,6 +81,21 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     );
     expect(lines).toHaveLength(1 + 4 * 21);
     expect(lines[1]).toMatch(/^Existing floor,Floor between the rooms,50,\d/);
+  });
+
+  test('what rules each band stands in the table and in the CSV, as the engine says', () => {
+    const { mechanisms } = (JSON.parse(run(['--stack', STACK, '--json']).out) as Printed).scenarios[0]!.stacks[0] as {
+      mechanisms: { path: string; share: number; mechanism: string; frequency_Hz?: number }[];
+    };
+    const [head, ...lines] = run(['--stack', STACK, '--csv']).out.trimEnd().split('\r\n');
+    expect(head).toMatch(/,path,path_share,mechanism,mechanism_Hz$/);
+    lines.forEach((line, i) => {
+      const { path, share, mechanism, frequency_Hz = '' } = mechanisms[i]!;
+      expect(line.endsWith(`,${path},${share},${mechanism},${frequency_Hz}`)).toBe(true);
+    });
+    const table = run(['--stack', STACK]).out;
+    expect(table).toMatch(/^80 .*direct \d+ %: bay-resonance, 80 Hz$/m);
+    expect(table).toMatch(/^5000 .*supports \d+ %$/m);
   });
 
   test('prints tables with the cautions when nothing is asked for', () => {
@@ -136,6 +143,12 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     [[DEMO, STACK], 2],
     [[DEMO, '--json', '--csv'], 2],
     [[DEMO, '--xml'], 2],
+    [[DEMO, '--source', STACK], 2],
+    [[DEMO, '--room', '50', '--background', STACK], 2],
+    [['-', '--room', '50', '--source', '-'], 2],
+    [[DEMO, '--room', '-50', '--source', STACK], 2],
+    [[DEMO, '--room', '50', '--source', 'no-such-file.csv'], 1],
+    [[DEMO, '--room', '50', '--source', 'demo-notebooks'], 1],
   ])('%j ends with exit code %d and a word on standard error', (args, code) => {
     const result = run(args);
     expect([result.code, result.out]).toEqual([code, '']);
@@ -153,7 +166,9 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     expect(wide!.bands_Hz.slice(0, 4)).toEqual([20, 25, 31.5, 40]);
     expect(wide!.R_dB.slice(4)).toEqual(narrow!.R_dB);
     expect(wide!.R_dB.every(Number.isFinite)).toBe(true);
-    expect(run(['--stack', STACK, '--from', '20']).out).toMatch(/Below \d+ Hz a room of these sides/);
+    expect(run(['--stack', STACK, '--from', '20']).out).toMatch(
+      /Below 160 Hz a room of 4 × 2\.5 × 2\.5 m \(height assumed\)/,
+    );
     expect(run(['--stack', STACK, '--from', '30'])).toMatchObject({ code: 2, out: '' });
   });
 });

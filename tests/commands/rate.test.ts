@@ -1,18 +1,8 @@
-import { spawnSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { PUBLISHED_CASES } from '../published/ratings-cases.ts';
+import { runCommand } from './run-command.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-
-function rate(input: string, ...args: string[]) {
-  const run = spawnSync(process.execPath, ['src/commands/run.mjs', 'rate', ...args], {
-    cwd: root,
-    input,
-    encoding: 'utf8',
-  });
-  return { code: run.status, out: run.stdout, err: run.stderr };
-}
+const rate = (input: string, ...args: string[]) => runCommand('rate', args, input);
 
 const bands = PUBLISHED_CASES.find((c) => c.id === 'iso717-1-C2')!.input as Record<string, number>;
 const csv = `f;R\n${Object.entries(bands)

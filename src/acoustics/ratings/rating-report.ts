@@ -6,7 +6,7 @@ import { deltaIic } from './delta-iic.ts';
 import { deltaLtw, deltaLw } from './delta-lw.ts';
 import { iic } from './iic.ts';
 import { lnw } from './lnw.ts';
-import { nc } from './nc.ts';
+import { type Nc, nc } from './nc.ts';
 import { nr } from './nr.ts';
 import { octavesFromThirds } from './octave-bands.ts';
 import { oitc } from './oitc.ts';
@@ -22,6 +22,8 @@ export interface RatingLine {
   readonly name: string;
   /** NaN: the bands do not suffice, and `detail` says which are missing. */
   readonly value: number;
+  /** The value is the end of the criterion's scale, and the bands lie beyond it. */
+  readonly beyond?: 'above' | 'below';
   /** How the number came about, in one phrase. */
   readonly detail: string;
   readonly standard: string;
@@ -101,8 +103,8 @@ function roomNoise(spectrum: Spectrum): RatingLine[] {
   const count = spectrum.values_dB.filter((v) => !Number.isNaN(v)).length;
   return [
     line('LA', tenth(aWeightedLevel_dB(spectrum)), 'IEC 61672-1', [], `${count} bands added`),
-    line('NC', s12.ncRounded, 'ANSI/ASA S12.2', unless(s12.nc, s12.missing_Hz), curveTouched(s12)),
-    line('NC (1957)', classic.ncRounded, 'Beranek 1957', unless(classic.nc, classic.missing_Hz), curveTouched(classic)),
+    criterion('NC', 'ANSI/ASA S12.2', s12),
+    criterion('NC (1957)', 'Beranek 1957', classic),
     line(
       'NR',
       rating.nrRounded,
@@ -144,8 +146,12 @@ function octaveRemark({ bands_Hz }: Spectrum): string {
   return bandWidthOf(bands_Hz) === 'octave' ? ' (octaves: for field measurements only)' : '';
 }
 
-function curveTouched({ below, above, governing_Hz }: ReturnType<typeof nc>): string {
-  return below ? 'below the lowest curve' : above ? 'above the highest curve' : `touched at ${governing_Hz} Hz`;
+function criterion(name: string, standard: string, rated: Nc): RatingLine {
+  const { ncRounded, governing_Hz, missing_Hz, below, above } = rated;
+  const beyond = below ? 'below' : above ? 'above' : undefined;
+  const touched = { below: 'below the lowest curve', above: 'above the highest curve' };
+  const detail = beyond ? touched[beyond] : `touched at ${governing_Hz} Hz`;
+  return { ...line(name, ncRounded, standard, unless(rated.nc, missing_Hz), detail), ...(beyond && { beyond }) };
 }
 
 /** The octaves of the speech interference level: `nc` takes their mean. */

@@ -70,6 +70,15 @@ describe('the report of all ratings', () => {
     expect(lines.find((l) => l.name === 'SIL')).toMatchObject({ value: NaN, detail: 'needs 4000 Hz' });
   });
 
+  it('noise beyond the curves is marked: NC-70 and NC-15 are the ends of ANSI/ASA S12.2', () => {
+    const bands_Hz = [63, 125, 250, 500, 1000, 2000, 4000];
+    const NC = (level_dB: number) =>
+      ratingReport('level', { bands_Hz, values_dB: bands_Hz.map(() => level_dB) }).find((l) => l.name === 'NC');
+    expect(NC(100)).toMatchObject({ value: 70, beyond: 'above', detail: 'above the highest curve' });
+    expect(NC(0)).toMatchObject({ value: 15, beyond: 'below', detail: 'below the lowest curve' });
+    expect(NC(50)).not.toHaveProperty('beyond');
+  });
+
   it('says that octaves are for the field, and what an STC would need', () => {
     const lines = ratingReport('R', { bands_Hz: [125, 250, 500, 1000, 2000], values_dB: [36, 45, 52, 55, 56] });
     expect(lines.find((l) => l.name === 'Rw')!.detail).toContain('field measurements only');

@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import type { Construction, SupportKind } from '#src/acoustics/construction.ts';
+import { predict } from '#src/acoustics/predict.ts';
+import { AIRBORNE_UNCERTAINTY } from '#src/acoustics/standards/iso-12999-1.ts';
+import { modelResidual_dB } from '#src/acoustics/uncertainty.ts';
+import { assumedTolerance } from '../../src/commands/assumed-tolerances.ts';
+import { numbered } from '../../src/commands/named-number.ts';
+import { stackSensitivities } from '../../src/commands/predict-sensitivities.ts';
+import { stackUncertainty } from '../../src/commands/predict-uncertainty.ts';
+import { withUsualNumbers } from '../../src/commands/usual-numbers.ts';
+import { limp } from '../acoustics/fixtures.ts';
+import { cavity, fibre, floor, leaf, sheet } from '../published/reference-constructions.ts';
+import { runCommand } from './run-command.ts';
+
+const STACK = 'demo-notebooks/one-stack.json';
+const NAMES = ['deck', 'joists', 'ceiling'];
+
+function onSupport(support: SupportKind, more: object = {}): Construction {
+  return floor(
+    leaf([sheet('plywood', 0.019)]),
+    cavity({ support, fill: [fibre('glass-fibre', 0.1)], ...more }),
+    leaf([sheet('gypsum-board', 0.0127)]),
+  );
+}
+
+describe('numbers that a construction does not state', () => {
+  test.each<[SupportKind, object]>([
+    ['direct', {}],
+    ['resilient-channel', {}],
+    ['clips', {}],
+    ['hangers', {}],
+    ['hangers', { supportStiffness_N_m: 20_000 }],
+    ['hangers', { hangerFrequency_Hz: 15 }],
+    ['separate-joists', {}],
+    ['direct', { joists: 'cold-formed-steel' }],
+  ])('are written out for %s %j without changing the prediction', (support, more) => {
+    const given = onSupport(support, more);
+    const written = predict(withUsualNumbers(given));
+    const plain = predict(given);
+    plain.R_dB.forEach((R, i) => {
+      expect(written.R_dB[i]).toBeCloseTo(R, 6);
+      expect(written.Ln_dB[i]).toBeCloseTo(plain.Ln_dB[i]!, 6);
+    });
+  });
+
+  test('are marked, named and placed', () => {
+    const { numbers } = numbered(onSupport('clips', { supportLineSpacing_m: 0.5 }), NAMES);
+    const of = (path: string) => numbers.find((n) => n.path === path);
+    expect(of('layers/1/supportLineSpacing_m')).toMatchObject({ value: 0.5, stated: true, of: 'joists' });
+    expect(of('layers/1/supportStiffness_N_m')).toMatchObject({ stated: false, of: 'joists' });
+    expect(of('layers/0/sheets/0/thickness_m')).toMatchObject({ value: 0.019, stated: true, of: 'plywood' });
+    expect(of('layers/1/fill/0/flowResistivity_Pa_s_m2')?.of).toMatch(/glass/);
+  });
+
+  test('what follows from another number is not held while that one is varied', () => {
+    const channel = withUsualNumbers(onSupport('resilient-channel')).layers[1]!;
+    expect(channel).not.toHaveProperty('supportPointSpacing_m');
+    const hung = withUsualNumbers(onSupport('hangers', { supportStiffness_N_m: 20_000 })).layers[1]!;
+    expect(hung).not.toHaveProperty('hangerFrequency_Hz');
+  });
+});
+
+describe('ten per cent more', () => {
+  test('of the mass of a limp leaf is 20 lg 1.1 = 0.83 dB more by the mass law', () => {
+    const { change, numbers } = stackSensitivities(numbered(floor(leaf([limp(40)])), ['leaf']), {});
+    expect(change).toBe(0.1);
+    const { dR_dB } = numbers.find(({ path }) => path === 'layers/0/sheets/0/density_kg_m3')!;
+    // 200–2000 Hz, where the mass rules.
+    for (const step of dR_dB!.slice(6, 17)) expect(Math.abs(step - 0.828)).toBeLessThan(0.05);
+  });
+
+  test('is close to what a prediction with ten per cent more finds', () => {
+    const given = onSupport('clips', { supportStiffness_N_m: 1e6 });
+    const stiffer = predict(onSupport('clips', { supportStiffness_N_m: 1.1e6 }));
+    const { R_dB } = predict(given);
+    const { numbers } = stackSensitivities(numbered(given, NAMES), {});
+    const { dR_dB } = numbers.find(({ path }) => path === 'layers/1/supportStiffness_N_m')!;
+    dR_dB!.forEach((step, i) => {
+      expect(Math.abs(step - (stiffer.R_dB[i]! - R_dB[i]!))).toBeLessThan(0.15);
+    });
+  });
+
+  test('of a number at the edge of what is accepted has no answer but a reason, and costs no other', () => {
+    const edge = floor(leaf([{ ...sheet('gypsum-board', 0.0127), lossFactor: 2 }]));
+    const { numbers } = stackSensitivities(numbered(edge, ['board']), {});
+    expect(numbers.find(({ path }) => path.endsWith('lossFactor'))).toMatchObject({
+      dR_dB: null,
+      dLn_dB: null,
+      reason: expect.stringMatching(/^lossFactor must be /),
+    });
+    expect(numbers.find(({ path }) => path.endsWith('thickness_m'))!.dR_dB).toHaveLength(21);
+  });
+});
+
+describe('uncertainty', () => {
+  const given = onSupport('resilient-channel');
+  const { bands_Hz } = predict(given);
+  const { R, tolerances } = stackUncertainty(numbered(given, NAMES), bands_Hz, {});
+
+  test('of R is ISO 12999-1, situation A, and the residual of the octave, as independent', () => {
+    const sigma = new Map(AIRBORNE_UNCERTAINTY.A);
+    expect(R.standard_dB[10]! ** 2).toBeCloseTo(sigma.get(500)! ** 2 + modelResidual_dB(500) ** 2, 12);
+    expect(R.expanded_dB[10]).toBe(1.96 * R.standard_dB[10]!);
+  });
+
+  test('by tolerances is the root of the sum of squares of what each does', () => {
+    bands_Hz.forEach((_, i) => {
+      const squares = tolerances.contributions.reduce((sum, { R_dB }) => sum + R_dB![i]! ** 2, 0);
+      expect(tolerances.R_dB[i]).toBeCloseTo(Math.sqrt(squares), 12);
+    });
+    expect(tolerances.basis).toBe('assumed, no source');
+  });
+
+  test('each tolerance is its share of the value; what none is named for is taken as known', () => {
+    for (const { path, value, standardUncertainty } of tolerances.contributions) {
+      expect(standardUncertainty).toBe(assumedTolerance(path)! * value);
+    }
+    expect(tolerances.contributions.map(({ path }) => path)).toContain('layers/1/supportStiffness_N_m');
+    expect(tolerances.contributions.some(({ path }) => path.endsWith('poissonRatio'))).toBe(false);
+    expect([assumedTolerance('layers/0/constructor'), assumedTolerance('')]).toEqual([undefined, undefined]);
+  });
+
+  test('3 % of the density of a limp leaf is 20 lg e · 0.03 = 0.26 dB by the mass law', () => {
+    const limpLeaf = numbered(floor(leaf([limp(40)])), ['leaf']);
+    const { contributions } = stackUncertainty(limpLeaf, bands_Hz, {}).tolerances;
+    const { R_dB } = contributions.find(({ path }) => path.endsWith('density_kg_m3'))!;
+    for (const step of R_dB!.slice(6, 17)) expect(Math.abs(step - 0.2606)).toBeLessThan(0.03);
+  });
+});
+
+describe('npm run predict --sensitivities --uncertainty', { timeout: 60_000 }, () => {
+  const run = (...args: string[]) => runCommand('predict', args).out;
+
+  test('--json has them per number and band, below 50 Hz without what ISO 12999-1 does not reach', () => {
+    const [stack] = JSON.parse(run('--stack', STACK, '--json', '--from', '40', '--sensitivities', '--uncertainty'))
+      .scenarios[0].stacks;
+    expect(stack.bands_Hz).toHaveLength(22);
+    for (const number of stack.sensitivities.numbers) {
+      expect([number.dR_dB.length, number.dLn_dB.length]).toEqual([22, 22]);
+    }
+    expect(stack.uncertainty.R.standard_dB[0]).toBeNull();
+    expect(stack.uncertainty.R.standard_dB[1]).toBeGreaterThan(0);
+    expect(stack.uncertainty.tolerances.R_dB[0]).toBeGreaterThan(0);
+  });
+
+  test('without the options neither is there', () => {
+    const [stack] = JSON.parse(run('--stack', STACK, '--json')).scenarios[0].stacks;
+    expect(stack).not.toHaveProperty('sensitivities');
+    expect(stack).not.toHaveProperty('uncertainty');
+  });
+
+  test('the CSV has a column for every number that any stack has', () => {
+    const notebook = 'demo-notebooks/practice-room-above-library.slabspring.json';
+    const [head = '', ...lines] = run(notebook, '--csv', '--sensitivities').trimEnd().split('\r\n');
+    const columns = head.split(',');
+    const slab = columns.indexOf('layers/0/sheets/0/thickness_m');
+    expect(columns.slice(slab, slab + 3)).toEqual([
+      'layers/0/sheets/0/thickness_m',
+      'dR_dB layers/0/sheets/0/thickness_m +10 %',
+      'dLn_dB layers/0/sheets/0/thickness_m +10 %',
+    ]);
+    // The slab of the existing floor is 0 mm thick: there is no tenth of it.
+    const [existing, slabOnTop] = [lines[0]!, lines[21]!].map((line) => line.split(',').slice(slab, slab + 2));
+    expect(existing).toEqual(['', '']);
+    expect(slabOnTop![0]).toBe('0.038');
+    expect(new Set(lines.map((line) => line.split(',').length))).toEqual(new Set([columns.length]));
+  });
+
+  test('the tables say what is assumed', () => {
+    const out = run('--stack', STACK, '--sensitivities', '--uncertainty');
+    expect(out).toContain('By tolerances: of the numbers below, assumed, no source.');
+    expect(out).toMatch(/^layers\/1\/supportStiffness_N_m \(joists\) .*usual value, not stated$/m);
+  });
+});
