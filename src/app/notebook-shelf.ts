@@ -6,6 +6,7 @@ import { icon } from '#cells/shared/icons.ts';
 import type { ShelfEntry } from '#src/store/shelf.ts';
 import { dayWords } from './day-words.ts';
 import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
+import { titleOfDemo } from './demo-titles.ts';
 import { notebookShelfStyles } from './notebook-shelf-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
 
@@ -55,8 +56,10 @@ export class NotebookShelf extends LitElement {
           : html`<h3>Come with the page</h3>
               <ul aria-label="Notebooks that come with the page">
                 ${DEMO_NOTEBOOKS.map(
-                  ({ url, name }) => html`<li>
-                    <button class="title" @click=${() => this.#wish({ do: 'open-demo', url })}>${name}</button>
+                  (demo) => html`<li>
+                    <button class="title" @click=${() => this.#wish({ do: 'open-demo', url: demo.url })}>
+                      ${titleOfDemo(demo)}
+                    </button>
                   </li>`,
                 )}
               </ul>`

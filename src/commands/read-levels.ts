@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
-import { thirdsFromOctaves } from '#src/acoustics/ratings/octave-bands.ts';
 import type { Spectrum } from '#src/acoustics/ratings/spectrum.ts';
+import { thirdsFromOctaves } from '#src/acoustics/ratings/spread-octaves.ts';
 import { readBandCsv } from '#src/quantities/band-csv.ts';
 import { about, nameOf, unreadable } from './command-line.ts';
 
