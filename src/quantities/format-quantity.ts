@@ -80,7 +80,8 @@ function feetAndInches(value_m: number): string {
 
 function inches(value_in: number): string {
   const size = Math.abs(value_in);
-  const text = decimal(size, 4, 3);
+  // Hundredths of an inch are a quarter of a millimetre: more says nothing of a build-up; thin sheets get thousandths.
+  const text = decimal(size, 4, size < 1 ? 3 : 2);
   // The decimal text counts too, so that it would not turn into a fraction once it is read back.
   const sixteenths = wholeSixteenths(size) ?? wholeSixteenths(Number(text));
   const shown = sixteenths === undefined ? text : sixteenthsOfInch(sixteenths);
