@@ -1,7 +1,7 @@
 import { breakAtCavityResonances } from './cavity-resonances.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
+import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { TransmissionLine } from './transmission-line.ts';
 
 /**
  * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
@@ -11,20 +11,20 @@ import type { TransmissionLine } from './transmission-line.ts';
 export function angleNodes(
   nodes: CrowdedNodes,
   model: FloorModel,
-  line: TransmissionLine,
+  { line, free, forced }: FastWaves,
   f_Hz: number,
-  daviesLimit: number,
   pointsPerPiece: number,
 ): CrowdedNodes {
   const { plates, air } = model;
   const omega = 2 * Math.PI * f_Hz;
   nodes.begin().breakAt(1, Infinity);
-  if (daviesLimit < 1) nodes.breakAt(daviesLimit, Infinity);
+  if (forced.limit < 1) nodes.breakAt(forced.limit, Infinity);
   let grazing = Infinity;
   for (let i = 0; i < plates.length; i++) {
     const mass = plates[i]!.surfaceMass_kg_m2;
     const lossFactor = line.states[i]!.lossFactor;
-    const r = Math.sqrt(line.coincidence2[i]!);
+    const mu = free.mu[i]!;
+    const r = 1 / (mu * mu);
     const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
     if (r > 1) {
       const u = Math.sqrt(1 - 1 / r);

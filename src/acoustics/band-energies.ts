@@ -1,15 +1,15 @@
 import { Airborne } from './airborne.ts';
-import { azimuths } from './azimuths.ts';
+import { type Azimuth, azimuths } from './azimuths.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import { FastWaves } from './fast-waves.ts';
 import { FloatingLimit } from './floating-limit.ts';
 import type { FloorModel } from './floor-model.ts';
-import { frequencyNodes } from './frequency-nodes.ts';
+import { type FrequencyPeak, frequencyNodes, isNear } from './frequency-nodes.ts';
 import { frequencyPeaks } from './frequency-peaks.ts';
 import { Impact } from './impact.ts';
 import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
-import { exactBandOf } from './standards/iec-61260.ts';
+import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 
 /** Transmission coefficient per band, each path as if it were alone. */
 export interface AirborneBands {
@@ -27,6 +27,13 @@ export interface ImpactBands {
 /** Beyond this many times the resonance of hammer and surface, blow and rebound beat more than once in a band or two. */
 const BEATING = 2;
 
+/** A doubtful peak that would add less than this share to its band gets no points of its own. */
+const FAINT = 0.005;
+
+/** A doubtful step is seen from this many half-widths before and behind; lower ones get no points, ln of energy. */
+const ASIDE = 4;
+const LOW_STEP = 0.05;
+
 /**
  * Energies of each band, airborne and impact, from the same waves. τ is the plain mean over log-spaced frequencies; the
  * power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are averaged over directions where
@@ -37,45 +44,140 @@ export function bandEnergies(
   bands_Hz: readonly number[],
   quadrature: Quadrature,
 ): { readonly airborne: AirborneBands; readonly impact: ImpactBands } {
-  const waves = new FastWaves(model, quadrature.angles);
-  const airborne = new Airborne(model, quadrature);
-  const impact = new Impact(model, quadrature);
-  const floating = FloatingLimit.of(model, quadrature);
-  const turns = azimuths(model.orthotropic);
-  const peaks = frequencyPeaks(model);
-  const nodes = new CrowdedNodes();
+  const spectrum = new Spectrum(model, quadrature);
   const count = bands_Hz.length;
-  const through = {
+  const airborne = {
     direct: new Float64Array(count),
     supports: new Float64Array(count),
     leaks: new Float64Array(count),
   };
-  const struck = { direct: new Float64Array(count), supports: new Float64Array(count) };
-  bands_Hz.forEach((band_Hz, band) => {
-    const edges = exactBandOf(band_Hz);
+  const impact = { direct: new Float64Array(count), supports: new Float64Array(count) };
+  spectrum
+    .bands(
+      bands_Hz.map((band_Hz) => exactBandOf(band_Hz)),
+      frequencyPeaks(model),
+    )
+    .forEach((energies, band) => {
+      airborne.direct[band] = energies.direct;
+      airborne.supports[band] = energies.supports;
+      airborne.leaks[band] = energies.leaks;
+      impact.direct[band] = energies.struckDirect;
+      impact.supports[band] = energies.struckSupports;
+    });
+  return { airborne, impact };
+}
+
+/** What passes at one frequency or in one band: transmission coefficients, and power of the struck floor per ln f, W. */
+interface Energies {
+  direct: number;
+  supports: number;
+  leaks: number;
+  struckDirect: number;
+  struckSupports: number;
+}
+
+class Spectrum {
+  readonly #model: FloorModel;
+  readonly #quadrature: Quadrature;
+  readonly #waves: FastWaves;
+  readonly #airborne: Airborne;
+  readonly #impact: Impact;
+  readonly #floating: FloatingLimit | undefined;
+  readonly #turns: readonly Azimuth[];
+  readonly #nodes = new CrowdedNodes();
+
+  constructor(model: FloorModel, quadrature: Quadrature) {
+    this.#model = model;
+    this.#quadrature = quadrature;
+    this.#waves = new FastWaves(model, quadrature.angles);
+    this.#airborne = new Airborne(model, quadrature);
+    this.#impact = new Impact(model, quadrature);
+    this.#floating = FloatingLimit.of(model, quadrature);
+    this.#turns = azimuths(model.orthotropic);
+  }
+
+  /** All bands: first without the doubtful peaks, then again those near a peak that tells. */
+  bands(edges: readonly ExactBand[], peaks: readonly FrequencyPeak[]): readonly Energies[] {
+    const sure = peaks.filter((p) => !p.doubtful);
+    const rough = edges.map((band) => this.#sum(band, sure));
+    const telling = edges.flatMap((band, i) =>
+      peaks.filter((p) => p.doubtful && isInside(p, band) && this.#tells(p, band, rough[i]!)),
+    );
+    return edges.map((band, i) =>
+      telling.some((p) => isNear(p, band)) ? this.#sum(band, [...sure, ...telling]) : rough[i]!,
+    );
+  }
+
+  #tells({ frequency_Hz, relativeWidth, doubtful }: FrequencyPeak, edges: ExactBand, rough: Energies): boolean {
+    if (doubtful === 'step') {
+      const before = this.#at(frequency_Hz * (1 - ASIDE * relativeWidth));
+      const after = this.#at(frequency_Hz * (1 + ASIDE * relativeWidth));
+      return (
+        Math.abs(Math.log(airborneOf(after) / airborneOf(before))) > LOW_STEP ||
+        Math.abs(Math.log(struckOf(after) / struckOf(before))) > LOW_STEP
+      );
+    }
+    // A Lorentzian holds π times its half-width times its height.
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    const { frequencies, peakFrequencies } = quadrature;
+    const top = this.#at(frequency_Hz);
+    const height = Math.max(airborneOf(top) / airborneOf(rough), (struckOf(top) * logWidth) / struckOf(rough)) - 1;
+    return Math.PI * relativeWidth * height > FAINT * logWidth;
+  }
+
+  #at(f_Hz: number): Energies {
+    const energies = noEnergies();
+    this.#add(f_Hz, 1, energies);
+    return energies;
+  }
+
+  #sum(edges: ExactBand, peaks: readonly FrequencyPeak[]): Energies {
+    const { frequencies, peakFrequencies } = this.#quadrature;
+    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
-    const uneven = model.orthotropic || edges.lower_Hz > BEATING * impact.contactResonance_Hz;
+    const uneven = this.#model.orthotropic || edges.lower_Hz > BEATING * this.#impact.contactResonance_Hz;
+    const nodes = this.#nodes;
     frequencyNodes(nodes, edges, peaks, uneven ? peakFrequencies : frequencies, peakFrequencies);
+    const sum = noEnergies();
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;
-      for (const turn of turns) {
-        const weight = nodes.weight[j]! * turn.weight;
-        waves.at(f_Hz, turn.cos2);
-        const shares = airborne.at(f_Hz, waves);
-        through.direct[band]! += weight * (shares.forced + shares.resonant);
-        through.supports[band]! += weight * shares.supports;
-        const hertz = weight * logWidth * f_Hz;
-        const power = impact.at(f_Hz, waves);
-        floating?.apply(f_Hz, turn.cos2, power);
-        struck.direct[band]! += hertz * power.direct;
-        struck.supports[band]! += hertz * power.supports;
-      }
-      through.leaks[band]! += nodes.weight[j]! * leakShare(model, f_Hz);
+      const weight = nodes.weight[j]!;
+      this.#add(f_Hz, weight, sum);
+      sum.leaks += weight * leakShare(this.#model, f_Hz);
     }
-  });
-  return { airborne: through, impact: struck };
+    sum.struckDirect *= logWidth;
+    sum.struckSupports *= logWidth;
+    return sum;
+  }
+
+  #add(f_Hz: number, weight: number, sum: Energies): void {
+    for (const turn of this.#turns) {
+      const share = weight * turn.weight;
+      this.#waves.at(f_Hz, turn.cos2);
+      const through = this.#airborne.at(f_Hz, this.#waves);
+      sum.direct += share * (through.forced + through.resonant);
+      sum.supports += share * through.supports;
+      const struck = this.#impact.at(f_Hz, this.#waves);
+      this.#floating?.apply(f_Hz, turn.cos2, struck);
+      sum.struckDirect += share * f_Hz * struck.direct;
+      sum.struckSupports += share * f_Hz * struck.supports;
+    }
+  }
+}
+
+function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: ExactBand): boolean {
+  return frequency_Hz > lower_Hz && frequency_Hz <= upper_Hz;
+}
+
+function airborneOf({ direct, supports }: Energies): number {
+  return direct + supports;
+}
+
+function struckOf({ struckDirect, struckSupports }: Energies): number {
+  return struckDirect + struckSupports;
+}
+
+function noEnergies(): Energies {
+  return { direct: 0, supports: 0, leaks: 0, struckDirect: 0, struckSupports: 0 };
 }
 
 function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {

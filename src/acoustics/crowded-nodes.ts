@@ -52,6 +52,7 @@ export class CrowdedNodes {
   fill(points: number, whole = 0, crowded = points): this {
     const breaks = this.#breaks;
     const widths = this.#widths;
+    this.#seeBeyond();
     for (let i = 0; i + 1 < this.#used; i++) {
       const a = breaks[i]!;
       const b = breaks[i + 1]!;
@@ -66,6 +67,18 @@ export class CrowdedNodes {
       else this.#plainPiece(a, length, length < whole ? Math.max(Math.ceil((points * length) / whole), 2) : points);
     }
     return this;
+  }
+
+  /** A peak bends the integrand beyond the next breakpoint too: there with a width as large as it is far. */
+  #seeBeyond(): void {
+    const breaks = this.#breaks;
+    const widths = this.#widths;
+    for (let i = 1; i < this.#used; i++) {
+      widths[i] = Math.min(widths[i]!, widths[i - 1]! + breaks[i]! - breaks[i - 1]!);
+    }
+    for (let i = this.#used - 2; i >= 0; i--) {
+      widths[i] = Math.min(widths[i]!, widths[i + 1]! + breaks[i + 1]! - breaks[i]!);
+    }
   }
 
   #plainPiece(start: number, length: number, points: number): void {

@@ -2,6 +2,7 @@ import { angleNodes } from './angle-nodes.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
+import { FreeBendingWaves } from './free-bending-waves.ts';
 import { supportRadiation } from './support-radiation.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
@@ -19,6 +20,7 @@ export interface FastSums {
 export class FastWaves {
   readonly line: TransmissionLine;
   readonly forced = new ForcedRadiation();
+  readonly free: FreeBendingWaves;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
   readonly supportPower: Float64Array;
   readonly airborne: FastSums;
@@ -31,23 +33,25 @@ export class FastWaves {
     this.#model = model;
     this.#points = pointsPerPiece;
     this.line = new TransmissionLine(model);
+    this.free = new FreeBendingWaves(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.airborne = noSums(model.plates.length);
     this.struck = noSums(model.plates.length);
   }
 
-  /** Prepares `line` and `forced`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
+  /** Prepares `line`, `forced` and `free`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
     const { air, edges, interlayers } = this.#model;
-    const { line, forced, airborne, struck } = this;
+    const { line, forced, free, airborne, struck } = this;
     forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
     line.prepare(f_Hz, azimuthCos2);
+    free.at(f_Hz, line.bending_Nm);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
-    const nodes = angleNodes(this.#nodes, this.#model, line, f_Hz, forced.limit, this.#points);
+    const nodes = angleNodes(this.#nodes, this.#model, this, f_Hz, this.#points);
     clear(airborne);
     clear(struck);
     const { x, weight, count } = nodes;

@@ -10,6 +10,8 @@ import { tridiagonalEigenvalue } from './tridiagonal.ts';
  */
 export class FreeBendingWaves {
   readonly mu: Float64Array;
+  /** Whether a mat joins any leaves. */
+  readonly joined: boolean;
   readonly #diagonal: Float64Array;
   readonly #beside: Float64Array;
   readonly #model: FloorModel;
@@ -18,6 +20,7 @@ export class FreeBendingWaves {
     const n = model.plates.length;
     this.#model = model;
     this.mu = new Float64Array(n);
+    this.joined = model.interlayers.some(({ kind }) => kind === 'mat');
     this.#diagonal = new Float64Array(n);
     this.#beside = new Float64Array(Math.max(n - 1, 0));
   }
@@ -28,7 +31,6 @@ export class FreeBendingWaves {
     const k0 = omega / air.soundSpeed_m_s;
     const diagonal = this.#diagonal.fill(0);
     const beside = this.#beside.fill(0);
-    let joined = false;
     for (let i = 0; i < plates.length; i++) {
       const layer = interlayers[i];
       diagonal[i]! += omega * omega * plates[i]!.surfaceMass_kg_m2;
@@ -37,12 +39,11 @@ export class FreeBendingWaves {
         diagonal[i]! -= spring;
         diagonal[i + 1]! -= spring;
         beside[i] = spring / Math.sqrt(bending_Nm[i]! * bending_Nm[i + 1]!);
-        joined = true;
       }
       diagonal[i]! /= bending_Nm[i]!;
     }
     for (let i = 0; i < plates.length; i++) {
-      const k4 = joined ? tridiagonalEigenvalue(diagonal, beside, i, 1e-5) : diagonal[i]!;
+      const k4 = this.joined ? tridiagonalEigenvalue(diagonal, beside, i, 1e-5) : diagonal[i]!;
       this.mu[i] = k4 > 0 ? Math.sqrt(Math.sqrt(k4)) / k0 : NaN;
     }
     return this.mu;

@@ -5,6 +5,13 @@ import type { ExactBand } from './standards/iec-61260.ts';
 export interface FrequencyPeak {
   readonly frequency_Hz: number;
   readonly relativeWidth: number;
+  /** Tells only sometimes, as a peak or as a step up: worth a trial before it gets points of its own. */
+  readonly doubtful?: 'peak' | 'step';
+}
+
+/** Whether a peak stands in a band or beyond its edges by less than the band's width. */
+export function isNear({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: ExactBand): boolean {
+  return frequency_Hz * upper_Hz > lower_Hz * lower_Hz && frequency_Hz * lower_Hz < upper_Hz * upper_Hz;
 }
 
 /**
@@ -24,10 +31,8 @@ export function frequencyNodes(
   for (const { frequency_Hz, relativeWidth } of peaks) {
     const place = Math.log(frequency_Hz);
     if (place > lower && place < upper) nodes.breakAt(place, relativeWidth);
-    else if (place <= lower && lower - place < upper - lower)
-      nodes.breakAt(lower, Math.max(lower - place, relativeWidth));
-    else if (place >= upper && place - upper < upper - lower)
-      nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
+    else if (place <= lower) nodes.breakAt(lower, Math.max(lower - place, relativeWidth));
+    else nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
   }
   nodes.fill(plainPoints, upper - lower, peakPoints);
   for (let i = 0; i < nodes.count; i++) {

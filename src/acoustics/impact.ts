@@ -1,7 +1,6 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { FreeBendingWaves } from './free-bending-waves.ts';
 import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
@@ -37,7 +36,6 @@ export class Impact {
     this.#scratch = {
       nodes: new CrowdedNodes(),
       leafVelocity2: new Float64Array(n),
-      bending: new FreeBendingWaves(model),
       points: quadrature.resonance,
       airborne: false,
     };

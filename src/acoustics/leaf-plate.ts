@@ -2,7 +2,7 @@ import type { Air } from './air.ts';
 import { type BendingSheet, constrainedPair } from './constrained-layer.ts';
 import type { Leaf, Sheet } from './construction.ts';
 import type { ModelConstants } from './model-constants.ts';
-import { thickPlateFactor } from './thick-plate.ts';
+import { softeningKink_Hz, thickPlateFactor } from './thick-plate.ts';
 
 /** A leaf as one plate: what does not change with frequency, and the way to what does. */
 export interface LeafPlate {
@@ -89,6 +89,15 @@ function sumState(plate: LeafPlate, f_Hz: number, out: PlateState): void {
   }
   out.lossFactor = loss / bending;
   out.bending_Nm = bonded ? plate.staticBending_Nm * thickPlateFactor(f_Hz, thickness_m, speed) : bending;
+}
+
+/** Where the stiffness of the leaf has a kink over frequency, Hz. */
+export function softeningKinks_Hz({ leaf, thickness_m }: LeafPlate): number[] {
+  if (leaf.contact !== 'bonded' || leaf.sheets.length === 1) {
+    return leaf.sheets.map((s) => softeningKink_Hz(s.thickness_m, longitudinalSpeed_m_s(s)));
+  }
+  const speed = leaf.sheets.reduce((sum, s) => sum + longitudinalSpeed_m_s(s) * s.thickness_m, 0) / thickness_m;
+  return [softeningKink_Hz(thickness_m, speed)];
 }
 
 function dampedState(leaf: Leaf, f_Hz: number, out: PlateState): void {

@@ -3,7 +3,6 @@ import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { ForcedRadiation } from './forced-radiation.ts';
-import type { FreeBendingWaves } from './free-bending-waves.ts';
 import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
@@ -30,7 +29,6 @@ export interface ReverberantPower {
 export interface ReverberantScratch {
   readonly nodes: CrowdedNodes;
   readonly leafVelocity2: Float64Array;
-  readonly bending: FreeBendingWaves;
   readonly points: number;
   /** For airborne sound, which wants `out.direct`, or for the struck floor. */
   readonly airborne: boolean;
@@ -87,7 +85,7 @@ function averageAround(
   model: FloorModel,
   waves: FastWaves,
   f_Hz: number,
-  { nodes, leafVelocity2, bending, points, airborne }: ReverberantScratch,
+  { nodes, leafVelocity2, points, airborne }: ReverberantScratch,
 ): number {
   const { air, plates } = model;
   const { line, forced } = waves;
@@ -106,10 +104,7 @@ function averageAround(
   if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
   let narrowest = width;
   for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
-  const free = bending.at(f_Hz, line.bending_Nm);
-  for (let i = 0; i < free.length; i++) {
-    if (free[i]! > low && free[i]! < high) nodes.breakAt(free[i]!, narrowest);
-  }
+  for (const mu of waves.free.mu) if (mu > low && mu < high) nodes.breakAt(mu, narrowest);
   nodes.fill(points);
   for (let j = 0; j < nodes.count; j++) {
     const mu = nodes.x[j]!;

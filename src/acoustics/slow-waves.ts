@@ -2,7 +2,6 @@ import { breakAtCavityResonances } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { FreeBendingWaves } from './free-bending-waves.ts';
 import { edgeRadiation } from './resonant-radiation.ts';
 import { slowWaveRadiation } from './reverberant-field.ts';
 
@@ -28,7 +27,6 @@ export class SlowWaves {
   readonly #model: FloorModel;
   readonly #points: number;
   readonly #nodes = new CrowdedNodes();
-  readonly #bending: FreeBendingWaves;
   // Of each free bending wave: place and half-width in r, and energy.
   readonly #places: Float64Array;
   readonly #widths: Float64Array;
@@ -38,7 +36,6 @@ export class SlowWaves {
     const n = model.plates.length;
     this.#model = model;
     this.#points = pointsPerPiece;
-    this.#bending = new FreeBendingWaves(model);
     this.#places = new Float64Array(n);
     this.#widths = new Float64Array(n);
     this.#energies = new Float64Array(n);
@@ -47,9 +44,8 @@ export class SlowWaves {
   /** ∫ |v_N|² σ r dr per unit of blocked pressure²; roughly where that is little against the fast waves' part. */
   radiated(f_Hz: number, waves: FastWaves): number {
     const fast = waves.struck.radiated;
-    const mu = this.#bending.at(f_Hz, waves.line.bending_Nm);
-    this.#findPeaks(f_Hz, waves, mu);
-    if (mu[0]! < 1) {
+    this.#findPeaks(f_Hz, waves);
+    if (waves.free.mu[0]! < 1) {
       // Above fc of the struck leaf hardly anything runs slower than sound.
       const rough = this.#sum(f_Hz, waves, ROUGH_POINTS);
       if (rough < NEGLIGIBLE * fast) return rough;
@@ -58,8 +54,9 @@ export class SlowWaves {
   }
 
   /** Free bending waves as the air beside the leaf slows them. */
-  #findPeaks(f_Hz: number, waves: FastWaves, mu: Float64Array): void {
+  #findPeaks(f_Hz: number, waves: FastWaves): void {
     const { plates, air } = this.#model;
+    const { mu } = waves.free;
     const { states, struckExtraLoss } = waves.line;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     let loss = states[0]!.lossFactor + struckExtraLoss;

@@ -14,3 +14,11 @@ export function thickPlateFactor(f_Hz: number, thickness_m: number, longitudinal
   const rise = Math.max(r, beyond);
   return 1 / (rise * rise);
 }
+
+/** Where both branches of `thickPlateFactor` meet, times h/cL: 2y³ = r(y) with y = f/fp. */
+const JOINT = 0.9956 / 5.5;
+
+/** Frequency at which the softening of a thick plate goes over to the steeper branch: a kink. */
+export function softeningKink_Hz(thickness_m: number, longitudinalSpeed_m_s: number): number {
+  return (JOINT * longitudinalSpeed_m_s) / thickness_m;
+}

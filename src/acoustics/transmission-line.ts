@@ -27,8 +27,6 @@ export class TransmissionLine {
   readonly states: PlateState[];
   /** Bending stiffness of each leaf in the direction of the wave, N·m. */
   readonly bending_Nm: Float64Array;
-  /** (f/fc)² of each leaf in the direction of the wave, times sin⁴θ the bending part of its impedance. */
-  readonly coincidence2: Float64Array;
   /** Loss factor that the uppermost leaf gains while it is struck. */
   readonly struckExtraLoss: number;
   /** Whether airborne sound and hammers meet the same floor: no supports and no extra loss. */
@@ -69,7 +67,6 @@ export class TransmissionLine {
     this.force2 = new Float64Array(n);
     this.states = model.plates.map(() => ({ bending_Nm: 0, lossFactor: 0 }));
     this.bending_Nm = new Float64Array(n);
-    this.coincidence2 = new Float64Array(n);
     this.struckExtraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#mass = new Float64Array(n);
     this.#bendRe = new Float64Array(n);
@@ -120,7 +117,6 @@ export class TransmissionLine {
       const bend = (bending_Nm * turned * this.#k02 * this.#k02) / omega;
       const mass = omega * plate.surfaceMass_kg_m2;
       this.bending_Nm[i] = bending_Nm * turned;
-      this.coincidence2[i] = bend / mass;
       this.#mass[i] = mass;
       this.#bendRe[i] = bend * lossFactor;
       if (i === 0) this.#struckBendRe = bend * (lossFactor + this.struckExtraLoss);

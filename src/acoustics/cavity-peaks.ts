@@ -1,0 +1,82 @@
+import type { CoincidenceCourse } from './coincidence-course.ts';
+import { cavityLossFactor } from './fibre.ts';
+import type { CavityModel, FloorModel } from './floor-model.ts';
+import type { FrequencyPeak } from './frequency-nodes.ts';
+
+/** Most resonances across one empty cavity that are given points of their own; more where no support outdoes them. */
+const MOST_MODES = 12;
+
+/**
+ * What empty cavities do to a frequency: their first resonances across, n half waves at normal incidence, and where n half
+ * waves fit across for the sound that a leaf's bending waves meet, so that both resonate at the same angle.
+ */
+export function cavityPeaks(model: FloorModel, course: CoincidenceCourse): FrequencyPeak[] {
+  return model.interlayers.flatMap((layer, i) => {
+    if (layer.kind === 'mat' || layer.fluids.some((f) => f.flowResistivity_Pa_s_m2 !== undefined)) return [];
+    // Twice the same leaf meets the same waves.
+    const alike = course.logRatio[i]!.every((y, j) => y === course.logRatio[i + 1]![j]);
+    return [
+      ...crossModes(model, layer),
+      ...meetings(model, course, layer, i),
+      ...(alike ? [] : meetings(model, course, layer, i, i + 1)),
+    ];
+  });
+}
+
+function crossModes({ air, constants }: FloorModel, { depth_m }: CavityModel): FrequencyPeak[] {
+  return Array.from({ length: MOST_MODES }, (_, n) => {
+    const frequency_Hz = ((n + 1) * air.soundSpeed_m_s) / (2 * depth_m);
+    const loss = cavityLossFactor(frequency_Hz, depth_m, constants.cavityAbsorption, air);
+    return { frequency_Hz, relativeWidth: loss / 2, doubtful: 'step' };
+  });
+}
+
+/** Half waves across the cavity N = (2df/c) √(1 − κ fc/f), κ the part of kx² that counts between joists; peaks at whole N. */
+function meetings(
+  model: FloorModel,
+  course: CoincidenceCourse,
+  layer: CavityModel,
+  interlayer: number,
+  leaf = interlayer,
+): FrequencyPeak[] {
+  const { air, constants, plates } = model;
+  const halfWaves = (x: number, logRatio: number): number => {
+    const f_Hz = Math.exp(x);
+    const s2 = Math.exp(-logRatio);
+    const inside = 1 - s2 * keptShare(layer, f_Hz, s2, air.soundSpeed_m_s);
+    return inside > 0 ? ((2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s) * Math.sqrt(inside) : 0;
+  };
+  const values = course.logRatio[leaf]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));
+  const most = Math.min(Math.floor(Math.max(...values)), MOST_MODES);
+  const peaks: FrequencyPeak[] = [];
+  for (let n = 1; n <= most; n++) {
+    for (const { logFrequency, slope } of course.crossings(values, (x) => halfWaves(x, course.at(leaf, x)), n)) {
+      const f_Hz = Math.exp(logFrequency);
+      const s2 = Math.exp(-course.at(leaf, logFrequency));
+      const kept = keptShare(layer, f_Hz, s2, air.soundSpeed_m_s);
+      // Half-widths along s² = sin² θ inside the cavity: of coincidence, by loss and radiation, and of the cavity resonance.
+      const u = Math.sqrt(Math.max(1 - s2, 0.01));
+      const radiation =
+        (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (2 * Math.PI * f_Hz * plates[leaf]!.surfaceMass_kg_m2 * u);
+      const width =
+        (kept * s2 * (course.loss(leaf, logFrequency) + radiation)) / 2 +
+        cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
+      // N² = (2df/c)² (1 − κs²): what a shift of N is along s².
+      const across = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
+      peaks.push({
+        frequency_Hz: f_Hz,
+        relativeWidth: (width * across * across) / (2 * n * Math.abs(slope)),
+        doubtful: 'peak',
+      });
+    }
+  }
+  return peaks;
+}
+
+/** The part of kx² that counts in a cavity crossed by joists, for waves of wave number √s2 k0. */
+export function keptShare({ cavity }: CavityModel, f_Hz: number, s2: number, soundSpeed_m_s: number): number {
+  if (cavity.joists === 'none') return 1;
+  const across = (2 * f_Hz * cavity.joistSpacing_m) / soundSpeed_m_s;
+  const across2 = across * across * s2;
+  return 1 - 0.5 / (1 + across2 * across2);
+}

@@ -1,0 +1,123 @@
+import type { FloorModel } from './floor-model.ts';
+import { FreeBendingWaves } from './free-bending-waves.ts';
+import { type PlateState, plateAt } from './leaf-plate.ts';
+import { criticalFrequency_Hz } from './support-radiation.ts';
+
+/** Where a leaf's bending waves may meet sound or one another and matter to a band. */
+const FROM_Hz = 15;
+const TO_Hz = 7000;
+const POINTS = 55;
+
+/** A place along ln f where a quantity of the course passes a value, and how fast it does, per unit of ln f. */
+export interface Crossing {
+  readonly logFrequency: number;
+  readonly slope: number;
+}
+
+/**
+ * ln(f/fc) of each leaf over all that is heard, by steps of a sixth of an octave: fc itself depends on frequency, as thick
+ * and damped leaves soften, so that f/fc may rise and fall.
+ */
+export class CoincidenceCourse {
+  readonly logFrequency: Float64Array;
+  /** ln(f/fc) of each leaf by itself. */
+  readonly logRatio: readonly Float64Array[];
+  /** −2 ln(k/k0) of the free bending waves, the same where no mat joins leaves; NaN where there is none. */
+  readonly free: readonly Float64Array[];
+  readonly #model: FloorModel;
+  readonly #state: PlateState = { bending_Nm: 0, lossFactor: 0 };
+  readonly #waves: FreeBendingWaves;
+  readonly #bending_Nm: Float64Array;
+
+  /** @param kinks_Hz Where the stiffness of a leaf has a kink. */
+  constructor(model: FloorModel, kinks_Hz: readonly number[]) {
+    this.#model = model;
+    this.#waves = new FreeBendingWaves(model);
+    this.#bending_Nm = new Float64Array(model.plates.length);
+    const step = Math.log(TO_Hz / FROM_Hz) / (POINTS - 1);
+    const even = Array.from({ length: POINTS }, (_, j) => Math.log(FROM_Hz) + j * step);
+    this.logFrequency = Float64Array.from([...even, ...kinks_Hz.map(Math.log)]).sort();
+    this.logRatio = model.plates.map((_, leaf) => this.logFrequency.map((x) => this.at(leaf, x)));
+    this.free = this.#waves.joined
+      ? this.logRatio.map((_, i) => this.logFrequency.map((x) => this.freeAt(i, x)))
+      : this.logRatio;
+  }
+
+  freeAt(wave: number, logFrequency: number): number {
+    if (!this.#waves.joined) return this.at(wave, logFrequency);
+    const { plates, constants } = this.#model;
+    const f_Hz = Math.exp(logFrequency);
+    for (let i = 0; i < plates.length; i++)
+      this.#bending_Nm[i] = plateAt(plates[i]!, f_Hz, constants, this.#state).bending_Nm;
+    return -2 * Math.log(this.#waves.at(f_Hz, this.#bending_Nm)[wave]!);
+  }
+
+  at(leaf: number, logFrequency: number): number {
+    const f_Hz = Math.exp(logFrequency);
+    const plate = this.#model.plates[leaf]!;
+    return Math.log(
+      f_Hz / criticalFrequency_Hz(this.#model, plate, plateAt(plate, f_Hz, this.#model.constants, this.#state)),
+    );
+  }
+
+  /** Loss factor of a leaf. */
+  loss(leaf: number, logFrequency: number): number {
+    const { plates, constants } = this.#model;
+    return plateAt(plates[leaf]!, Math.exp(logFrequency), constants, this.#state).lossFactor;
+  }
+
+  /** Everywhere along ln f that `holds` begins or ceases, by bisection. */
+  changes(holds: (logFrequency: number) => boolean): number[] {
+    const x = this.logFrequency;
+    const found: number[] = [];
+    let before = holds(x[0]!);
+    for (let j = 0; j + 1 < x.length; j++) {
+      const after = holds(x[j + 1]!);
+      if (after !== before) {
+        let low = x[j]!;
+        let high = x[j + 1]!;
+        for (let step = 0; step < HALVINGS; step++) {
+          const middle = (low + high) / 2;
+          if (holds(middle) === before) low = middle;
+          else high = middle;
+        }
+        found.push((low + high) / 2);
+      }
+      before = after;
+    }
+    return found;
+  }
+
+  /** Everywhere that `values` along the grid, which `exact` gives between its points, pass `wanted`. */
+  crossings(values: Float64Array, exact: (logFrequency: number) => number, wanted = 0): Crossing[] {
+    const found: Crossing[] = [];
+    const x = this.logFrequency;
+    for (let j = 0; j + 1 < x.length; j++) {
+      const low = values[j]! - wanted;
+      const high = values[j + 1]! - wanted;
+      if (!(low * high < 0 || (low === 0 && high !== 0))) continue;
+      found.push(between({ x: x[j]!, y: low }, { x: x[j + 1]!, y: high }, (at) => exact(at) - wanted));
+    }
+    return found;
+  }
+}
+
+/** Halvings between two points of the grid: to a thousandth of the frequency. */
+const HALVINGS = 7;
+
+interface Point {
+  x: number;
+  y: number;
+}
+
+/** Two steps of regula falsi: values run almost straight between two points of the grid. */
+function between(a: Point, b: Point, y: (x: number) => number): Crossing {
+  for (let step = 0; step < 2 && a.y !== 0 && b.y !== 0; step++) {
+    const x = a.x + ((b.x - a.x) * a.y) / (a.y - b.y);
+    const middle = { x, y: y(x) };
+    if (middle.y * a.y > 0) a = middle;
+    else b = middle;
+  }
+  const slope = (b.y - a.y) / (b.x - a.x);
+  return { logFrequency: a.x - a.y / slope, slope };
+}
