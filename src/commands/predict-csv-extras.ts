@@ -17,6 +17,11 @@ const mechanisms: Columns = () => [
   { heading: 'mechanism_Hz', cell: ({ mechanisms: m }, i) => m[i]!.frequency_Hz ?? Number.NaN },
 ];
 
+const gains = where('gain', () => [
+  bandColumn('R_gain_dB', ({ gain }) => gain?.R_dB),
+  bandColumn('Ln_gain_dB', ({ gain }) => gain?.Ln_dB),
+]);
+
 const roomModes = where('roomModes', () => [
   { heading: 'room_modes', cell: (stack, i) => stack.roomModes?.meaning[i] ?? '' },
 ]);
@@ -65,6 +70,7 @@ const simple = where('simple', () =>
 
 export const EXTRA_COLUMNS: readonly Columns[] = [
   mechanisms,
+  gains,
   roomModes,
   soundBelow,
   sensitivities,

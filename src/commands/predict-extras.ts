@@ -21,6 +21,8 @@ export interface PredictionWishes {
   readonly sensitivities?: boolean;
   readonly uncertainty?: boolean;
   readonly simple?: boolean;
+  /** Over the reference scenario of a notebook. */
+  readonly gains?: boolean;
 }
 
 /** Only what was asked for is present. */

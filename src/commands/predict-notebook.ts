@@ -4,6 +4,7 @@ import { resolveStack } from '#src/notebook/resolve.ts';
 import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
 import { version } from '../../package.json';
 import { extras, type PredictionWishes, type StackExtras } from './predict-extras.ts';
+import { gainOver, type StackGain } from './predict-gains.ts';
 
 /** What `predict --json` prints; numbers in SI units, levels in dB. */
 export interface NotebookPrediction {
@@ -21,6 +22,8 @@ export interface ScenarioPrediction {
 
 export interface StackPrediction extends Prediction, StackExtras {
   readonly name: string;
+  /** Where gains are asked for, in every scenario but the reference. */
+  readonly gain?: StackGain;
 }
 
 /** One or more stacks could not be computed. */
@@ -54,7 +57,23 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
     }),
   }));
   if (failures.length > 0) throw new PredictionFailure(failures);
-  return { notebook: notebook.title, engine: `slab-and-spring ${version}`, scenarios };
+  return {
+    notebook: notebook.title,
+    engine: `slab-and-spring ${version}`,
+    scenarios: wishes.gains ? withGains(scenarios, notebook) : scenarios,
+  };
+}
+
+/** Every scenario has every stack, in the same order. */
+function withGains(predicted: readonly ScenarioPrediction[], { scenarios, reference }: Notebook) {
+  const at = scenarios.findIndex(({ id }) => id === reference);
+  const base = predicted[at];
+  if (!base) return predicted;
+  return predicted.map(({ name, stacks }, i) => ({
+    name,
+    stacks:
+      i === at ? stacks : stacks.map((stack, s) => ({ ...stack, gain: gainOver(base.name, base.stacks[s]!, stack) })),
+  }));
 }
 
 /** A stack on its own, without flanking sound, as the one scenario of a notebook around it. */

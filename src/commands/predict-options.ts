@@ -28,6 +28,7 @@ export function predictOptions(args: string[]): PredictCommand | string {
       csv: { type: 'boolean', default: false },
       stack: { type: 'string' },
       from: { type: 'string' },
+      gains: { type: 'boolean', default: false },
       simple: { type: 'boolean', default: false },
       sensitivities: { type: 'boolean', default: false },
       uncertainty: { type: 'boolean', default: false },
@@ -37,10 +38,13 @@ export function predictOptions(args: string[]): PredictCommand | string {
       background: { type: 'string' },
     },
   });
-  const { help, simple, sensitivities, uncertainty, source, background } = values;
+  const { help, gains, simple, sensitivities, uncertainty, source, background } = values;
   const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
   if (!help && files.length !== 1) return `Expected one file, got ${files.length}.`;
   if (values.json && values.csv) return 'Expected --json or --csv, got both.';
+  if (gains && values.stack !== undefined) {
+    return 'Expected a notebook with --gains, got --stack: one stack has no other scenario to gain over.';
+  }
   if (source !== undefined && values.room === undefined) {
     return 'Expected --room with --source, got no --room: how loud it gets below depends on the room.';
   }
@@ -61,7 +65,7 @@ export function predictOptions(args: string[]): PredictCommand | string {
     source,
     background,
     form: values.json ? asJson : values.csv ? asCsv : asTable,
-    wishes: { room, lowestBand_Hz: lowest, simple, sensitivities, uncertainty },
+    wishes: { room, lowestBand_Hz: lowest, gains, simple, sensitivities, uncertainty },
   };
 }
 

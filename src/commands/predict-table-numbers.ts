@@ -8,7 +8,7 @@ const OCTAVES_ONLY = 'The thirds at octave mid-bands; --json and --csv have ever
 
 export function uncertaintyTable({ bands_Hz, R_dB, uncertainty }: StackPrediction): string | undefined {
   if (!uncertainty) return undefined;
-  const { R, tolerances } = uncertainty;
+  const { R, betweenLaboratories, tolerances } = uncertainty;
   const head = ['Hz', 'R', 'u', '95 %', 'R by tolerances', 'Ln by tolerances'];
   const rows = bands_Hz.map((band_Hz, i) => [
     String(band_Hz),
@@ -18,6 +18,7 @@ export function uncertaintyTable({ bands_Hz, R_dB, uncertainty }: StackPredictio
     'how far a laboratory may find something else, ± dB',
     columns([head, ...rows]),
     `u: standard uncertainty of R, ISO 12999-1 situation A and the model's residuals; 95 %: ${R.coverageFactor} u.`,
+    `Between laboratories alone: Rw ± ${betweenLaboratories.Rw}, Ln,w ± ${betweenLaboratories.Lnw} dB (ISO 12999-1, standard uncertainty).`,
     'By tolerances: of the numbers below, assumed, no source. The residuals hold a part of it: not to be added.',
   ].join('\n');
 }

@@ -3,6 +3,7 @@ import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 import { bandTable } from './predict-table-bands.ts';
 import { soundBelowTable } from './predict-table-below.ts';
+import { gainsBlock } from './predict-table-gains.ts';
 import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-table-numbers.ts';
 import { simpleTable } from './predict-table-simple.ts';
 import { printable } from './printable.ts';
@@ -14,7 +15,13 @@ export function asTable(result: NotebookPrediction): string {
     scenario.stacks.map((stack) => ({ title: titleOf(scenario.name, stack.name), stack })),
   );
   const head = `${result.notebook} (${result.engine})`;
-  const overview = [ratingsBlock(stacks), ...fieldBlock(stacks), ...belowBlock(stacks), ...noticesBlock(stacks)];
+  const overview = [
+    ratingsBlock(stacks),
+    ...gainsBlock(stacks),
+    ...fieldBlock(stacks),
+    ...belowBlock(stacks),
+    ...noticesBlock(stacks),
+  ];
   const blocks = stacks.flatMap(({ title, stack }) => [
     `${title}\n${bandTable(stack)}`,
     ...PARTS.flatMap((table) => table(stack) ?? []).map((block) => `${title}: ${block}`),

@@ -2,6 +2,7 @@ import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { PredictOptions } from '#src/acoustics/prediction.ts';
 import { combinedUncertainty_dB } from '#src/acoustics/ratings/uncertainty.ts';
+import { SINGLE_NUMBER_UNCERTAINTY_DB } from '#src/acoustics/standards/iso-12999-1.ts';
 import { propagatedUncertainty } from '#src/acoustics/tolerances.ts';
 import { type BandUncertainty, predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 import { assumedTolerance } from './assumed-tolerances.ts';
@@ -11,6 +12,8 @@ import type { NamedNumber, NumberedConstruction } from './named-number.ts';
 export interface StackUncertainty {
   /** Of R: ISO 12999-1, situation A, and the model's residuals together; 95 % two-sided. */
   readonly R: BandUncertainty;
+  /** Of the single numbers between laboratories alone, without the model: ISO 12999-1, situation A, standard uncertainty. */
+  readonly betweenLaboratories: { readonly Rw: number; readonly Lnw: number };
   /**
    * What not knowing the construction's numbers exactly does, from assumed tolerances. Measured specimens scatter by them
    * too, so the model's residuals hold a part of it: not to be added to `R`.
@@ -39,7 +42,12 @@ export function stackUncertainty(
   bands_Hz: readonly number[],
   options: PredictOptions,
 ): StackUncertainty {
-  return { R: predictionUncertainty(bands_Hz), tolerances: toleranceEffects(numbers, bands_Hz.length, options) };
+  const { Rw, Lnw } = SINGLE_NUMBER_UNCERTAINTY_DB;
+  return {
+    R: predictionUncertainty(bands_Hz),
+    betweenLaboratories: { Rw: Rw.A, Lnw: Lnw.A },
+    tolerances: toleranceEffects(numbers, bands_Hz.length, options),
+  };
 }
 
 function toleranceEffects(

@@ -9,6 +9,7 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
   without  tables for reading
 
   --from HZ              lowest band: 20, 25, 31.5, 40 or 50 Hz; 50 unless given
+  --gains                also what every scenario gains over the notebook's reference scenario
   --simple               also textbook rules, where they fit the stack: mass law, finite panel, double leaf, floating
                          floor, covering, bare slab
   --sensitivities        also what 10 % more of every number of the layers does to R and Ln
@@ -27,6 +28,7 @@ Columns of --csv, those of an option only with it:
   scenario, stack, frequency_Hz; R_dB and Ln_dB with the part of each path; the ratings; surfaceMass_kg_m2, height_m
   field_…                            --room: values as measured in the building; room_modes: diffuse, few-modes, no-modes
   path, path_share, mechanism, mechanism_Hz   what rules R in the band, its share of the energy, the frequency behind it
+  R_gain_dB, Ln_gain_dB              --gains: over the reference scenario; for Ln the drop
   above_dB, below_dB, loudness_phon, threshold_dB, background_dB, excess_dB, audible, below_LA, below_NC …   --source
   PATH, dR_dB PATH +10 %, dLn_dB PATH +10 %   --sensitivities: the number at PATH and what a tenth more of it does
   R_uncertainty_dB, R_95percent_dB, R_tolerances_dB, Ln_tolerances_dB   --uncertainty

@@ -32,6 +32,10 @@ export function signedTenths(value: number | undefined): string {
   return value !== undefined && value > 0 && text !== '0.0' ? `+${text}` : text.replace('−0.0', '0.0');
 }
 
+export function signedWhole(value: number): string {
+  return value > 0 ? `+${whole(value)}` : whole(value);
+}
+
 function shown(value: number | undefined, inWords: (value: number) => string): string {
   return value !== undefined && Number.isFinite(value) ? inWords(value).replace('-', '−') : '–';
 }

@@ -95,12 +95,16 @@ describe('ten per cent more', () => {
 describe('uncertainty', () => {
   const given = onSupport('resilient-channel');
   const { bands_Hz } = predict(given);
-  const { R, tolerances } = stackUncertainty(numbered(given, NAMES), bands_Hz, {});
+  const { R, betweenLaboratories, tolerances } = stackUncertainty(numbered(given, NAMES), bands_Hz, {});
 
   test('of R is ISO 12999-1, situation A, and the residual of the octave, as independent', () => {
     const sigma = new Map(AIRBORNE_UNCERTAINTY.A);
     expect(R.standard_dB[10]! ** 2).toBeCloseTo(sigma.get(500)! ** 2 + modelResidual_dB(500) ** 2, 12);
     expect(R.expanded_dB[10]).toBe(1.96 * R.standard_dB[10]!);
+  });
+
+  test('of single numbers between laboratories is that of ISO 12999-1, situation A (from memory): Rw 1.2, Ln,w 1.5 dB', () => {
+    expect(betweenLaboratories).toEqual({ Rw: 1.2, Lnw: 1.5 });
   });
 
   test('by tolerances is the root of the sum of squares of what each does', () => {
