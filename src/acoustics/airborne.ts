@@ -1,6 +1,7 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
+import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
@@ -64,7 +65,8 @@ export class Airborne {
     if (f_Hz < fc_Hz) {
       const mass = plates[0]!.surfaceMass_kg_m2;
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
-      const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * state.lossFactor);
+      const loss = state.lossFactor + matLoss(this.#model, line.states, f_Hz, 0);
+      const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * loss);
       reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
       shares.resonant = 2 * z0 * v2 * this.#power.direct;
       shares.supports += 2 * z0 * v2 * this.#power.supports;

@@ -1,15 +1,7 @@
-import { Airborne } from './airborne.ts';
-import { type Azimuth, azimuths } from './azimuths.ts';
-import { CrowdedNodes } from './crowded-nodes.ts';
-import { FastWaves } from './fast-waves.ts';
-import { FloatingLimit } from './floating-limit.ts';
+import { BandSums } from './band-sums.ts';
+import { raiseToFloatingLimit } from './floating-limit.ts';
 import type { FloorModel } from './floor-model.ts';
-import { type FrequencyPeak, frequencyNodes, isNear } from './frequency-nodes.ts';
-import { frequencyPeaks } from './frequency-peaks.ts';
-import { Impact } from './impact.ts';
-import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
-import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 
 /** Transmission coefficient per band, each path as if it were alone. */
 export interface AirborneBands {
@@ -24,167 +16,22 @@ export interface ImpactBands {
   readonly supports: Float64Array;
 }
 
-/** Beyond this many times the resonance of hammer and surface, blow and rebound beat more than once in a band or two. */
-const BEATING = 2;
-
-/** A doubtful peak that would add less than this share to its band gets no points of its own. */
-const FAINT = 0.005;
-
-/** A doubtful step is seen from this many half-widths before and behind; lower ones get no points, ln of energy. */
-const ASIDE = 4;
-const LOW_STEP = 0.05;
-
-/**
- * Energies of each band, airborne and impact, from the same waves. τ is the plain mean over log-spaced frequencies; the
- * power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are averaged over directions where
- * leaves are orthotropic.
- */
+/** Energies of each band, airborne and impact. */
 export function bandEnergies(
   model: FloorModel,
   bands_Hz: readonly number[],
   quadrature: Quadrature,
 ): { readonly airborne: AirborneBands; readonly impact: ImpactBands } {
-  const spectrum = new Spectrum(model, quadrature);
-  const count = bands_Hz.length;
+  const sums = new BandSums(model, quadrature).bands(bands_Hz);
   const airborne = {
-    direct: new Float64Array(count),
-    supports: new Float64Array(count),
-    leaks: new Float64Array(count),
+    direct: Float64Array.from(sums, (s) => s.direct),
+    supports: Float64Array.from(sums, (s) => s.supports),
+    leaks: Float64Array.from(sums, (s) => s.leaks),
   };
-  const impact = { direct: new Float64Array(count), supports: new Float64Array(count) };
-  spectrum
-    .bands(
-      bands_Hz.map((band_Hz) => exactBandOf(band_Hz)),
-      frequencyPeaks(model),
-    )
-    .forEach((energies, band) => {
-      airborne.direct[band] = energies.direct;
-      airborne.supports[band] = energies.supports;
-      airborne.leaks[band] = energies.leaks;
-      impact.direct[band] = energies.struckDirect;
-      impact.supports[band] = energies.struckSupports;
-    });
+  const impact = {
+    direct: Float64Array.from(sums, (s) => s.struckDirect),
+    supports: Float64Array.from(sums, (s) => s.struckSupports),
+  };
+  raiseToFloatingLimit(model, bands_Hz, quadrature, impact);
   return { airborne, impact };
-}
-
-/** What passes at one frequency or in one band: transmission coefficients, and power of the struck floor per ln f, W. */
-interface Energies {
-  direct: number;
-  supports: number;
-  leaks: number;
-  struckDirect: number;
-  struckSupports: number;
-}
-
-class Spectrum {
-  readonly #model: FloorModel;
-  readonly #quadrature: Quadrature;
-  readonly #waves: FastWaves;
-  readonly #airborne: Airborne;
-  readonly #impact: Impact;
-  readonly #floating: FloatingLimit | undefined;
-  readonly #turns: readonly Azimuth[];
-  readonly #nodes = new CrowdedNodes();
-
-  constructor(model: FloorModel, quadrature: Quadrature) {
-    this.#model = model;
-    this.#quadrature = quadrature;
-    this.#waves = new FastWaves(model, quadrature.angles);
-    this.#airborne = new Airborne(model, quadrature);
-    this.#impact = new Impact(model, quadrature);
-    this.#floating = FloatingLimit.of(model, quadrature);
-    this.#turns = azimuths(model.orthotropic);
-  }
-
-  /** All bands: first without the doubtful peaks, then again those near a peak that tells. */
-  bands(edges: readonly ExactBand[], peaks: readonly FrequencyPeak[]): readonly Energies[] {
-    const sure = peaks.filter((p) => !p.doubtful);
-    const rough = edges.map((band) => this.#sum(band, sure));
-    const telling = edges.flatMap((band, i) =>
-      peaks.filter((p) => p.doubtful && isInside(p, band) && this.#tells(p, band, rough[i]!)),
-    );
-    return edges.map((band, i) =>
-      telling.some((p) => isNear(p, band)) ? this.#sum(band, [...sure, ...telling]) : rough[i]!,
-    );
-  }
-
-  #tells({ frequency_Hz, relativeWidth, doubtful }: FrequencyPeak, edges: ExactBand, rough: Energies): boolean {
-    if (doubtful === 'step') {
-      const before = this.#at(frequency_Hz * (1 - ASIDE * relativeWidth));
-      const after = this.#at(frequency_Hz * (1 + ASIDE * relativeWidth));
-      return (
-        Math.abs(Math.log(airborneOf(after) / airborneOf(before))) > LOW_STEP ||
-        Math.abs(Math.log(struckOf(after) / struckOf(before))) > LOW_STEP
-      );
-    }
-    // A Lorentzian holds π times its half-width times its height.
-    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    const top = this.#at(frequency_Hz);
-    const height = Math.max(airborneOf(top) / airborneOf(rough), (struckOf(top) * logWidth) / struckOf(rough)) - 1;
-    return Math.PI * relativeWidth * height > FAINT * logWidth;
-  }
-
-  #at(f_Hz: number): Energies {
-    const energies = noEnergies();
-    this.#add(f_Hz, 1, energies);
-    return energies;
-  }
-
-  #sum(edges: ExactBand, peaks: readonly FrequencyPeak[]): Energies {
-    const { frequencies, peakFrequencies } = this.#quadrature;
-    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
-    // Of orthotropic leaves waves in some direction always run about as fast as sound.
-    const uneven = this.#model.orthotropic || edges.lower_Hz > BEATING * this.#impact.contactResonance_Hz;
-    const nodes = this.#nodes;
-    frequencyNodes(nodes, edges, peaks, uneven ? peakFrequencies : frequencies, peakFrequencies);
-    const sum = noEnergies();
-    for (let j = 0; j < nodes.count; j++) {
-      const f_Hz = nodes.x[j]!;
-      const weight = nodes.weight[j]!;
-      this.#add(f_Hz, weight, sum);
-      sum.leaks += weight * leakShare(this.#model, f_Hz);
-    }
-    sum.struckDirect *= logWidth;
-    sum.struckSupports *= logWidth;
-    return sum;
-  }
-
-  #add(f_Hz: number, weight: number, sum: Energies): void {
-    for (const turn of this.#turns) {
-      const share = weight * turn.weight;
-      this.#waves.at(f_Hz, turn.cos2);
-      const through = this.#airborne.at(f_Hz, this.#waves);
-      sum.direct += share * (through.forced + through.resonant);
-      sum.supports += share * through.supports;
-      const struck = this.#impact.at(f_Hz, this.#waves);
-      this.#floating?.apply(f_Hz, turn.cos2, struck);
-      sum.struckDirect += share * f_Hz * struck.direct;
-      sum.struckSupports += share * f_Hz * struck.supports;
-    }
-  }
-}
-
-function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: ExactBand): boolean {
-  return frequency_Hz > lower_Hz && frequency_Hz <= upper_Hz;
-}
-
-function airborneOf({ direct, supports }: Energies): number {
-  return direct + supports;
-}
-
-function struckOf({ struckDirect, struckSupports }: Energies): number {
-  return struckDirect + struckSupports;
-}
-
-function noEnergies(): Energies {
-  return { direct: 0, supports: 0, leaks: 0, struckDirect: 0, struckSupports: 0 };
-}
-
-function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {
-  let sum = 0;
-  for (const leak of construction.leaks ?? []) {
-    const area = leakArea_m2(leak);
-    if (area > 0) sum += (leakTransmission(leak, f_Hz, air) * area) / edges.area_m2;
-  }
-  return sum;
 }

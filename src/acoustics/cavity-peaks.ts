@@ -1,3 +1,4 @@
+import { bay4_m4, keptShare } from './air-in-bays.ts';
 import type { CoincidenceCourse } from './coincidence-course.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -40,10 +41,12 @@ function meetings(
   leaf = interlayer,
 ): FrequencyPeak[] {
   const { air, constants, plates } = model;
+  const bay4 = bay4_m4(layer);
   const halfWaves = (x: number, logRatio: number): number => {
     const f_Hz = Math.exp(x);
     const s2 = Math.exp(-logRatio);
-    const inside = 1 - s2 * keptShare(layer, f_Hz, s2, air.soundSpeed_m_s);
+    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+    const inside = 1 - s2 * keptShare(bay4, k0 * k0 * s2);
     return inside > 0 ? ((2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s) * Math.sqrt(inside) : 0;
   };
   const values = course.logRatio[leaf]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));
@@ -53,7 +56,8 @@ function meetings(
     for (const { logFrequency, slope } of course.crossings(values, (x) => halfWaves(x, course.at(leaf, x)), n)) {
       const f_Hz = Math.exp(logFrequency);
       const s2 = Math.exp(-course.at(leaf, logFrequency));
-      const kept = keptShare(layer, f_Hz, s2, air.soundSpeed_m_s);
+      const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+      const kept = keptShare(bay4, k0 * k0 * s2);
       // Half-widths along s² = sin² θ inside the cavity: of coincidence, by loss and radiation, and of the cavity resonance.
       const u = Math.sqrt(Math.max(1 - s2, 0.01));
       const radiation =
@@ -71,12 +75,4 @@ function meetings(
     }
   }
   return peaks;
-}
-
-/** The part of kx² that counts in a cavity crossed by joists, for waves of wave number √s2 k0. */
-export function keptShare({ cavity }: CavityModel, f_Hz: number, s2: number, soundSpeed_m_s: number): number {
-  if (cavity.joists === 'none') return 1;
-  const across = (2 * f_Hz * cavity.joistSpacing_m) / soundSpeed_m_s;
-  const across2 = across * across * s2;
-  return 1 - 0.5 / (1 + across2 * across2);
 }

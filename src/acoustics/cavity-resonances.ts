@@ -1,3 +1,4 @@
+import { bay4_m4, keptShare, outsideKx2 } from './air-in-bays.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -29,11 +30,13 @@ export function breakAtCavityResonances(
   side: 'fast' | 'slow',
 ): void {
   const { air, plates, interlayers, constants } = model;
+  const k02 = ((2 * Math.PI * f_Hz) / air.soundSpeed_m_s) ** 2;
   for (let i = 0; i < interlayers.length; i++) {
     const layer = interlayers[i]!;
     if (layer.kind === 'mat') continue;
-    const kept = keptShare(layer, f_Hz, air.soundSpeed_m_s);
-    if (side === 'slow' && kept < 0.95) nodes.breakAt(Math.sqrt(1 / kept - 1), FADING);
+    const bay4 = bay4_m4(layer);
+    const fading2 = outsideKx2(bay4, k02) / k02 - 1;
+    if (side === 'slow' && fading2 > 0.05) nodes.breakAt(Math.sqrt(fading2), FADING);
     const fill = filledShare(layer);
     if (fill > 0.5) continue;
     const loss = fill > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
@@ -45,20 +48,13 @@ export function breakAtCavityResonances(
     for (let n = 0; n <= modes; n++) {
       const inside = n === 0 ? bounce : n * step;
       if (inside >= 1) break;
-      const s2 = (1 - inside * inside) / kept;
-      const width2 = (loss * inside * inside) / kept;
+      const kx2 = outsideKx2(bay4, k02 * (1 - inside * inside));
+      const s2 = kx2 / k02;
+      const width2 = (loss * inside * inside) / keptShare(bay4, kx2);
       const place = Math.sqrt(Math.abs(1 - s2));
       if (s2 < 1 === (side === 'fast')) nodes.breakAt(place, width2 / (2 * Math.max(place, 0.05)));
     }
   }
-}
-
-/** The part of kx² that counts in a cavity crossed by joists, for waves about as fast as sound. */
-function keptShare({ cavity }: CavityModel, f_Hz: number, soundSpeed_m_s: number): number {
-  if (cavity.joists === 'none') return 1;
-  const across = (2 * f_Hz * cavity.joistSpacing_m) / soundSpeed_m_s;
-  const across2 = across * across;
-  return 1 - 0.5 / (1 + across2 * across2);
 }
 
 function filledShare({ fluids, depth_m }: CavityModel): number {

@@ -1,8 +1,12 @@
+import type { ImpactBands } from './band-energies.ts';
+import { BandSums } from './band-sums.ts';
 import type { Construction, ConstructionLayer } from './construction.ts';
-import { FastWaves } from './fast-waves.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
-import { Impact, type ImpactShares } from './impact.ts';
 import type { Quadrature } from './quadrature.ts';
+import { exactBandOf } from './standards/iec-61260.ts';
+
+/** How fast the limit fades out below f0: f^6. */
+const FADE = 6;
 
 /**
  * The most that a floor laid on a mat takes off the impact sound of what is below it: ΔL ≤ 30 lg(f/f0) for screeds cast in
@@ -10,43 +14,33 @@ import type { Quadrature } from './quadrature.ts';
  * alone give 40 lg and more; real screeds bend back and carry sound across stiff spots.
  *
  * On a light deck the screed's mass helps besides: 20 lg(1 + m1/m2) is allowed on top. Below f0 the limit fades out.
+ *
+ * Where the struck leaf lies on a mat, raises each band of `impact` that gains more, both paths by the same factor.
  */
-export class FloatingLimit {
-  readonly #rest: Impact;
-  readonly #waves: FastWaves;
-  readonly #resonance_Hz: number;
-  readonly #slope: number;
-  readonly #massGain: number;
-
-  private constructor(model: FloorModel, stiffness_N_m3: number, quadrature: Quadrature) {
-    const [floating, below] = [model.plates[0]!, model.plates[1]!];
-    const rest = floorModel(restOf(model), model.constants, model.air);
-    this.#rest = new Impact(rest, quadrature);
-    this.#waves = new FastWaves(rest, quadrature.angles);
-    this.#resonance_Hz = Math.sqrt(stiffness_N_m3 / floating.surfaceMass_kg_m2) / (2 * Math.PI);
-    this.#slope = floating.kind === 'slab' ? 3 : 4;
-    this.#massGain = (1 + floating.surfaceMass_kg_m2 / below.surfaceMass_kg_m2) ** 2;
-  }
-
-  /** @returns undefined where the struck leaf does not lie on a mat. */
-  static of(model: FloorModel, quadrature: Quadrature): FloatingLimit | undefined {
-    const layer = model.interlayers[0];
-    return layer?.kind === 'mat' ? new FloatingLimit(model, layer.mat.dynamicStiffness_N_m3, quadrature) : undefined;
-  }
-
-  /** Raises `shares` of the whole floor, each by the same factor, where it gains more than the limit. */
-  apply(f_Hz: number, azimuthCos2: number, shares: ImpactShares): void {
-    const rest = this.#rest.at(f_Hz, this.#waves.at(f_Hz, azimuthCos2, false));
-    const x = f_Hz / this.#resonance_Hz;
-    const least = ((rest.direct + rest.supports) / this.#massGain) * (x > 1 ? x ** -this.#slope : x ** FADE);
-    const total = shares.direct + shares.supports;
+export function raiseToFloatingLimit(
+  model: FloorModel,
+  bands_Hz: readonly number[],
+  quadrature: Quadrature,
+  impact: ImpactBands,
+): void {
+  const layer = model.interlayers[0];
+  if (layer?.kind !== 'mat') return;
+  const [floating, below] = [model.plates[0]!, model.plates[1]!];
+  const resonance_Hz = Math.sqrt(layer.mat.dynamicStiffness_N_m3 / floating.surfaceMass_kg_m2) / (2 * Math.PI);
+  const slope = floating.kind === 'slab' ? 3 : 4;
+  const massGain = (1 + floating.surfaceMass_kg_m2 / below.surfaceMass_kg_m2) ** 2;
+  const rest = new BandSums(floorModel(restOf(model), model.constants, model.air), quadrature, 'struck').bands(
+    bands_Hz,
+  );
+  rest.forEach(({ struckDirect, struckSupports }, band) => {
+    const x = exactBandOf(bands_Hz[band]!).middle_Hz / resonance_Hz;
+    const least = ((struckDirect + struckSupports) / massGain) * (x > 1 ? x ** -slope : x ** FADE);
+    const total = impact.direct[band]! + impact.supports[band]!;
     if (total >= least) return;
-    shares.direct *= least / total;
-    shares.supports *= least / total;
-  }
+    impact.direct[band]! *= least / total;
+    impact.supports[band]! *= least / total;
+  });
 }
-
-const FADE = 6;
 
 /** The floor without covering, uppermost leaf and mat. */
 function restOf({ construction, plates, interlayers }: FloorModel): Construction {

@@ -1,11 +1,9 @@
+import { bay4_m4, keptShare } from './air-in-bays.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { FLUID_NUMBERS, fluidLayer, prepareFluidLayer } from './fluid-layer.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
-
-/** Bays without end. */
-const FREE = 1e30;
 
 /**
  * Transfer matrices of the whole floor, marched as one vector (p, v) from the lower room up.
@@ -45,7 +43,6 @@ export class TransmissionLine {
   readonly #matRe: Float64Array;
   readonly #matIm: Float64Array;
   readonly #firstFluid: Int32Array;
-  /** (b/π)⁴ of the bays between joists; without joists so large that waves run freely. */
   readonly #bay4: Float64Array;
   readonly #fluids: Float64Array;
   readonly #velocityRe: Float64Array;
@@ -77,16 +74,15 @@ export class TransmissionLine {
     this.#matRe = new Float64Array(n);
     this.#matIm = new Float64Array(n);
     this.#matrices = new Float64Array(8 * n);
-    this.#bay4 = new Float64Array(n).fill(FREE);
+    this.#bay4 = new Float64Array(n);
     this.#firstFluid = new Int32Array(n + 1);
     let fluids = 0;
     model.interlayers.forEach((layer, i) => {
       this.#firstFluid[i] = fluids;
-      if (layer.kind === 'cavity' && layer.cavity.joists !== 'none') {
-        this.#bay4[i] = (layer.cavity.joistSpacing_m / Math.PI) ** 4;
-      }
-      if (layer.kind === 'cavity') fluids += layer.fluids.length;
-      else this.#isMat[i] = 1;
+      if (layer.kind === 'cavity') {
+        this.#bay4[i] = bay4_m4(layer);
+        fluids += layer.fluids.length;
+      } else this.#isMat[i] = 1;
       this.#firstFluid[i + 1] = fluids;
     });
     this.#fluids = new Float64Array(fluids * FLUID_NUMBERS);
@@ -273,17 +269,12 @@ export class TransmissionLine {
     }
   }
 
-  /** Joists stop sound across them until half a wave fits into a bay: then, on average, half of kx² is left. */
-  #insideKx2(layer: number, kx2: number): number {
-    return kx2 * (1 - 0.5 / (1 + this.#bay4[layer]! * kx2 * kx2));
-  }
-
   /** Matrix A, B, C, D of all fluid layers of one cavity, multiplied from the lowest up. */
   #cavityMatrix(layer: number, kx2: number): void {
     const matrices = this.#matrices;
     const fluids = this.#fluids;
     const at = 8 * layer;
-    const inside = this.#insideKx2(layer, kx2);
+    const inside = kx2 * keptShare(this.#bay4[layer]!, kx2);
     const end = this.#firstFluid[layer + 1]!;
     let j = this.#firstFluid[layer]!;
     if (j === end) fluid.set(NOTHING);
