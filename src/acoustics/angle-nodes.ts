@@ -1,4 +1,3 @@
-import { breakAtCavityResonances } from './cavity-resonances.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -11,7 +10,7 @@ import type { FloorModel } from './floor-model.ts';
 export function angleNodes(
   nodes: CrowdedNodes,
   model: FloorModel,
-  { line, free, forced }: FastWaves,
+  { line, free, forced, cavities }: FastWaves,
   f_Hz: number,
   pointsPerPiece: number,
 ): CrowdedNodes {
@@ -34,6 +33,6 @@ export function angleNodes(
       grazing = Math.min(grazing, Math.sqrt((1 - r * r + lossFactor) / (2 * r)));
     }
   }
-  breakAtCavityResonances(nodes, model, f_Hz, 'fast');
+  cavities.breakSide(nodes, 'fast');
   return nodes.breakAt(0, grazing).fill(pointsPerPiece);
 }

@@ -1,4 +1,5 @@
 import { bay4_m4, keptShare } from './air-in-bays.ts';
+import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
 import type { CoincidenceCourse } from './coincidence-course.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -13,7 +14,7 @@ const MOST_MODES = 12;
  */
 export function cavityPeaks(model: FloorModel, course: CoincidenceCourse): FrequencyPeak[] {
   return model.interlayers.flatMap((layer, i) => {
-    if (layer.kind === 'mat' || layer.fluids.some((f) => f.flowResistivity_Pa_s_m2 !== undefined)) return [];
+    if (layer.kind === 'mat' || filledShare(layer) > DAMPED_SHARE) return [];
     // Twice the same leaf meets the same waves.
     const alike = course.logRatio[i]!.every((y, j) => y === course.logRatio[i + 1]![j]);
     return [

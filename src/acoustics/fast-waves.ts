@@ -1,4 +1,5 @@
 import { angleNodes } from './angle-nodes.ts';
+import { CavityResonances } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
@@ -21,6 +22,7 @@ export class FastWaves {
   readonly line: TransmissionLine;
   readonly forced = new ForcedRadiation();
   readonly free: FreeBendingWaves;
+  readonly cavities: CavityResonances;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
   readonly supportPower: Float64Array;
   readonly airborne: FastSums;
@@ -34,18 +36,20 @@ export class FastWaves {
     this.#points = pointsPerPiece;
     this.line = new TransmissionLine(model);
     this.free = new FreeBendingWaves(model);
+    this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.airborne = noSums(model.plates.length);
     this.struck = noSums(model.plates.length);
   }
 
-  /** Prepares `line`, `forced` and `free`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
+  /** Prepares `line`, `forced`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
     const { air, edges, interlayers } = this.#model;
-    const { line, forced, free, airborne, struck } = this;
+    const { line, forced, free, cavities, airborne, struck } = this;
     forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
+    cavities.at(f_Hz);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;

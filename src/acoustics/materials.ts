@@ -1,5 +1,6 @@
 /**
- * Built-in materials, each row with its source. SI units.
+ * Built-in materials. SI units; where the numbers come from stands in `material-sources.ts`, which only those load who
+ * read it.
  *
  * Stiffness and loss of boards, screeds and concrete are global constants of the model ("fitted"), within the published
  * ranges; densities are design values.
@@ -18,7 +19,6 @@ export interface SheetMaterial {
   readonly contactStiffness_N_m?: number;
   /** Thicknesses the trade sells or pours, m. */
   readonly usualThicknesses_m: readonly number[];
-  readonly source: string;
 }
 
 export interface FibreMaterial {
@@ -26,7 +26,6 @@ export interface FibreMaterial {
   readonly name: string;
   readonly density_kg_m3: number;
   readonly flowResistivity_Pa_s_m2: number;
-  readonly source: string;
 }
 
 export interface MatProduct {
@@ -35,7 +34,6 @@ export interface MatProduct {
   readonly thickness_m: number;
   readonly dynamicStiffness_N_m3: number;
   readonly lossFactor: number;
-  readonly source: string;
 }
 
 export interface CoveringMaterial {
@@ -44,11 +42,7 @@ export interface CoveringMaterial {
   readonly surfaceMass_kg_m2: number;
   readonly contactStiffness_N_m: number;
   readonly thickness_m: number;
-  readonly source: string;
 }
-
-const MEMORY = 'from memory, unverified';
-const FITTED = 'stiffness and loss fitted within the published range';
 
 export const SHEET_MATERIALS: readonly SheetMaterial[] = [
   {
@@ -61,7 +55,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.035,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0095, 0.0127, 0.0159],
-    source: `density common practice; ${FITTED}`,
   },
   {
     key: 'gypsum-board-fire-rated',
@@ -73,7 +66,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.035,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0125, 0.0159],
-    source: `density: timber component catalogue (design value); stiffness as gypsum board for the same wave speed; ${FITTED}`,
   },
   {
     key: 'gypsum-fibre-board',
@@ -85,7 +77,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0125, 0.018, 0.025],
-    source: 'density: timber component catalogue (design value); stiffness assumed, of the usual order',
   },
   {
     key: 'dry-screed',
@@ -97,7 +88,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.018, 0.025],
-    source: 'density: timber component catalogue (design value); stiffness assumed, of the usual order',
   },
   {
     key: 'cement-board',
@@ -109,7 +99,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.03,
     contactStiffness_N_m: 1e8,
     usualThicknesses_m: [0.0127, 0.019, 0.022],
-    source: 'common practice, no source; assumed values of the usual order',
   },
   {
     key: 'magnesium-oxide-board',
@@ -121,7 +110,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.03,
     contactStiffness_N_m: 1e8,
     usualThicknesses_m: [0.012, 0.0187, 0.02],
-    source: 'common practice, no source; assumed values of the usual order',
   },
   {
     key: 'plywood',
@@ -133,7 +121,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0127, 0.0159, 0.019],
-    source: 'density common practice; stiffness from fc·h 20 Hz·m: Long, Architectural Acoustics, 2006, Table 9.1',
   },
   {
     key: 'osb',
@@ -145,7 +132,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.0151, 0.0183, 0.022],
-    source: `density: Hopkins, Sound Insulation, 2007, Table A2 (${MEMORY}); ${FITTED}`,
   },
   {
     key: 'softwood-boards',
@@ -157,7 +143,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.019, 0.025, 0.032],
-    source: `density: timber component catalogue (design value); ${FITTED}`,
   },
   {
     key: 'chipboard',
@@ -169,7 +154,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.018, 0.022],
-    source: `density, cL 2200 m/s: Hopkins, Sound Insulation, 2007, Table A2 (${MEMORY}); loss assumed`,
   },
   {
     key: 'hardwood-flooring',
@@ -181,7 +165,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.015, 0.0198],
-    source: 'oak, common practice, no source; stiffness of tongued strips nailed across a deck, assumed',
   },
   {
     key: 'engineered-wood-flooring',
@@ -193,7 +176,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.01, 0.012, 0.014],
-    source: 'common practice, no source; assumed values of the usual order',
   },
   {
     key: 'cross-laminated-timber',
@@ -206,7 +188,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.06,
     contactStiffness_N_m: 2e7,
     usualThicknesses_m: [0.1, 0.14, 0.16, 0.2],
-    source: 'density 450–500: timber component catalogue; section of five crossed plies of 11 GPa timber, own estimate',
   },
   {
     key: 'chippings',
@@ -218,7 +199,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     lossFactor: 0.3,
     contactStiffness_N_m: 1e6,
     usualThicknesses_m: [0.06, 0.1],
-    source: 'density 1500–1800: timber component catalogue; loose grains: weight, hardly any stiffness, assumed',
   },
   {
     key: 'ceramic-tile',
@@ -229,7 +209,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.01,
     usualThicknesses_m: [0.007, 0.01],
-    source: 'common practice, no source; jointed tiles bend less stiffly than this',
   },
   {
     key: 'glass',
@@ -240,7 +219,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.24,
     lossFactor: 0.04,
     usualThicknesses_m: [0.003, 0.006, 0.0127, 0.019],
-    source: `fc·h 12.7 Hz·m: Long, Architectural Acoustics, 2006, Table 9.1; total loss of a glazed pane assumed`,
   },
   {
     key: 'steel',
@@ -251,7 +229,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.28,
     lossFactor: 0.01,
     usualThicknesses_m: [0.001, 0.0015],
-    source: 'fc·h 12.4 Hz·m: Long, Architectural Acoustics, 2006, Table 9.1; loss assumed',
   },
   {
     key: 'hollow-core-slab',
@@ -263,7 +240,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.006,
     usualThicknesses_m: [0.2, 0.265],
-    source: 'cores 40 % of the section, stiffness of webs and flanges as an equivalent plate, own estimate',
   },
   {
     key: 'aerated-concrete',
@@ -274,7 +250,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.0125,
     usualThicknesses_m: [0.1, 0.2],
-    source: `cL 1900 m/s, loss 0.0125: Hopkins, Sound Insulation, 2007, Table A2 (${MEMORY})`,
   },
   {
     key: 'concrete',
@@ -285,7 +260,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.01,
     usualThicknesses_m: [0.1, 0.15, 0.2],
-    source: `EN 12354-1:2000 Annex B: cL 3500 m/s (${MEMORY}); internal loss 0.006 there, 0.01 here as its slabs need`,
   },
   {
     key: 'cellular-concrete',
@@ -296,7 +270,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.01,
     usualThicknesses_m: [0.025, 0.038, 0.05],
-    source: `density 1680–1920 kg/m³ common practice, no source; ${FITTED}`,
   },
   {
     key: 'gypsum-concrete',
@@ -307,7 +280,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.01,
     usualThicknesses_m: [0.019, 0.025, 0.038],
-    source: `density common practice, no source; ${FITTED}`,
   },
   {
     key: 'cement-screed',
@@ -318,7 +290,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.01,
     usualThicknesses_m: [0.04, 0.05, 0.06],
-    source: `density common practice, no source; ${FITTED}`,
   },
 ];
 
@@ -328,18 +299,14 @@ export const FIBRE_MATERIALS: readonly FibreMaterial[] = [
     name: 'glass fibre batt',
     density_kg_m3: 14,
     flowResistivity_Pa_s_m2: 8000,
-    source: 'density: Tarnow, JASA 108(5), 2000; flow resistivity common practice, no source',
   },
   {
     key: 'mineral-wool',
     name: 'mineral wool batt',
     density_kg_m3: 40,
     flowResistivity_Pa_s_m2: 12000,
-    source: 'common practice, no source',
   },
 ];
-
-const ASSUMED = 'assumed values of the usual order; no source';
 
 /** Dynamic stiffness of mats. Ask the maker for s' by ISO 9052-1 before relying on one. */
 export const MAT_PRODUCTS: readonly MatProduct[] = [
@@ -349,7 +316,6 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     thickness_m: 0.04,
     dynamicStiffness_N_m3: 6e6,
     lossFactor: 0.2,
-    source: "s' : timber component catalogue; loss assumed",
   },
   {
     key: 'mineral-wool-board',
@@ -357,7 +323,6 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 10e6,
     lossFactor: 0.2,
-    source: "s' : timber component catalogue; loss assumed",
   },
   {
     key: 'mineral-wool-board-stiff',
@@ -365,7 +330,6 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 40e6,
     lossFactor: 0.2,
-    source: "s' : timber component catalogue; loss assumed",
   },
   {
     key: 'entangled-mat',
@@ -373,7 +337,6 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     thickness_m: 0.0064,
     dynamicStiffness_N_m3: 30e6,
     lossFactor: 0.2,
-    source: ASSUMED,
   },
   {
     key: 'rubber-mat',
@@ -381,7 +344,6 @@ export const MAT_PRODUCTS: readonly MatProduct[] = [
     thickness_m: 0.006,
     dynamicStiffness_N_m3: 100e6,
     lossFactor: 0.2,
-    source: ASSUMED,
   },
 ];
 
@@ -392,7 +354,6 @@ export const COVERINGS: readonly CoveringMaterial[] = [
     surfaceMass_kg_m2: 4,
     contactStiffness_N_m: 3e4,
     thickness_m: 0.018,
-    source: `hammer on carpet: ${ASSUMED}`,
   },
   {
     key: 'carpet',
@@ -400,7 +361,6 @@ export const COVERINGS: readonly CoveringMaterial[] = [
     surfaceMass_kg_m2: 2,
     contactStiffness_N_m: 1.2e5,
     thickness_m: 0.008,
-    source: `hammer on carpet: ${ASSUMED}`,
   },
   {
     key: 'sheet-vinyl',
@@ -408,7 +368,6 @@ export const COVERINGS: readonly CoveringMaterial[] = [
     surfaceMass_kg_m2: 3,
     contactStiffness_N_m: 4e6,
     thickness_m: 0.0025,
-    source: ASSUMED,
   },
   {
     key: 'vinyl-plank',
@@ -416,6 +375,5 @@ export const COVERINGS: readonly CoveringMaterial[] = [
     surfaceMass_kg_m2: 8,
     contactStiffness_N_m: 1.5e6,
     thickness_m: 0.006,
-    source: ASSUMED,
   },
 ];

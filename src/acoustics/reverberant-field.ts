@@ -105,6 +105,11 @@ function averageAround(
   let narrowest = width;
   for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
   for (const mu of waves.free.mu) if (mu > low && mu < high) nodes.breakAt(mu, narrowest);
+  const { s2, width2, count } = waves.cavities;
+  for (let j = 0; j < count; j++) {
+    const mu = Math.sqrt(s2[j]!);
+    if (mu > low && mu < high) nodes.breakAt(mu, width2[j]! / (2 * mu));
+  }
   nodes.fill(points);
   for (let j = 0; j < nodes.count; j++) {
     const mu = nodes.x[j]!;

@@ -1,4 +1,3 @@
-import { breakAtCavityResonances } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -24,7 +23,7 @@ const FARTHEST = 5;
 
 /** How often the bisection for a free wave halves the limits of r, and steps to the kink of the edges' radiation. */
 const HALVINGS = 14;
-const CAP_STEPS = 5;
+const CAP_STEPS = 3;
 
 /** Waves slower than sound on a struck floor, summed over r = √(k²/k0² − 1). */
 export class SlowWaves {
@@ -120,7 +119,7 @@ export class SlowWaves {
       nodes.breakAt(this.#places[i]!, this.#widths[i]!);
       slowest = Math.max(slowest, this.#places[i]!);
     }
-    breakAtCavityResonances(nodes, this.#model, f_Hz, 'slow');
+    waves.cavities.breakSide(nodes, 'slow');
     const end = BEYOND * slowest;
     const cap = capRoot(k0, this.#model, waves.forced.at(0));
     nodes
