@@ -15,7 +15,7 @@ import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import { moveLayerTo, moveSheetEdit, removeLayerEdit, removeSheetEdit } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
-import { matProductOf } from './material-source.ts';
+import { knownMat } from './material-source.ts';
 import { rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
@@ -177,7 +177,7 @@ export class LayerList extends LitElement {
   }
 
   #renderMat(mat: MatLayer, index: number) {
-    const product = matProductOf(mat);
+    const known = knownMat(mat);
     return html`
       <div class="fields">
         ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
@@ -186,7 +186,7 @@ export class LayerList extends LitElement {
         <pop-menu .label=${`Values of a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}
           >Take a known mat</pop-menu
         >
-        ${product ? html`<span>${product.name}. ${product.source}</span>` : nothing}
+        ${known ? html`<span>${known.name}. ${known.source}</span>` : nothing}
       </div>
     `;
   }

@@ -3,12 +3,14 @@
  * a stranger can check. Apart from the numbers, because a page computes without them.
  */
 
+export type MaterialKind = 'sheet' | 'fibre' | 'mat' | 'covering';
+
 const MEMORY = 'from memory, unverified';
 const FITTED = 'stiffness and loss fitted within the published range';
 const ASSUMED = 'assumed values of the usual order; no source';
 
 /** By the kind of material, then by its key. */
-export const MATERIAL_SOURCES = {
+export const MATERIAL_SOURCES: Readonly<Record<MaterialKind, Readonly<Record<string, string>>>> = {
   sheet: {
     'gypsum-board': `density common practice; ${FITTED}`,
     'gypsum-board-fire-rated': `density: timber component catalogue (design value); stiffness as gypsum board for the same wave speed; ${FITTED}`,
@@ -52,4 +54,4 @@ export const MATERIAL_SOURCES = {
     'sheet-vinyl': ASSUMED,
     'vinyl-plank': ASSUMED,
   },
-} satisfies Record<string, Readonly<Record<string, string>>>;
+};

@@ -17,8 +17,6 @@ export interface SheetMaterial {
   readonly lossFactor: number;
   /** Local stiffness under a hammer, N/m; absent: rigid. */
   readonly contactStiffness_N_m?: number;
-  /** Thicknesses the trade sells or pours, m. */
-  readonly usualThicknesses_m: readonly number[];
 }
 
 export interface FibreMaterial {
@@ -54,7 +52,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.035,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.0095, 0.0127, 0.0159],
   },
   {
     key: 'gypsum-board-fire-rated',
@@ -65,7 +62,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.035,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.0125, 0.0159],
   },
   {
     key: 'gypsum-fibre-board',
@@ -76,7 +72,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.0125, 0.018, 0.025],
   },
   {
     key: 'dry-screed',
@@ -87,7 +82,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.018, 0.025],
   },
   {
     key: 'cement-board',
@@ -98,7 +92,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.25,
     lossFactor: 0.03,
     contactStiffness_N_m: 1e8,
-    usualThicknesses_m: [0.0127, 0.019, 0.022],
   },
   {
     key: 'magnesium-oxide-board',
@@ -109,7 +102,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.25,
     lossFactor: 0.03,
     contactStiffness_N_m: 1e8,
-    usualThicknesses_m: [0.012, 0.0187, 0.02],
   },
   {
     key: 'plywood',
@@ -120,7 +112,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.0127, 0.0159, 0.019],
   },
   {
     key: 'osb',
@@ -131,7 +122,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.0151, 0.0183, 0.022],
   },
   {
     key: 'softwood-boards',
@@ -142,7 +132,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.019, 0.025, 0.032],
   },
   {
     key: 'chipboard',
@@ -153,7 +142,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.03,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.018, 0.022],
   },
   {
     key: 'hardwood-flooring',
@@ -164,7 +152,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.015, 0.0198],
   },
   {
     key: 'engineered-wood-flooring',
@@ -175,7 +162,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.3,
     lossFactor: 0.05,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.01, 0.012, 0.014],
   },
   {
     key: 'cross-laminated-timber',
@@ -187,7 +173,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.1,
     lossFactor: 0.06,
     contactStiffness_N_m: 2e7,
-    usualThicknesses_m: [0.1, 0.14, 0.16, 0.2],
   },
   {
     key: 'chippings',
@@ -198,7 +183,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     poissonRatio: 0.2,
     lossFactor: 0.3,
     contactStiffness_N_m: 1e6,
-    usualThicknesses_m: [0.06, 0.1],
   },
   {
     key: 'ceramic-tile',
@@ -208,7 +192,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 30e9,
     poissonRatio: 0.2,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.007, 0.01],
   },
   {
     key: 'glass',
@@ -218,7 +201,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 64e9,
     poissonRatio: 0.24,
     lossFactor: 0.04,
-    usualThicknesses_m: [0.003, 0.006, 0.0127, 0.019],
   },
   {
     key: 'steel',
@@ -228,7 +210,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 210e9,
     poissonRatio: 0.28,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.001, 0.0015],
   },
   {
     key: 'hollow-core-slab',
@@ -239,7 +220,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulusAcross_Pa: 14e9,
     poissonRatio: 0.2,
     lossFactor: 0.006,
-    usualThicknesses_m: [0.2, 0.265],
   },
   {
     key: 'aerated-concrete',
@@ -249,7 +229,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 2.1e9,
     poissonRatio: 0.2,
     lossFactor: 0.0125,
-    usualThicknesses_m: [0.1, 0.2],
   },
   {
     key: 'concrete',
@@ -259,7 +238,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 28e9,
     poissonRatio: 0.2,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.1, 0.15, 0.2],
   },
   {
     key: 'cellular-concrete',
@@ -269,7 +247,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 10e9,
     poissonRatio: 0.2,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.025, 0.038, 0.05],
   },
   {
     key: 'gypsum-concrete',
@@ -279,7 +256,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 10e9,
     poissonRatio: 0.2,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.019, 0.025, 0.038],
   },
   {
     key: 'cement-screed',
@@ -289,7 +265,6 @@ export const SHEET_MATERIALS: readonly SheetMaterial[] = [
     youngsModulus_Pa: 25e9,
     poissonRatio: 0.2,
     lossFactor: 0.01,
-    usualThicknesses_m: [0.04, 0.05, 0.06],
   },
 ];
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/stack/stack-cell.ts';
+import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
@@ -322,7 +323,7 @@ test('a mat takes the values of a known mat, and says where they come from', asy
     thickness_m: first!.thickness_m,
   });
   await list.updateComplete;
-  expect(list.shadowRoot!.querySelector('.product')!.textContent).toContain(first!.source);
+  expect(list.shadowRoot!.querySelector('.product')!.textContent).toContain(MATERIAL_SOURCES.mat[first!.key]);
 });
 
 test('a stack is copied, and removed again', async () => {
