@@ -1,4 +1,3 @@
-import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
@@ -29,7 +28,6 @@ export class Airborne {
     const n = model.plates.length;
     this.#model = model;
     this.#scratch = {
-      nodes: new CrowdedNodes(),
       leafVelocity2: new Float64Array(n),
       points: quadrature.resonance,
       airborne: true,

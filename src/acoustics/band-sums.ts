@@ -14,7 +14,7 @@ import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 const BEATING = 2;
 
 /** A doubtful peak that would add less than this share to its band gets no points of its own. */
-const FAINT = 0.005;
+const FAINT = 0.01;
 
 /** A doubtful step is seen from this many half-widths before and behind; lower ones get no points, ln of energy. */
 const ASIDE = 4;
@@ -29,6 +29,9 @@ export interface Energies {
   struckSupports: number;
 }
 
+/** Used by one band after another. */
+const sharedNodes = new CrowdedNodes();
+
 /**
  * Sums of a floor over the frequencies of each band, airborne and impact from the same waves. τ is the plain mean over
  * log-spaced frequencies; the power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are
@@ -41,7 +44,6 @@ export class BandSums {
   readonly #airborne: Airborne | undefined;
   readonly #impact: Impact;
   readonly #turns: readonly Azimuth[];
-  readonly #nodes = new CrowdedNodes();
 
   /** @param wanted 'struck' leaves all that is airborne at 0. */
   constructor(model: FloorModel, quadrature: Quadrature, wanted: 'both' | 'struck' = 'both') {
@@ -97,7 +99,7 @@ export class BandSums {
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
     const uneven = this.#model.orthotropic || edges.lower_Hz > BEATING * this.#impact.contactResonance_Hz;
-    const nodes = this.#nodes;
+    const nodes = sharedNodes;
     frequencyNodes(nodes, edges, peaks, uneven ? peakFrequencies : frequencies, peakFrequencies);
     const sum = noEnergies();
     for (let j = 0; j < nodes.count; j++) {

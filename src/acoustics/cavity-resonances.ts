@@ -7,7 +7,7 @@ import type { CavityModel, FloorModel } from './floor-model.ts';
 const MOST_MODES = 6;
 
 /** Half-width in √(s² − 1) of what happens where waves begin to fade inside a cavity. */
-const FADING = 0.15;
+const FADING = 0.5;
 const LEAST_FADING = 0.05;
 
 /** Filled to more than this share, a cavity has no sharp resonance across its depth. */

@@ -66,19 +66,20 @@ export class CoincidenceCourse {
     return plateAt(plates[leaf]!, Math.exp(logFrequency), constants, this.#state).lossFactor;
   }
 
-  /** Everywhere along ln f that `holds` begins or ceases, by bisection. */
-  changes(holds: (logFrequency: number) => boolean): number[] {
+  /** Everywhere along ln f that something which ln(f/fc) of a leaf decides begins or ceases, by bisection. */
+  changes(leaf: number, holds: (logFrequency: number, logRatio: number) => boolean): number[] {
     const x = this.logFrequency;
+    const y = this.logRatio[leaf]!;
     const found: number[] = [];
-    let before = holds(x[0]!);
+    let before = holds(x[0]!, y[0]!);
     for (let j = 0; j + 1 < x.length; j++) {
-      const after = holds(x[j + 1]!);
+      const after = holds(x[j + 1]!, y[j + 1]!);
       if (after !== before) {
         let low = x[j]!;
         let high = x[j + 1]!;
         for (let step = 0; step < HALVINGS; step++) {
           const middle = (low + high) / 2;
-          if (holds(middle) === before) low = middle;
+          if (holds(middle, this.at(leaf, middle)) === before) low = middle;
           else high = middle;
         }
         found.push((low + high) / 2);

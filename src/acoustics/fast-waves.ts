@@ -17,6 +17,9 @@ export interface FastSums {
   radiated: number;
 }
 
+/** Used by one sum after another. */
+const sharedNodes = new CrowdedNodes();
+
 /** A floor at one frequency: its transfer matrices, and the waves faster than sound, which airborne sound and blows share. */
 export class FastWaves {
   readonly line: TransmissionLine;
@@ -28,7 +31,6 @@ export class FastWaves {
   readonly airborne: FastSums;
   readonly struck: FastSums;
   readonly #model: FloorModel;
-  readonly #nodes = new CrowdedNodes();
   readonly #points: number;
 
   constructor(model: FloorModel, pointsPerPiece: number) {
@@ -55,7 +57,7 @@ export class FastWaves {
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
-    const nodes = angleNodes(this.#nodes, this.#model, this, f_Hz, this.#points);
+    const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
     clear(airborne);
     clear(struck);
     const { x, weight, count } = nodes;

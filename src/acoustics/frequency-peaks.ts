@@ -65,13 +65,13 @@ function equalLeaves({ plates }: FloorModel, course: CoincidenceCourse): Frequen
 function radiationCaps(model: FloorModel, course: CoincidenceCourse): FrequencyPeak[] {
   return model.plates.flatMap((_, leaf) => {
     const edges = model.leafEdges[leaf]!;
-    const capped = (x: number): boolean => {
-      const logRatio = course.at(leaf, x);
+    const capped = (x: number, logRatio: number): boolean => {
+      if (logRatio >= 0) return true;
       const f_Hz = Math.exp(x);
       const fc_Hz = f_Hz / Math.exp(logRatio);
-      return logRatio >= 0 || resonantRadiation(f_Hz, fc_Hz, edges, model.air.soundSpeed_m_s) >= MAXIMUM_RADIATION;
+      return resonantRadiation(f_Hz, fc_Hz, edges, model.air.soundSpeed_m_s) >= MAXIMUM_RADIATION;
     };
-    return course.changes(capped).map((x) => peak(x, Math.abs(course.at(leaf, x))));
+    return course.changes(leaf, capped).map((x) => peak(x, Math.abs(course.at(leaf, x))));
   });
 }
 

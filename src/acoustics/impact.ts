@@ -1,4 +1,3 @@
-import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
@@ -34,7 +33,6 @@ export class Impact {
     this.#model = model;
     this.#slow = new SlowWaves(model, quadrature.slowWaves);
     this.#scratch = {
-      nodes: new CrowdedNodes(),
       leafVelocity2: new Float64Array(n),
       points: quadrature.resonance,
       airborne: false,
@@ -69,9 +67,6 @@ export class Impact {
 
     for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
 
-    const radiated = waves.struck.radiated + this.#slow.radiated(f_Hz, waves);
-    shares.direct = (force2 * z0 * k0 * k0 * radiated) / (2 * Math.PI);
-
     shares.supports = 0;
     if (this.#hasSupports) {
       reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
@@ -79,6 +74,10 @@ export class Impact {
       const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);
     }
+
+    const perRadiated = (force2 * z0 * k0 * k0) / (2 * Math.PI);
+    const slow = this.#slow.radiated(f_Hz, waves, shares.supports / perRadiated);
+    shares.direct = perRadiated * (waves.struck.radiated + slow);
     return shares;
   }
 }

@@ -10,4 +10,4 @@ export interface Quadrature {
 }
 
 /** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` holds it to that. */
-export const QUADRATURE: Quadrature = { frequencies: 2, peakFrequencies: 4, angles: 6, slowWaves: 4, resonance: 4 };
+export const QUADRATURE: Quadrature = { frequencies: 2, peakFrequencies: 4, angles: 5, slowWaves: 4, resonance: 4 };

@@ -1,4 +1,4 @@
-import type { CrowdedNodes } from './crowded-nodes.ts';
+import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -14,6 +14,9 @@ export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, for
   return Math.min(edgeRadiation(mu, k0, model.leafEdges.at(-1)!), forced.at(0));
 }
 
+/** Used by one average after another. */
+const sharedNodes = new CrowdedNodes();
+
 /** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
 const REACH = 8;
 
@@ -27,7 +30,6 @@ export interface ReverberantPower {
 
 /** What the average over the leaf's resonance works with, kept between calls. */
 export interface ReverberantScratch {
-  readonly nodes: CrowdedNodes;
   readonly leafVelocity2: Float64Array;
   readonly points: number;
   /** For airborne sound, which wants `out.direct`, or for the struck floor. */
@@ -85,7 +87,7 @@ function averageAround(
   model: FloorModel,
   waves: FastWaves,
   f_Hz: number,
-  { nodes, leafVelocity2, points, airborne }: ReverberantScratch,
+  { leafVelocity2, points, airborne }: ReverberantScratch,
 ): number {
   const { air, plates } = model;
   const { line, forced } = waves;
@@ -100,7 +102,7 @@ function averageAround(
   let radiated = 0;
   const low = Math.max(muBend - REACH * width, muBend / 2);
   const high = muBend + REACH * width;
-  nodes.begin().breakAt(low, Infinity).breakAt(muBend, width).breakAt(high, Infinity);
+  const nodes = sharedNodes.begin().breakAt(low, Infinity).breakAt(muBend, width).breakAt(high, Infinity);
   if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
   let narrowest = width;
   for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);

@@ -13,7 +13,7 @@ const NEAR = 0.75;
 /** A peak with less than this share of the energy gets no points of its own. */
 const FAINT = 0.01;
 
-/** Slow waves that radiate less than this share of the fast ones need no fine sum, and what a rough one has per piece. */
+/** Slow waves that radiate less than this share of all else need no fine sum, and what a rough one has per piece. */
 const NEGLIGIBLE = 0.02;
 const ROUGH_POINTS = 1;
 
@@ -25,11 +25,13 @@ const FARTHEST = 5;
 const HALVINGS = 14;
 const CAP_STEPS = 3;
 
+/** Used by one sum after another. */
+const sharedNodes = new CrowdedNodes();
+
 /** Waves slower than sound on a struck floor, summed over r = √(k²/k0² − 1). */
 export class SlowWaves {
   readonly #model: FloorModel;
   readonly #points: number;
-  readonly #nodes = new CrowdedNodes();
   // Of each free bending wave: place and half-width in r, and energy.
   readonly #places: Float64Array;
   readonly #widths: Float64Array;
@@ -44,14 +46,18 @@ export class SlowWaves {
     this.#energies = new Float64Array(n);
   }
 
-  /** ∫ |v_N|² σ r dr per unit of blocked pressure²; roughly where that is little against the fast waves' part. */
-  radiated(f_Hz: number, waves: FastWaves): number {
-    const fast = waves.struck.radiated;
+  /**
+   * ∫ |v_N|² σ r dr per unit of blocked pressure²; roughly where that is little against the fast waves' part and what else
+   * reaches the room below, `beside`.
+   */
+  radiated(f_Hz: number, waves: FastWaves, beside: number): number {
+    const others = waves.struck.radiated + beside;
     this.#findPeaks(f_Hz, waves);
-    if (waves.free.mu[0]! < 1) {
-      // Above fc of the struck leaf hardly anything runs slower than sound.
+    const peaks = this.#energies.reduce((sum, energy) => sum + energy, 0);
+    // Above fc of the struck leaf hardly anything runs slower than sound.
+    if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
       const rough = this.#sum(f_Hz, waves, ROUGH_POINTS);
-      if (rough < NEGLIGIBLE * fast) return rough;
+      if (rough < NEGLIGIBLE * others) return rough;
     }
     return this.#sum(f_Hz, waves, this.#points);
   }
@@ -109,7 +115,7 @@ export class SlowWaves {
   #sum(f_Hz: number, waves: FastWaves, points: number): number {
     const { air } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
-    const nodes = this.#nodes.begin().breakAt(0, Infinity);
+    const nodes = sharedNodes.begin().breakAt(0, Infinity);
     const energies = this.#energies;
     let all = waves.struck.radiated;
     for (let i = 0; i < energies.length; i++) all += energies[i]!;
