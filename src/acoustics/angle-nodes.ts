@@ -1,6 +1,7 @@
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
+import type { PlateState } from './leaf-plate.ts';
 
 /**
  * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
@@ -20,8 +21,9 @@ export function angleNodes(
   if (forced.limit < 1) nodes.breakAt(forced.limit, Infinity);
   let grazing = Infinity;
   for (let i = 0; i < plates.length; i++) {
+    // Waves of leaves that a mat joins belong to both; of neighbours so joined the less damped may rule.
+    const lossFactor = free.joined ? leastLoss(line.states) : line.states[i]!.lossFactor;
     const mass = plates[i]!.surfaceMass_kg_m2;
-    const lossFactor = line.states[i]!.lossFactor;
     const mu = free.mu[i]!;
     const r = 1 / (mu * mu);
     const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
@@ -35,4 +37,8 @@ export function angleNodes(
   }
   cavities.breakSide(nodes, 'fast');
   return nodes.breakAt(0, grazing).fill(pointsPerPiece);
+}
+
+function leastLoss(states: readonly PlateState[]): number {
+  return states.reduce((least, { lossFactor }) => Math.min(least, lossFactor), Infinity);
 }

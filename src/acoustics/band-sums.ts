@@ -10,8 +10,13 @@ import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 
-/** Beyond this many times the resonance of hammer and surface, blow and rebound beat more than once in a band or two. */
+/**
+ * From this many times the resonance of hammer and surface on, blow and rebound beat about once in a band or two; a band
+ * needs more points from there, and still more where they beat faster.
+ */
 const BEATING = 2;
+const BEATING_FAST = 5;
+const MORE_POINTS = 2;
 
 /** A doubtful peak that would add less than this share to its band gets no points of its own. */
 const FAINT = 0.01;
@@ -97,10 +102,11 @@ export class BandSums {
   #sum(edges: ExactBand, peaks: readonly FrequencyPeak[]): Energies {
     const { frequencies, peakFrequencies } = this.#quadrature;
     const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
+    const beats = edges.lower_Hz / this.#impact.contactResonance_Hz;
+    const finer = peakFrequencies + (beats > BEATING_FAST ? MORE_POINTS : 0);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
-    const uneven = this.#model.orthotropic || edges.lower_Hz > BEATING * this.#impact.contactResonance_Hz;
-    const nodes = sharedNodes;
-    frequencyNodes(nodes, edges, peaks, uneven ? peakFrequencies : frequencies, peakFrequencies);
+    const uneven = this.#model.orthotropic || beats > BEATING;
+    const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : frequencies, finer);
     const sum = noEnergies();
     for (let j = 0; j < nodes.count; j++) {
       const f_Hz = nodes.x[j]!;

@@ -60,6 +60,12 @@ export class CoincidenceCourse {
     );
   }
 
+  /** Loss factor of a free wave: its leaf's, the least of all where a mat joins leaves. */
+  freeLoss(wave: number, logFrequency: number): number {
+    if (!this.#waves.joined) return this.loss(wave, logFrequency);
+    return this.#model.plates.reduce((least, _, leaf) => Math.min(least, this.loss(leaf, logFrequency)), Infinity);
+  }
+
   /** Loss factor of a leaf. */
   loss(leaf: number, logFrequency: number): number {
     const { plates, constants } = this.#model;

@@ -31,7 +31,7 @@ function coincidences({ plates }: FloorModel, course: CoincidenceCourse): Freque
   return plates.flatMap((_, leaf) =>
     course
       .crossings(course.free[leaf]!, (x) => course.freeAt(leaf, x))
-      .map(({ logFrequency, slope }) => peak(logFrequency, course.loss(leaf, logFrequency) / 2 / Math.abs(slope))),
+      .map(({ logFrequency, slope }) => peak(logFrequency, course.freeLoss(leaf, logFrequency) / 2 / Math.abs(slope))),
   );
 }
 

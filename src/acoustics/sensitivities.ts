@@ -45,14 +45,14 @@ export function sensitivities(
   return { bands_Hz, parameters };
 }
 
-/** Paths of all positive numbers in the layers, from the upper room down. */
+/** Paths of all positive numbers in the layers, from the upper room down. What has thickness 0 is absent, and has none. */
 export function everyNumber({ layers }: Construction): string[] {
   return layers.flatMap((layer, i) => numbersOf(layer, `layers/${i}`));
 }
 
 function numbersOf(value: unknown, path: string): string[] {
   if (typeof value === 'number') return value > 0 ? [path] : [];
-  if (typeof value !== 'object' || value === null) return [];
+  if (typeof value !== 'object' || value === null || Reflect.get(value, 'thickness_m') === 0) return [];
   return Object.entries(value).flatMap(([key, inner]) => numbersOf(inner, `${path}/${key}`));
 }
 
