@@ -6,7 +6,7 @@ import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
 
 /** Most resonances across one empty cavity that are given points of their own; more where no support outdoes them. */
-const MOST_MODES = 12;
+const MOST_MODES = 32;
 
 /**
  * What empty cavities do to a frequency: their first resonances across, n half waves at normal incidence, and where n half

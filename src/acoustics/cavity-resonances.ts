@@ -3,7 +3,7 @@ import type { CrowdedNodes } from './crowded-nodes.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 
-/** Most resonances of one cavity that are given points of their own; beyond, they lie closer than their width. */
+/** So many resonances of one cavity, from grazing sound on, are given points of their own wherever they are. */
 const MOST_MODES = 6;
 
 /** Half-width in √(s² − 1) of what happens where waves begin to fade inside a cavity. */
@@ -11,7 +11,7 @@ const FADING = 0.5;
 const LEAST_FADING = 0.05;
 
 /** Filled to more than this share, a cavity has no sharp resonance across its depth. */
-export const DAMPED_SHARE = 0.15;
+export const DAMPED_SHARE = 0.25;
 
 /** Half-width that fill on part of the depth gives, relative. */
 const PARTLY_FILLED = 0.15;
@@ -33,11 +33,12 @@ export class CavityResonances {
   constructor(model: FloorModel) {
     this.#model = model;
     this.#cavities = resonators(model);
-    this.s2 = new Float64Array(this.#cavities.length * (MOST_MODES + 2));
+    this.s2 = new Float64Array(this.#cavities.length * (MOST_MODES + 2 + 2 * model.plates.length));
     this.width2 = new Float64Array(this.s2.length);
   }
 
-  at(f_Hz: number): this {
+  /** @param mu k/k0 of the leaves' free waves: high resonances count where these meet sound. */
+  at(f_Hz: number, mu: Float64Array): this {
     const { air, constants } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const k02 = k0 * k0;
@@ -48,14 +49,26 @@ export class CavityResonances {
       if (filled > 0.5) continue;
       const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
       const modes = filled > DAMPED_SHARE ? 0 : MOST_MODES;
-      for (let n = 0; n <= modes; n++) {
-        const inside = n === 0 ? bounce_Hz / f_Hz : (n * air.soundSpeed_m_s) / (2 * layer.depth_m * f_Hz);
-        if (inside >= 1) break;
-        const kx2 = outsideKx2(bay4, k02 * (1 - inside * inside));
-        this.#add(kx2 / k02, (loss * inside * inside) / keptShare(bay4, kx2));
+      this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
+      if (modes === 0) continue;
+      const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
+      for (let n = 1; n <= modes; n++) this.#resonate(n / fitting, loss, bay4, k02);
+      for (let i = 0; i < mu.length; i++) {
+        const s2 = mu[i]! * mu[i]!;
+        if (!(s2 < 1)) continue;
+        const met = Math.floor(fitting * Math.sqrt(1 - s2 * keptShare(bay4, k02 * s2)));
+        if (met >= modes) this.#resonate((met + 1) / fitting, loss, bay4, k02);
+        if (met > modes) this.#resonate(met / fitting, loss, bay4, k02);
       }
     }
     return this;
+  }
+
+  /** @param inside kz/k0 of the resonance, from 1 on there is none. */
+  #resonate(inside: number, loss: number, bay4: number, k02: number): void {
+    if (inside >= 1) return;
+    const kx2 = outsideKx2(bay4, k02 * (1 - inside * inside));
+    this.#add(kx2 / k02, (loss * inside * inside) / keptShare(bay4, kx2));
   }
 
   #add(s2: number, width2: number): void {

@@ -51,7 +51,7 @@ export class FastWaves {
     forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
-    cavities.at(f_Hz);
+    cavities.at(f_Hz, free.mu);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;
