@@ -6,7 +6,7 @@ import { criticalFrequency_Hz } from './support-radiation.ts';
 /** Where a leaf's bending waves may meet sound or one another and matter to a band. */
 const FROM_Hz = 15;
 const TO_Hz = 7000;
-const POINTS = 55;
+const POINTS = 37;
 
 /** A place along ln f where a quantity of the course passes a value, and how fast it does, per unit of ln f. */
 export interface Crossing {
@@ -15,15 +15,15 @@ export interface Crossing {
 }
 
 /**
- * ln(f/fc) of each leaf over all that is heard, by steps of a sixth of an octave: fc itself depends on frequency, as thick
+ * ln(f/fc) of each leaf over all that is heard, by steps of a quarter of an octave: fc itself depends on frequency, as thick
  * and damped leaves soften, so that f/fc may rise and fall.
  */
 export class CoincidenceCourse {
-  readonly logFrequency: Float64Array;
+  readonly logFrequency: readonly number[];
   /** ln(f/fc) of each leaf by itself. */
-  readonly logRatio: readonly Float64Array[];
+  readonly logRatio: readonly (readonly number[])[];
   /** −2 ln(k/k0) of the free bending waves, the same where no mat joins leaves; NaN where there is none. */
-  readonly free: readonly Float64Array[];
+  readonly free: readonly (readonly number[])[];
   readonly #model: FloorModel;
   readonly #state: PlateState = { bending_Nm: 0, lossFactor: 0 };
   readonly #waves: FreeBendingWaves;
@@ -36,7 +36,7 @@ export class CoincidenceCourse {
     this.#bending_Nm = new Float64Array(model.plates.length);
     const step = Math.log(TO_Hz / FROM_Hz) / (POINTS - 1);
     const even = Array.from({ length: POINTS }, (_, j) => Math.log(FROM_Hz) + j * step);
-    this.logFrequency = Float64Array.from([...even, ...kinks_Hz.map(Math.log)]).sort();
+    this.logFrequency = [...even, ...kinks_Hz.map(Math.log)].sort((a, b) => a - b);
     this.logRatio = model.plates.map((_, leaf) => this.logFrequency.map((x) => this.at(leaf, x)));
     this.free = this.#waves.joined
       ? this.logRatio.map((_, i) => this.logFrequency.map((x) => this.freeAt(i, x)))
@@ -96,7 +96,7 @@ export class CoincidenceCourse {
   }
 
   /** Everywhere that `values` along the grid, which `exact` gives between its points, pass `wanted`. */
-  crossings(values: Float64Array, exact: (logFrequency: number) => number, wanted = 0): Crossing[] {
+  crossings(values: readonly number[], exact: (logFrequency: number) => number, wanted = 0): Crossing[] {
     const found: Crossing[] = [];
     const x = this.logFrequency;
     for (let j = 0; j + 1 < x.length; j++) {
