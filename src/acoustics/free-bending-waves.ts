@@ -2,50 +2,77 @@ import type { FloorModel } from './floor-model.ts';
 import { tridiagonalEigenvalue } from './tridiagonal.ts';
 
 /**
- * Writes k/k0 of the free bending waves of the leaves into `out`, slowest last, those that mats join taken together; NaN
- * where there is none.
+ * Writes k/k0 of the free bending waves of the leaves into `mu`, those that mats join taken together, the slowest of these
+ * last; NaN where there is none.
  *
  * (B k⁴ − ω²m') v + (springs of the mats) v = 0; in √B v the matrix is tridiagonal and its positive eigenvalues are k⁴.
- * Without mats they are ω²m'/B, the leaves' own.
+ * Without mats they are ω²m'/B, the leaves' own; two leaves on one mat have a quadratic equation.
  */
 export class FreeBendingWaves {
   readonly mu: Float64Array;
   /** Whether a mat joins any leaves. */
   readonly joined: boolean;
-  readonly #diagonal: Float64Array;
-  readonly #beside: Float64Array;
   readonly #model: FloorModel;
+  /** First leaf of each group that mats join, and one behind the last. */
+  readonly #groups: readonly number[];
 
   constructor(model: FloorModel) {
-    const n = model.plates.length;
+    const { interlayers, plates } = model;
     this.#model = model;
-    this.mu = new Float64Array(n);
-    this.joined = model.interlayers.some(({ kind }) => kind === 'mat');
-    this.#diagonal = new Float64Array(n);
-    this.#beside = new Float64Array(Math.max(n - 1, 0));
+    this.mu = new Float64Array(plates.length);
+    this.joined = interlayers.some(({ kind }) => kind === 'mat');
+    this.#groups = [0, ...interlayers.flatMap(({ kind }, i) => (kind === 'mat' ? [] : [i + 1])), plates.length];
   }
 
-  at(f_Hz: number, bending_Nm: Float64Array): Float64Array {
-    const { plates, interlayers, air } = this.#model;
+  at(f_Hz: number, bending_Nm: ArrayLike<number>): Float64Array {
+    const { plates, air } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
-    const k0 = omega / air.soundSpeed_m_s;
-    const diagonal = this.#diagonal.fill(0);
-    const beside = this.#beside.fill(0);
-    for (let i = 0; i < plates.length; i++) {
-      const layer = interlayers[i];
-      diagonal[i]! += omega * omega * plates[i]!.surfaceMass_kg_m2;
-      if (layer?.kind === 'mat') {
-        const spring = layer.mat.dynamicStiffness_N_m3;
-        diagonal[i]! -= spring;
-        diagonal[i + 1]! -= spring;
-        beside[i] = spring / Math.sqrt(bending_Nm[i]! * bending_Nm[i + 1]!);
-      }
-      diagonal[i]! /= bending_Nm[i]!;
+    const omega2 = omega * omega;
+    const k04 = (omega / air.soundSpeed_m_s) ** 4;
+    const { mu } = this;
+    for (let group = 0; group + 1 < this.#groups.length; group++) {
+      const first = this.#groups[group]!;
+      const size = this.#groups[group + 1]! - first;
+      if (size === 1) mu[first] = (omega2 * plates[first]!.surfaceMass_kg_m2) / bending_Nm[first]!;
+      else if (size === 2) this.#pair(first, omega2, bending_Nm);
+      else this.#several(first, size, omega2, bending_Nm);
     }
-    for (let i = 0; i < plates.length; i++) {
-      const k4 = this.joined ? tridiagonalEigenvalue(diagonal, beside, i, 1e-5) : diagonal[i]!;
-      this.mu[i] = k4 > 0 ? Math.sqrt(Math.sqrt(k4)) / k0 : NaN;
+    for (let i = 0; i < mu.length; i++) mu[i] = mu[i]! > 0 ? Math.sqrt(Math.sqrt(mu[i]! / k04)) : NaN;
+    return mu;
+  }
+
+  /** k⁴ by sum and product; the product without the terms that cancel on a stiff mat. */
+  #pair(first: number, omega2: number, bending_Nm: ArrayLike<number>): void {
+    const { plates } = this.#model;
+    const inertia1 = omega2 * plates[first]!.surfaceMass_kg_m2;
+    const inertia2 = omega2 * plates[first + 1]!.surfaceMass_kg_m2;
+    const spring = this.#spring(first);
+    const b1 = bending_Nm[first]!;
+    const b2 = bending_Nm[first + 1]!;
+    const sum = (inertia1 - spring) / b1 + (inertia2 - spring) / b2;
+    const product = (inertia1 * inertia2 - spring * (inertia1 + inertia2)) / (b1 * b2);
+    const difference = (inertia1 - spring) / b1 - (inertia2 - spring) / b2;
+    const root = Math.sqrt(difference * difference + (4 * spring * spring) / (b1 * b2));
+    const large = (sum + (sum < 0 ? -root : root)) / 2;
+    const small = large === 0 ? 0 : product / large;
+    this.mu[first] = Math.min(large, small);
+    this.mu[first + 1] = Math.max(large, small);
+  }
+
+  #several(first: number, size: number, omega2: number, bending_Nm: ArrayLike<number>): void {
+    const diagonal: number[] = [];
+    const beside: number[] = [];
+    for (let i = first; i < first + size; i++) {
+      const above = i > first ? this.#spring(i - 1) : 0;
+      const below = i + 1 < first + size ? this.#spring(i) : 0;
+      diagonal.push((omega2 * this.#model.plates[i]!.surfaceMass_kg_m2 - above - below) / bending_Nm[i]!);
+      if (below > 0) beside.push(below / Math.sqrt(bending_Nm[i]! * bending_Nm[i + 1]!));
     }
-    return this.mu;
+    for (let i = 0; i < size; i++) this.mu[first + i] = tridiagonalEigenvalue(diagonal, beside, i);
+  }
+
+  #spring(interlayer: number): number {
+    const layer = this.#model.interlayers[interlayer]!;
+    return layer.kind === 'mat' ? layer.mat.dynamicStiffness_N_m3 : 0;
   }
 }
