@@ -12,7 +12,14 @@ export default mergeConfig(
   defineConfig({
     optimizeDeps: {
       include: [
-        ...['lit', 'lit/decorators.js', 'lit/directives/live.js', 'lit/directives/repeat.js', '@observablehq/plot'],
+        ...[
+          'lit',
+          'lit/decorators.js',
+          '@lit/task',
+          'lit/directives/live.js',
+          'lit/directives/repeat.js',
+          '@observablehq/plot',
+        ],
         ...['comlink', 'idb-keyval', 'axe-core', 'micromark', 'dompurify', 'valibot'],
       ],
     },

@@ -1,9 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FieldReveal, NotebookEdit, ResultsView } from '#cells/contract.ts';
+import type { NumberStudyRequest } from '#cells/number-study-request.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { OnceAFrame } from '#src/charts/once-a-frame.ts';
 import { type History, redoLabel, undoLabel } from '#src/notebook/history.ts';
+import type { Notebook } from '#src/notebook/types.ts';
 import { claimNotebook } from '#src/store/notebook-claim.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import { openNotebookStore } from '#src/store/open-store.ts';
@@ -102,6 +104,7 @@ export class SlabSpringApp extends LitElement {
       @notebook-edit=${this.#onEdit}
       @page-wish=${this.#onWish}
       @field-reveal=${this.#onReveal}
+      @number-study-request=${(event: NumberStudyRequest) => this.#onStudy(event, notebook)}
     >
       <button class="skip screen-only" @click=${this.#skip}>Skip to the cells</button>
       <page-header
@@ -201,6 +204,10 @@ export class SlabSpringApp extends LitElement {
       });
     else this.#session?.edit(edit, label, merge);
   };
+
+  #onStudy(request: NumberStudyRequest, notebook: Notebook): void {
+    request.answer = import('./number-studies.ts').then(({ answerStudy }) => answerStudy(notebook, request));
+  }
 
   #onWish = ({ wish }: PageWish): void => {
     void this.#fulfil(wish);

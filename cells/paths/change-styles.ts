@@ -1,0 +1,128 @@
+import { css } from 'lit';
+
+/**
+ * The two hues are blue and vermilion of the colour-blind-safe palette by Okabe and Ito (2008), mixed into the paper so
+ * far that the ink on them keeps its contrast.
+ */
+export const changeStyles = css`
+  :host {
+    --quieter: #0072b2;
+    --louder: #d55e00;
+    --most: 52%;
+  }
+  .note {
+    max-width: var(--reading-width);
+  }
+  .sample {
+    display: inline-block;
+    padding: 0 0.4em;
+    border-radius: var(--radius);
+    color: var(--ink);
+  }
+  .table[aria-busy='true'] {
+    animation: wait 0s 0.4s forwards;
+  }
+  @keyframes wait {
+    to {
+      opacity: 0.55;
+    }
+  }
+  .scroll {
+    /* What is hidden from sight in it scrolls with it. */
+    position: relative;
+  }
+  table {
+    width: auto;
+    font-size: var(--size-small);
+  }
+  th,
+  td {
+    padding: 0.25rem 0.2rem;
+    white-space: nowrap;
+    vertical-align: middle;
+  }
+  thead th {
+    white-space: normal;
+  }
+  th:first-child {
+    position: sticky;
+    left: 0;
+    z-index: 1;
+    width: 14.5rem;
+    min-width: 14.5rem;
+    padding-left: 0;
+    line-height: 1.25;
+    background: var(--paper);
+    white-space: normal;
+  }
+  .about {
+    display: block;
+    color: var(--ink-soft);
+  }
+  .effect {
+    min-width: 2.05rem;
+    border-left: 1px solid var(--paper);
+  }
+  .effect,
+  .sample {
+    background: color-mix(in srgb, var(--hue, transparent) calc(var(--share, 0) * var(--most)), var(--paper));
+  }
+  .up {
+    --hue: var(--quieter);
+  }
+  .down {
+    --hue: var(--louder);
+  }
+  .nothing {
+    color: var(--ink-faint);
+  }
+  tfoot tr:first-child > * {
+    border-top: 1px solid var(--hairline-strong);
+  }
+  .row {
+    margin: var(--space-2) 0 0 calc(-1 * var(--space-2));
+  }
+  .empty {
+    padding: var(--space-5) var(--space-4);
+    border: 1px dashed var(--hairline-strong);
+    border-radius: var(--radius);
+    color: var(--ink-soft);
+    text-align: center;
+  }
+  @media (max-width: 40rem) {
+    th:first-child {
+      width: 8.5rem;
+      min-width: 8.5rem;
+      overflow-wrap: anywhere;
+      hyphens: auto;
+    }
+  }
+  @media screen and (prefers-color-scheme: dark) {
+    :host {
+      --quieter: #56b4e9;
+      --louder: #e8833a;
+      --most: 42%;
+    }
+  }
+  @media print {
+    .scroll {
+      overflow: visible;
+    }
+    table,
+    thead th {
+      font-size: 6.5pt;
+    }
+    th,
+    td {
+      padding: 0.1rem 0.08rem;
+    }
+    th:first-child {
+      width: 7.5rem;
+      min-width: 7.5rem;
+    }
+    .effect {
+      min-width: 0;
+      print-color-adjust: exact;
+    }
+  }
+`;

@@ -1,0 +1,56 @@
+import { FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '#cells/stack/own-material-fields.ts';
+import type { Construction, Sheet } from '#src/acoustics/construction.ts';
+import type { NumberPath } from '#src/acoustics/number-path.ts';
+import { CAVITY_FIELDS, MAT_FIELDS, SHEET_FIELDS, SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
+import type { QuantityKind, Stack } from '#src/notebook/types.ts';
+
+export interface NumberName {
+  /** "gypsum board, thickness" */
+  readonly name: string;
+  /** What of the floor it belongs to: "ceiling". */
+  readonly place: string;
+  readonly quantity: QuantityKind;
+}
+
+interface Words {
+  readonly label: string;
+  readonly quantity: QuantityKind;
+}
+
+const WORDS: Readonly<Record<string, Words>> = {
+  surfaceMass_kg_m2: { label: 'surface mass', quantity: 'surface-mass' },
+  ...Object.fromEntries([...SHEET_MATERIAL_FIELDS, ...FIBRE_MATERIAL_FIELDS].map((field) => [field.name, field])),
+  ...Object.fromEntries(
+    Object.entries({ ...SHEET_FIELDS, ...MAT_FIELDS, ...CAVITY_FIELDS }).flatMap(([name, spec]) =>
+      spec.type === 'number' ? [[name, spec]] : [],
+    ),
+  ),
+};
+
+/** What people call a number of a construction that was made from the stack. @throws RangeError for an unknown number. */
+export function numberName(construction: Construction, stack: Stack, path: NumberPath): NumberName {
+  const [part, at, inner, index] = path.split('/');
+  const field = path.split('/').at(-1)!;
+  const words = WORDS[field];
+  if (!words) throw new RangeError(`path must name a number of a floor, got "${path}"`);
+  const { label, quantity } = words;
+  const of = (thing: string | undefined, place: string) => ({
+    name: thing ? `${thing}, ${label}` : label,
+    place,
+    quantity,
+  });
+  if (part === 'covering') return of(construction.covering?.name, 'covering');
+  const layer = construction.layers[Number(at)];
+  const place = stack.layers[Number(at)]?.name ?? '';
+  if (layer?.kind === 'leaf' && inner === 'sheets') return of(sheetName(layer.sheets, Number(index)), place);
+  if (layer?.kind === 'cavity' && inner === 'fill') return of(layer.fill[Number(index)]?.name, place);
+  // What a support reads is told by its kind: "isolation clips, stiffness of one support".
+  const isSupport = layer?.kind === 'cavity' && /^(support|hanger)/.test(field);
+  return of(isSupport ? SUPPORT_LABELS[layer.support] : undefined, place);
+}
+
+/** Counted from the top where several sheets that are there are called the same. */
+function sheetName(sheets: readonly Sheet[], index: number): string | undefined {
+  const name = sheets[index]?.name;
+  return sheets.filter((s) => s.name === name && s.thickness_m > 0).length > 1 ? `${name} (sheet ${index + 1})` : name;
+}

@@ -1,0 +1,214 @@
+import { Task, TaskStatus } from '@lit/task';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Result, ResultsView } from '#cells/contract.ts';
+import { NumberStudyRequest } from '#cells/number-study-request.ts';
+import { controlStyles } from '#cells/shared/controls.ts';
+import type { NumberStudy } from '#src/acoustics/number-study.ts';
+import { bandLabel } from '#src/charts/band-axis.ts';
+import { levelText } from '#src/charts/band-data.ts';
+import { findScenario, findStack } from '#src/notebook/find.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { changeStyles } from './change-styles.ts';
+import { type ChangeRow, type ChangeTable, changeTable, LOW_BANDS_Hz, type Studied } from './change-table.ts';
+import type { Sound } from './path-shares.ts';
+
+/** A study starts when the floor has stood still for so long: while a slider moves none does. */
+const PAUSE_ms = 200;
+
+/** Rows that stand there before all are asked for. */
+const FIRST_ROWS = 8;
+
+/** Which numbers of the floor move its sound most, band by band, and how sure the prediction is if they are not. */
+@customElement('what-would-change')
+export class WhatWouldChange extends LitElement {
+  static override styles = [controlStyles, changeStyles];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) results!: ResultsView;
+  @property() stack = '';
+  @property() scenario = '';
+  @property() sound: Sound = 'airborne';
+
+  @state() private all = false;
+  /** The last good study of this stack in this scenario: it stays until the next is there. */
+  @state() private studied: Studied | undefined;
+
+  #table: ChangeTable | undefined;
+
+  /** Starts anew with every prediction that is ready; one that is computed again ends it. */
+  readonly #task = new Task(this, {
+    args: () => {
+      const result = this.#result;
+      return [result.state === 'ready' ? result.prediction : undefined, this.scenario, this.stack] as const;
+    },
+    task: async ([prediction, scenario, stack], { signal }) => {
+      if (!prediction) return;
+      const { notebook } = this;
+      await pause(PAUSE_ms, signal);
+      const study = await this.#ask(scenario, stack, signal);
+      signal.throwIfAborted();
+      this.studied = {
+        study,
+        construction: resolveStack(notebook, scenario, stack),
+        stack: findStack(notebook, stack),
+      };
+    },
+  });
+
+  get #result(): Result {
+    return this.results.of(this.scenario, this.stack);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // What leaving the page has ended starts again.
+    if (this.hasUpdated) void this.#task.run();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#task.abort(new Error('the table has gone'));
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (this.hasUpdated && (changed.has('scenario') || changed.has('stack'))) this.studied = undefined;
+    if (['studied', 'sound', 'notebook', 'scenario', 'stack'].some((name) => changed.has(name)))
+      this.#table = this.studied && changeTable(this.studied, this.sound, this.notebook.units);
+  }
+
+  override render() {
+    const table = this.#table;
+    return html`${this.#renderProblem()} ${table ? this.#renderTable(table) : this.#renderWaiting()}`;
+  }
+
+  #renderProblem() {
+    return (
+      this.#task.render({
+        error: (error) => html`<p class="error" role="alert">
+          This could not be worked out: ${error instanceof Error ? error.message : String(error)}
+          <button type="button" @click=${() => void this.#task.run()}>Try again</button>
+        </p>`,
+      }) ?? nothing
+    );
+  }
+
+  #renderWaiting() {
+    if (this.#task.error) return nothing;
+    if (this.#result.state === 'failed')
+      return html`<p class="empty">It stands here once the floor can be computed.</p>`;
+    return html`<p class="empty" aria-busy="true">Changing one number after the other …</p>`;
+  }
+
+  #renderTable(table: ChangeTable) {
+    const { name } = findScenario(this.notebook, this.scenario);
+    const shown = this.all ? table.rows : table.rows.slice(0, FIRST_ROWS);
+    const more = table.rows.length - FIRST_ROWS;
+    const busy = this.#result.state !== 'ready' || this.#task.status === TaskStatus.PENDING;
+    const symbol = this.sound === 'impact' ? html`L<sub>n</sub>` : html`R`;
+    const caption = `What 10 % more of each number changes in ${name}, ${this.sound} sound`;
+    return html`
+      <p class="note">
+        By how many decibels ${symbol} of ${name} changes if one number of the floor grows by 10 %, along the slope around its
+        present value: good for small changes, no promise for large ones.
+        <span class="sample up" style="--share: 0.6">Blue</span> is quieter below,
+        <span class="sample down" style="--share: 0.6">orange</span> louder. What matters most from
+        ${LOW_BANDS_Hz.first} to ${LOW_BANDS_Hz.last} Hz stands first.
+      </p>
+      <div class="table" aria-busy=${busy}>
+        <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+          <table>
+            <caption class="visually-hidden">${caption}, in dB per band</caption>
+            <thead>
+              <tr>
+                <th scope="col">10 % more of<span class="about">now, ± assumed</span></th>
+                ${table.bands_Hz.map((band) => html`<th scope="col" class="number">${bandLabel(band)}<span class="visually-hidden"> Hz</span></th>`)}
+              </tr>
+            </thead>
+            <tbody>
+              ${shown.map((row) => this.#renderRow(row, table.largest_dB))}
+            </tbody>
+            <tfoot>
+              ${renderUncertainty('uncertain by all that is assumed in ±', table.byTolerances_dB)}
+              ${table.byModel_dB ? renderUncertainty('uncertain by model and laboratories', table.byModel_dB) : nothing}
+            </tfoot>
+          </table>
+        </div>
+      </div>
+      ${
+        more > 0
+          ? html`<p class="row screen-only">
+              <button type="button" class="quiet" aria-expanded=${this.all} @click=${this.#onAll}>
+                ${this.all ? `Show the first ${FIRST_ROWS}` : `Show ${more} more`}
+              </button>
+            </p>`
+          : nothing
+      }
+      <p class="note">
+        ${table.idle > 0 ? `${table.idle} other numbers move no band by 0.1 dB. ` : ''}${
+          table.atTheEdge.length > 0
+            ? `At the edge of what can be computed, without a slope: ${table.atTheEdge.join('; ')}. `
+            : ''
+        }
+        Ranges behind ± are assumed, no source, and not the maker’s or builder’s. The lower rows are standard uncertainties in
+        dB: of the tolerances by ISO/IEC Guide 98-3, each as a range that is never left and all as
+        independent${
+          table.byModel_dB
+            ? '; of laboratories by ISO 12999-1, with the model’s own errors against measurements.'
+            : '. How far the model itself may be off is known for airborne sound alone.'
+        }
+      </p>
+    `;
+  }
+
+  #renderRow({ name, place, value, tolerance, effects_dB }: ChangeRow, largest_dB: number) {
+    return html`<tr>
+      <th scope="row">${name}<span class="about">${place}: ${value} ${tolerance}</span></th>
+      ${effects_dB.map((effect_dB) => this.#renderEffect(effect_dB, largest_dB))}
+    </tr>`;
+  }
+
+  /** A transmission loss that rises is quieter below, a level that rises is louder. */
+  #renderEffect(effect_dB: number, largest_dB: number) {
+    const text = levelText(effect_dB, true);
+    if (Number(text) === 0) return html`<td class="number effect nothing">${text}</td>`;
+    const quieter = effect_dB > 0 === (this.sound === 'airborne');
+    const share = Math.min(Math.abs(effect_dB) / largest_dB, 1);
+    return html`<td class="number effect ${quieter ? 'up' : 'down'}" style="--share: ${share.toFixed(2)}">${text}</td>`;
+  }
+
+  #onAll = () => {
+    this.all = !this.all;
+  };
+
+  #ask(scenario: string, stack: string, signal: AbortSignal): Promise<NumberStudy> {
+    const request = new NumberStudyRequest(scenario, stack, signal);
+    this.dispatchEvent(request);
+    return request.answer ?? Promise.reject(new Error('nobody here can work it out'));
+  }
+}
+
+function renderUncertainty(label: string, standard_dB: readonly number[]) {
+  return html`<tr>
+    <th scope="row">${label}</th>
+    ${standard_dB.map((u) => html`<td class="number">${levelText(u)}</td>`)}
+  </tr>`;
+}
+
+/** @throws the signal's reason. */
+function pause(ms: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(resolve, ms);
+    signal.addEventListener('abort', () => {
+      clearTimeout(timer);
+      reject(signal.reason);
+    });
+  });
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'what-would-change': WhatWouldChange;
+  }
+}

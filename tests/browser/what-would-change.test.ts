@@ -1,0 +1,196 @@
+import { afterEach, expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import '#cells/paths/paths-cell.ts';
+import type { Result, ResultsView } from '#cells/contract.ts';
+import { NumberStudyRequest } from '#cells/number-study-request.ts';
+import { type NumberStudy, studyNumbers } from '#src/acoustics/number-study.ts';
+import { answerStudy } from '#src/app/number-studies.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import { studiedNumbers } from '#src/notebook/studied-numbers.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { axeProblems } from './axe-problems.ts';
+import { mountCell, readyResults } from './mounted-cell.ts';
+import { practiceRoom } from './practice-room.ts';
+
+const stop = { listening: new AbortController() };
+afterEach(() => stop.listening.abort());
+
+const studyOf = (notebook: Notebook, scenario: string): NumberStudy => {
+  const construction = resolveStack(notebook, scenario, 'floor');
+  return studyNumbers(construction, studiedNumbers(construction));
+};
+
+/** As the page's: the same prediction as long as nothing changed. */
+function steadyResults(notebook: Notebook): ResultsView {
+  const known = new Map<string, Result>();
+  const { of } = readyResults(notebook);
+  return {
+    of(scenario, stack) {
+      const result = known.get(scenario) ?? of(scenario, stack);
+      known.set(scenario, result);
+      return result;
+    },
+  };
+}
+
+type Answer = (request: NumberStudyRequest, notebook: Notebook) => Promise<NumberStudy> | undefined;
+const here: Answer = async ({ scenario }, notebook) => studyOf(notebook, scenario);
+
+async function mount(answer: Answer = here, start = practiceRoom(), resultsOf = steadyResults) {
+  const requests: NumberStudyRequest[] = [];
+  stop.listening = new AbortController();
+  const mounted = await mountCell(document.createElement('paths-cell'), start, 'paths', resultsOf);
+  document.addEventListener(
+    NumberStudyRequest.type,
+    (event) => {
+      const request = event as NumberStudyRequest;
+      requests.push(request);
+      request.answer = answer(request, mounted.notebook());
+    },
+    { signal: stop.listening.signal },
+  );
+  return { ...mounted, requests };
+}
+
+const unfold = async () => {
+  const summary = page.getByText('What would change it');
+  (summary.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+};
+const table = () => page.getByRole('table', { name: 'What 10 % more of each number changes' });
+const stiffness = () => table().getByRole('row', { name: 'resilient channel, stiffness of one support' });
+
+test('nothing is asked for before it is unfolded, by keyboard', async () => {
+  const { requests } = await mount();
+  await new Promise((resolve) => setTimeout(resolve, 400));
+  expect(requests).toEqual([]);
+  await unfold();
+  await expect.element(table()).toBeVisible();
+  expect(requests).toHaveLength(1);
+  expect(requests[0]).toMatchObject({ scenario: 'slab', stack: 'floor' });
+});
+
+test('the strip shows the numbers of the engine, coloured by sign, and follows the kind of sound', async () => {
+  await mount(here, practiceRoom({ active: 'both' }));
+  await unfold();
+  await page.getByRole('button', { name: /Show \d+ more/ }).click();
+  await expect.element(stiffness()).toBeVisible();
+  const slopes = studyOf(practiceRoom(), 'both').numbers.find((n) => n.path === 'layers/1/supportStiffness_N_m')!;
+  const told = () => [...stiffness().element().querySelectorAll('.effect')];
+  const values = () => told().map((cell) => Number(cell.textContent!.replace('\u2212', '-')));
+  const rounded = (all: readonly number[]) => all.map((s) => Number((s * Math.log(1.1)).toFixed(1)) + 0);
+  expect(values()).toEqual(rounded(slopes.dR_dB));
+  const strongest = values().indexOf(Math.min(...values()));
+  expect(told()[strongest]!.classList.contains('down')).toBe(true);
+  await page.getByText('Impact', { exact: true }).click();
+  await expect.poll(values).toEqual(rounded(slopes.dLn_dB));
+  const loudest = values().indexOf(Math.max(...values()));
+  expect(told()[loudest]!.classList.contains('down')).toBe(true);
+});
+
+test('the first eight rows stand there, the others on request', async () => {
+  await mount(here, practiceRoom({ active: 'both' }));
+  await unfold();
+  await expect.element(table()).toBeVisible();
+  const rows = () => table().element().querySelectorAll('tbody tr').length;
+  expect(rows()).toBe(8);
+  await page.getByRole('button', { name: /Show \d+ more/ }).click();
+  await expect.poll(rows).toBeGreaterThan(8);
+  await page.getByRole('button', { name: 'Show the first 8' }).click();
+  await expect.poll(rows).toBe(8);
+});
+
+test('the lower rows are uncertainties: of the assumed ranges, and of model and laboratories', async () => {
+  await mount(here, practiceRoom({ active: 'both' }));
+  await unfold();
+  const byTolerances = table().getByRole('row', { name: 'uncertain by all that is assumed' });
+  await expect.element(byTolerances).toBeVisible();
+  const { standardR_dB } = studyOf(practiceRoom(), 'both');
+  const numbers = [...byTolerances.element().querySelectorAll('td')].map((cell) => cell.textContent);
+  expect(numbers).toEqual(standardR_dB.map((u) => u.toFixed(1)));
+  await expect.element(table().getByRole('row', { name: 'uncertain by model and laboratories' })).toBeVisible();
+});
+
+test('while a floor is computed nothing is asked for, and what stood there stays, marked busy', async () => {
+  let computing = false;
+  let { of } = steadyResults(practiceRoom());
+  const { element, requests } = await mount(here, practiceRoom(), () => ({
+    of: (...floor) => (computing ? { ...of(...floor), state: 'computing' as const } : of(...floor)),
+  }));
+  await unfold();
+  await expect.element(table()).toBeVisible();
+  computing = true;
+  element.results = { ...element.results };
+  await expect.poll(() => table().element().closest('[aria-busy="true"]')).toBeTruthy();
+  await new Promise((resolve) => setTimeout(resolve, 400));
+  expect(requests).toHaveLength(1);
+  computing = false;
+  ({ of } = steadyResults(practiceRoom()));
+  element.results = { ...element.results };
+  await expect.poll(() => requests.length).toBe(2);
+  await expect.poll(() => table().element().closest('[aria-busy="false"]')).toBeTruthy();
+});
+
+test('folding it away or moving on ends what is being computed', async () => {
+  const { requests } = await mount(() => new Promise(() => {}));
+  await unfold();
+  await expect.element(page.getByText('Changing one number after the other')).toBeVisible();
+  await expect.poll(() => requests.length).toBe(1);
+  await page.getByRole('radio', { name: 'As built' }).click();
+  await expect.poll(() => requests.length).toBe(2);
+  expect(requests[0]!.signal.aborted).toBe(true);
+  await page.getByText('What would change it').click();
+  await expect.poll(() => requests[1]!.signal.aborted).toBe(true);
+});
+
+test('a cell that moves in the page starts again what that has ended', async () => {
+  const { element, requests } = await mount();
+  await unfold();
+  await expect.element(table()).toBeVisible();
+  document.body.append(element);
+  await expect.poll(() => requests.length).toBe(2);
+  await expect.element(table()).toBeVisible();
+});
+
+test('a failure is told, and tried again on request', async () => {
+  let fails = true;
+  await mount(async (request, notebook) => {
+    if (fails) throw new Error('the worker stopped');
+    return await here(request, notebook)!;
+  });
+  await unfold();
+  await expect.element(page.getByRole('alert')).toHaveTextContent('the worker stopped');
+  fails = false;
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await expect.element(table()).toBeVisible();
+  await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+});
+
+test('the worker gives what the engine gives', async () => {
+  await mount((request, notebook) => answerStudy(notebook, request), practiceRoom({ active: 'both' }));
+  const notebook = practiceRoom();
+  const request = new NumberStudyRequest('both', 'floor', new AbortController().signal);
+  expect(await answerStudy(notebook, request)).toEqual(studyOf(notebook, 'both'));
+});
+
+test.each([
+  ['ready', here],
+  ['computing', () => new Promise<NumberStudy>(() => {})],
+  ['failed', () => Promise.reject(new Error('the worker stopped'))],
+] as const)('axe finds nothing wrong when it is %s', async (state, answer) => {
+  const { element } = await mount(answer);
+  await unfold();
+  const mark = { ready: 'is quieter below', computing: 'Changing one number', failed: 'could not be worked out' }[
+    state
+  ];
+  await expect.element(page.getByText(mark)).toBeVisible();
+  expect(await axeProblems(element)).toEqual([]);
+});
+
+test.each([360, 1600])('at %d px nothing is wider than the page', async (width) => {
+  await page.viewport(width, 800);
+  await mount();
+  await unfold();
+  await expect.element(table()).toBeVisible();
+  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+});

@@ -1,0 +1,13 @@
+import { expose } from 'comlink';
+import { studyNumbers } from '#src/acoustics/number-study.ts';
+import type { StudyApi } from './study.api.ts';
+
+expose({
+  study(construction, numbers) {
+    try {
+      return { ok: true, study: studyNumbers(construction, numbers) };
+    } catch (error) {
+      return { ok: false, message: error instanceof Error ? error.message : String(error) };
+    }
+  },
+} satisfies StudyApi);
