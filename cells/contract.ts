@@ -6,6 +6,7 @@
  * of its kind appears (`cell-registry.ts`). The page frames it: title (h2), fold, move, duplicate, delete. The cell draws
  * what is inside and starts its own headings at h3.
  */
+import type { FloorPart } from '#src/acoustics/floating-part.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
@@ -16,9 +17,17 @@ export type Result =
   | { readonly state: 'computing'; readonly prediction?: Prediction }
   | { readonly state: 'failed'; readonly message: string; readonly prediction?: Prediction };
 
+/** Of one floor. */
+export interface ResultChoice {
+  /** Absent: 50 Hz. Below that there are bands only where a cell of curves asks for them. */
+  readonly lowestBand_Hz?: 20 | 50 | undefined;
+  /** Absent: the whole floor. */
+  readonly part?: FloorPart;
+}
+
 /** A snapshot: a new object whenever any result in it changed. */
 export interface ResultsView {
-  of(scenarioId: string, stackId: string): Result;
+  of(scenarioId: string, stackId: string, choice?: ResultChoice): Result;
 }
 
 /** The properties every cell element takes. */

@@ -1,11 +1,12 @@
 import { expose } from 'comlink';
+import { partOfFloor } from '#src/acoustics/floating-part.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { PredictApi } from './predict.api.ts';
 
 expose({
-  predict(construction, options) {
+  predict(construction, options, part = 'whole') {
     try {
-      return { ok: true, prediction: predict(construction, options) };
+      return { ok: true, prediction: predict(partOfFloor(construction, part), options) };
     } catch (error) {
       return { ok: false, message: error instanceof Error ? error.message : String(error) };
     }

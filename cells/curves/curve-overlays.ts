@@ -1,24 +1,9 @@
-/** What can be laid over the curves, for one scenario. */
-
-import type { NamedFrequency, PathLevels, Prediction } from '#src/acoustics/prediction.ts';
-import type { ContourFit } from '#src/acoustics/ratings/contour-fit.ts';
-import { iic } from '#src/acoustics/ratings/iic.ts';
-import { lnw } from '#src/acoustics/ratings/lnw.ts';
-import { rw } from '#src/acoustics/ratings/rw.ts';
-import { stc } from '#src/acoustics/ratings/stc.ts';
-import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
-import { predictionUncertainty } from '#src/acoustics/uncertainty.ts';
-import {
-  type BandOverlay,
-  type FrequencyOverlay,
-  type LineOverlay,
-  levelText,
-  type RangeOverlay,
-} from '#src/charts/band-data.ts';
-import { hertzText } from '#src/charts/hertz-text.ts';
-import { PATH_MARKS, PATH_NAMES } from '#src/charts/path-marks.ts';
+/** What can be laid over the curves: the choices, and how what is chosen is made. */
+import type { Construction } from '#src/acoustics/construction.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { BandOverlay } from '#src/charts/band-data.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, UnitSystem } from '#src/notebook/types.ts';
-import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import { frequencyOverlays } from './frequency-overlays.ts';
 
 export interface OverlayInfo {
   readonly overlay: CurveOverlay;
@@ -28,6 +13,7 @@ export interface OverlayInfo {
 
 const levels = (q: CurveQuantity) => q === 'airborne' || q === 'impact';
 
+/** What a prediction itself holds; textbook models are chosen elsewhere (`textbook-choices.ts`). */
 export const OVERLAYS: readonly OverlayInfo[] = [
   { overlay: 'contour', label: 'Rating contour', fits: levels },
   { overlay: 'mass-law', label: 'Mass law', fits: (q) => q === 'airborne' },
@@ -37,136 +23,56 @@ export const OVERLAYS: readonly OverlayInfo[] = [
   { overlay: 'uncertainty', label: 'Uncertainty', fits: (q) => q === 'airborne' },
 ];
 
+/** Simple models beside the prediction, for learners: what they are is said in `textbook-models.ts`. */
+export const TEXTBOOK: readonly Omit<OverlayInfo, 'label'>[] = [
+  { overlay: 'limp-panel', fits: (q) => q === 'airborne' },
+  { overlay: 'double-leaf', fits: (q) => q === 'airborne' },
+  { overlay: 'floating-floor', fits: (q) => q === 'impact' },
+  { overlay: 'bare-slab', fits: levels },
+];
+
+/** The one scenario that overlays are made for. */
 export interface OverlayFocus {
   readonly prediction: Prediction;
   readonly color: string;
+  /** Of the floor as it is resolved in that scenario. @throws what resolving it throws. */
+  construction(): Construction;
+  /** Of the floor below a floating leaf, while there is one. */
+  belowFloating(): Prediction | undefined;
 }
 
-/** The overlays that the cell asks for and that fit its quantity. */
-export function curveOverlays(cell: CurvesCell, focus: OverlayFocus, units: UnitSystem): readonly BandOverlay[] {
-  return OVERLAYS.filter(({ overlay, fits }) => cell.overlays.includes(overlay) && fits(cell.quantity)).flatMap(
-    ({ overlay }) => MAKERS[overlay](focus, cell.quantity, units),
-  );
-}
+/** Draws an overlay, or says why there is nothing to draw. */
+export type OverlayMaker = (focus: OverlayFocus, quantity: CurveQuantity, units: UnitSystem) => MadeOverlay;
+export type MadeOverlay = readonly BandOverlay[] | string;
 
-type Maker = (focus: OverlayFocus, quantity: CurveQuantity, units: UnitSystem) => readonly BandOverlay[];
-
-const MAKERS: Readonly<Record<CurveOverlay, Maker>> = {
-  contour: contourOverlay,
-  'mass-law': massLawLine,
-  resonances: ({ prediction }) => ascending(prediction.resonances_Hz).map((r) => frequencyMark(r, '4 3')),
-  critical: ({ prediction }) => ascending(prediction.criticalFrequencies_Hz).map((c) => frequencyMark(c, '1.5 3')),
-  paths: ({ prediction }, quantity) =>
-    quantity === 'impact' ? pathLines(prediction.impactPaths_dB, 'Ln') : pathLines(prediction.paths_dB, 'R'),
-  uncertainty: uncertaintyRange,
+const FIRST: Partial<Record<CurveOverlay, OverlayMaker>> = {
+  resonances: ({ prediction }) => frequencyOverlays(prediction.resonances_Hz, '4 3'),
+  critical: ({ prediction }) => frequencyOverlays(prediction.criticalFrequencies_Hz, '1.5 3'),
 };
 
-function ascending(frequencies: readonly NamedFrequency[]): readonly NamedFrequency[] {
-  return frequencies.toSorted((a, b) => a.frequency_Hz - b.frequency_Hz);
+/** Whether the cell asks for more than comes with the first curve. */
+export function needsTools({ overlays, lowestBand_Hz }: CurvesCell): boolean {
+  return lowestBand_Hz === 20 || overlays.some((overlay) => !FIRST[overlay]);
 }
 
-/** Leaves on springs have an f0, bending waves an fc; the other resonances go by their frequency alone. */
-const SYMBOLS: Readonly<Record<NamedFrequency['kind'], string>> = {
-  'mass-spring-mass': 'f0 ',
-  floating: 'f0 ',
-  critical: 'fc ',
-  cavity: '',
-  bay: '',
-};
-
-function frequencyMark({ frequency_Hz, name, kind }: NamedFrequency, dash: string): FrequencyOverlay {
-  const label = `${SYMBOLS[kind]}${hertzText(frequency_Hz)}`;
-  return { kind: 'frequency', label, description: `${label}: ${name}`, frequency_Hz, dash };
+export interface Overlays {
+  readonly drawn: readonly BandOverlay[];
+  /** A sentence for each that is not drawn though chosen. */
+  readonly missing: readonly string[];
 }
 
-/** What the floor's whole mass would do as one limp leaf, in field incidence. */
-function massLawLine(
-  { prediction }: OverlayFocus,
-  _quantity: CurveQuantity,
+/** The overlays that the cell asks for and that fit its quantity, as far as their makers are there. */
+export function curveOverlays(
+  cell: CurvesCell,
+  focus: OverlayFocus,
   units: UnitSystem,
-): readonly LineOverlay[] {
-  const { bands_Hz, surfaceMass_kg_m2 } = prediction;
-  const mass = formatQuantity(surfaceMass_kg_m2, 'surface-mass', units);
-  return [
-    {
-      kind: 'line',
-      label: 'mass law',
-      description: `mass law: ${mass} as one limp leaf, sound from all sides but grazing`,
-      values_dB: bands_Hz.map((frequency_Hz) => massLaw_dB({ surfaceMass_kg_m2, frequency_Hz, incidence: 'field' })),
-      dash: '14 3',
-    },
-  ];
-}
-
-function uncertaintyRange({ prediction, color }: OverlayFocus): readonly RangeOverlay[] {
-  const { bands_Hz, R_dB } = prediction;
-  const { expanded_dB } = predictionUncertainty(bands_Hz);
-  const around = (sign: 1 | -1) => R_dB.map((R, i) => R + sign * expanded_dB[i]!);
-  return [
-    {
-      kind: 'range',
-      label: 'uncertainty',
-      description:
-        'where 95 of 100 laboratories would measure this floor: what laboratories differ by (ISO 12999-1, situation A, table from memory) and the errors of this model against measured floors and walls together',
-      low_dB: around(-1),
-      high_dB: around(1),
-      color,
-    },
-  ];
-}
-
-function pathLines(paths: PathLevels, symbol: string): readonly LineOverlay[] {
-  return PATH_NAMES.flatMap((path) => {
-    const values_dB = paths[path];
-    if (!values_dB) return [];
-    const { label, description, dash } = PATH_MARKS[path];
-    return [{ kind: 'line', label, description: `${symbol} if only ${label}: ${description}`, values_dB, dash }];
-  });
-}
-
-/** The contour of the ratings that go with the notebook's units: STC and IIC with inches, Rw and Ln,w with metres. */
-function contourOverlay(
-  { prediction }: OverlayFocus,
-  quantity: CurveQuantity,
-  units: UnitSystem,
-): readonly BandOverlay[] {
-  const { bands_Hz } = prediction;
-  const impact = quantity === 'impact';
-  const { name, fit } = ratingFit(prediction, impact, units);
-  if (!fit.contour_dB.some(Number.isFinite)) return [];
-  const at = (values: readonly number[], otherwise: number) =>
-    bands_Hz.map((band) => values[fit.bands_Hz.indexOf(band)] ?? otherwise);
-  return [
-    {
-      kind: 'contour',
-      label: `${name} contour`,
-      description: `${name}: contour, and how far the curve ${impact ? 'exceeds' : 'misses'} it: ${missed(fit)}`,
-      values_dB: at(fit.contour_dB, NaN),
-      deficiencies_dB: at(fit.deficiencies_dB, 0),
-      missing: impact ? 'above' : 'below',
-    },
-  ];
-}
-
-function ratingFit({ bands_Hz, R_dB, Ln_dB }: Prediction, impact: boolean, units: UnitSystem) {
-  const inchPound = units === 'inch-pound';
-  if (impact) {
-    const spectrum = { bands_Hz, values_dB: Ln_dB };
-    const { IIC, fit } = iic(spectrum);
-    if (inchPound) return { name: `IIC ${IIC}`, fit };
-    const weighted = lnw(spectrum);
-    return { name: `Ln,w ${weighted.Lnw}`, fit: weighted.fit };
-  }
-  const spectrum = { bands_Hz, values_dB: R_dB };
-  if (inchPound) {
-    const { STC, fit } = stc(spectrum);
-    return { name: `STC ${STC}`, fit };
-  }
-  const { Rw, fit } = rw(spectrum);
-  return { name: `Rw ${Rw}`, fit };
-}
-
-function missed({ sum_dB, largest_dB, largestBand_Hz }: ContourFit): string {
-  if (!(largest_dB > 0)) return 'nowhere';
-  return `${levelText(sum_dB)} dB in all, most at ${largestBand_Hz} Hz with ${levelText(largest_dB)} dB`;
+  later: Partial<Record<CurveOverlay, OverlayMaker>> = {},
+): Overlays {
+  const made = [...OVERLAYS, ...TEXTBOOK]
+    .filter(({ overlay, fits }) => cell.overlays.includes(overlay) && fits(cell.quantity))
+    .map(({ overlay }) => (FIRST[overlay] ?? later[overlay])?.(focus, cell.quantity, units) ?? []);
+  return {
+    drawn: made.flatMap((m) => (typeof m === 'string' ? [] : m)),
+    missing: made.filter((m) => typeof m === 'string'),
+  };
 }

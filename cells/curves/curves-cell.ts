@@ -10,11 +10,12 @@ import { stackPicker } from '#cells/shared/stack-picker.ts';
 import '#src/charts/band-chart.ts';
 import type { BandChart } from '#src/charts/band-chart.ts';
 import { bandCsv, bandTable } from '#src/charts/band-table.ts';
+import { toggleOverlay } from '#src/notebook/edits/toggle-overlay.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/notebook/types.ts';
-import { OVERLAYS } from './curve-overlays.ts';
+import { needsTools, OVERLAYS, TEXTBOOK } from './curve-overlays.ts';
 import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
-import { type CurvesView, curvesView, type MeasuredTools } from './curves-view.ts';
+import { type CurvesTools, type CurvesView, curvesView } from './curves-view.ts';
 import type { MeasuredEditor } from './measured-editor.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
@@ -40,6 +41,10 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
         float: left;
         padding: 0;
         line-height: 1.5rem;
+      }
+      .low {
+        font-size: var(--size-small);
+        color: var(--ink-soft);
       }
       .dropping {
         outline: 2px dashed var(--focus);
@@ -68,13 +73,16 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   @state() private problem: string | undefined;
   /** A file of bands hovers over the cell. */
   @state() private dropping = false;
-  @state() private tools: MeasuredTools | undefined;
+  @state() private tools: CurvesTools = {};
   /** Whether the editor of measured bands is open; undefined while nobody has asked for it. */
   @state() private measuring: boolean | undefined;
+  /** Whether the choice of textbook models is open. */
+  @state() private comparing = false;
   @query('band-chart') private chart!: BandChart | null;
   @query('measured-editor') private editor!: MeasuredEditor | null;
 
   #view!: CurvesView;
+  readonly #asked = new Set<() => Promise<CurvesTools>>();
 
   constructor() {
     super();
@@ -86,7 +94,8 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (this.cell.measured && !this.tools) void this.#loadTools();
+    if (this.cell.measured) void this.#loadTools(measuredTools);
+    if (needsTools(this.cell)) void this.#loadTools(overlayTools);
     if (SHOWN.some((name) => changed.has(name)))
       this.#view = curvesView(this.notebook, this.cell, this.results, this.tools);
   }
@@ -104,6 +113,13 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           onChange: (value) => this.#update('quantity of the curves', { quantity: value as CurveQuantity }),
         })}
         ${stackPicker(notebook, cell.stack, (stack) => this.#update('stack of the curves', { stack }))}
+        <label class="low"
+          ><input
+            type="checkbox"
+            .checked=${cell.lowestBand_Hz === 20}
+            @change=${() => this.#update('lowest band of the curves', { lowestBand_Hz: cell.lowestBand_Hz === 20 ? 50 : 20 })}
+          />from 20 Hz</label
+        >
       </div>
       ${
         view.empty === undefined
@@ -111,7 +127,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
       }
       ${view.remarks.map((remark) => html`<p class="note remark">${remark}</p>`)}
-      ${view.ratings && this.tools ? this.tools.ratingsTable(view.ratings) : nothing}
+      ${view.ratings ? this.tools.ratingsTable?.(view.ratings) : nothing}
       ${view.failures.map(({ name, message }) => html`<p class="error" role="status">${name}: ${message}</p>`)}
       ${this.#renderOverlays()}
       ${
@@ -147,6 +163,18 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           `,
         )}
         ${
+          TEXTBOOK.some(({ fits }) => fits(cell.quantity))
+            ? html`<button
+                type="button"
+                class="quiet"
+                aria-expanded=${this.comparing}
+                @click=${this.#onTextbook}
+              >
+                Textbook models …
+              </button>`
+            : nothing
+        }
+        ${
           this.#measurable
             ? html`<button
                 type="button"
@@ -159,6 +187,16 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
             : nothing
         }
       </fieldset>
+      ${
+        this.comparing
+          ? html`<textbook-choices
+              class="screen-only"
+              .cell=${cell}
+              .floor=${this.#view.focus}
+              .units=${this.notebook.units}
+            ></textbook-choices>`
+          : nothing
+      }
       ${
         // Once open it only hides, so that what was begun in it is not lost.
         this.measuring === undefined
@@ -197,23 +235,30 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     await this.editor?.read(file);
   }
 
-  async #loadTools(): Promise<void> {
-    this.tools = await this.#loaded(() => import('./measured-tools.ts'));
+  #onTextbook = async (): Promise<void> => {
+    this.comparing = !this.comparing;
+    if (this.comparing && !(await this.#loaded(() => import('./textbook-choices.ts')))) this.comparing = false;
+  };
+
+  async #loadTools(load: () => Promise<CurvesTools>): Promise<void> {
+    if (this.#asked.has(load)) return;
+    this.#asked.add(load);
+    const tools = await this.#loaded(load);
+    this.tools = { ...this.tools, ...tools };
   }
 
   async #loaded<T>(load: () => Promise<T>): Promise<T | undefined> {
     try {
       return await load();
     } catch (error) {
-      this.problem = `What measured bands need could not be loaded: ${error instanceof Error ? error.message : String(error)}.`;
+      this.problem = `What lies over the curves could not be loaded: ${error instanceof Error ? error.message : String(error)}.`;
       return undefined;
     }
   }
 
   #toggle(overlay: CurveOverlay): void {
-    const { overlays } = this.cell;
-    const next = overlays.includes(overlay) ? overlays.filter((o) => o !== overlay) : [...overlays, overlay];
-    this.#update('what lies over the curves', { overlays: next });
+    const { id } = this.cell;
+    this.dispatchEvent(new NotebookEdit('what lies over the curves', (n) => toggleOverlay(n, id, overlay)));
   }
 
   #update(label: string, patch: Parameters<typeof updateCell<'curves'>>[3]): void {
@@ -231,6 +276,9 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     });
   }
 }
+
+const measuredTools = () => import('./measured-tools.ts');
+const overlayTools = () => import('./overlay-tools.ts');
 
 /** What the picture is made of. */
 const SHOWN = ['notebook', 'cell', 'results', 'tools'];

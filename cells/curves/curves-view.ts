@@ -1,14 +1,18 @@
 /** What a curves cell shows, as data: which curves stand, what is missing and why. */
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { predictionFrom } from '#src/acoustics/prediction-from.ts';
 import { type BandChartData, type BandSeries, isPoints, levelText } from '#src/charts/band-data.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
+import { focusScenario } from '#src/notebook/focus-scenario.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
 import type { CurvesCell, Notebook, Scenario } from '#src/notebook/types.ts';
-import { curveOverlays } from './curve-overlays.ts';
+import { curveOverlays, type OverlayFocus } from './curve-overlays.ts';
 import { type CurveQuantityInfo, curveQuantityInfo } from './curve-quantities.ts';
 import type { MeasuredRatings } from './measured-ratings.ts';
 
-export type MeasuredTools = typeof import('./measured-tools.ts');
+/** What is loaded only for cells that need it. */
+export type CurvesTools = Partial<typeof import('./measured-tools.ts') & typeof import('./overlay-tools.ts')>;
 
 export interface CurvesView {
   readonly data: BandChartData;
@@ -23,27 +27,36 @@ export interface CurvesView {
   readonly remarks: readonly string[];
   /** Of measured bands, beside the prediction's. */
   readonly ratings?: MeasuredRatings | undefined;
+  /** Whose overlays are drawn; undefined while there is nothing to explain. */
+  readonly focus: (OverlayFocus & { readonly scenario: Scenario }) | undefined;
 }
 
-/** @param tools Without them the measured bands of the cell are not there yet. */
+/** @param tools Without them measured bands and most overlays of the cell are not there yet. */
 export function curvesView(
   notebook: Notebook,
   cell: CurvesCell,
   results: ResultsView,
-  tools?: MeasuredTools,
+  tools: CurvesTools = {},
 ): CurvesView {
   const info = curveQuantityInfo(cell.quantity);
-  const shown = shownScenarios(notebook).map((scenario) => ({ scenario, result: results.of(scenario.id, cell.stack) }));
-  const reference = info.relative ? results.of(notebook.reference, cell.stack) : undefined;
+  const { shown, reference } = overSameBands({
+    shown: shownScenarios(notebook).map((scenario) => ({
+      scenario,
+      result: results.of(scenario.id, cell.stack, cell),
+    })),
+    reference: info.relative ? results.of(notebook.reference, cell.stack, cell) : undefined,
+  });
   const series = shown.flatMap(({ scenario, result }) => scenarioSeries(notebook, scenario, result, info, reference));
   const bands_Hz = firstPrediction(shown, reference)?.bands_Hz ?? [];
-  const focus = focusOf(notebook, shown);
-  const overlays = focus ? curveOverlays(cell, focus, notebook.units) : [];
+  const focus = focusOf(notebook, cell, shown, results);
+  const overlays = focus && curveOverlays(cell, focus, notebook.units, tools.overlayMakers);
+  const low =
+    cell.lowestBand_Hz === 20 && focus && tools.lowBands?.(notebook, cell.stack, focus.construction, bands_Hz);
   const data: BandChartData = {
     bands_Hz,
     valueLabel: info.valueLabel,
     series,
-    overlays: [...overlays, ...(tools?.measuredPoints(cell, bands_Hz) ?? [])],
+    overlays: [...(low || []), ...(overlays?.drawn ?? []), ...(tools.measuredPoints?.(cell, bands_Hz) ?? [])],
     zeroLine: info.relative,
   };
   const empty = emptyReason(notebook, info, shown, series);
@@ -56,16 +69,36 @@ export function curvesView(
       result.state === 'failed' ? [{ name: scenario.name, message: result.message }] : [],
     ),
     remarks: [
-      ...remarks(notebook, info, overlays.length > 0 ? focus?.scenario : undefined),
-      ...((focus && tools?.measuredRemarks(cell, focus.prediction, focus.scenario.name)) ?? []),
+      ...remarks(notebook, info, overlays?.drawn.length || overlays?.missing.length ? focus?.scenario : undefined),
+      ...(overlays?.missing ?? []),
+      ...((focus && tools.measuredRemarks?.(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
-    ratings: focus && tools?.measuredRatings(cell, focus.prediction, focus.scenario.name),
+    ratings: focus && tools.measuredRatings?.(cell, focus.prediction, focus.scenario.name),
+    focus,
   };
 }
 
 interface ShownScenario {
   readonly scenario: Scenario;
   readonly result: Result;
+}
+
+interface Drawn {
+  readonly shown: readonly ShownScenario[];
+  readonly reference: Result | undefined;
+}
+
+/** While bands below 50 Hz are computed some predictions have them and some do not: what all have is drawn. */
+function overSameBands({ shown, reference }: Drawn): Drawn {
+  const lowest_Hz = Math.max(
+    ...[...shown.map((s) => s.result), reference].map((result) => result?.prediction?.bands_Hz[0] ?? 0),
+  );
+  const cut = (result: Result): Result =>
+    result.prediction ? { ...result, prediction: predictionFrom(result.prediction, lowest_Hz) } : result;
+  return {
+    shown: shown.map(({ scenario, result }) => ({ scenario, result: cut(result) })),
+    reference: reference && cut(reference),
+  };
 }
 
 function shownScenarios(notebook: Notebook): readonly Scenario[] {
@@ -106,12 +139,22 @@ function firstPrediction(shown: readonly ShownScenario[], reference: Result | un
   return shown.find((s) => s.result.prediction)?.result.prediction ?? reference?.prediction;
 }
 
-/** Overlays belong to one scenario, else they would drown the curves: the active one, or the first that is shown. */
-function focusOf(notebook: Notebook, shown: readonly ShownScenario[]) {
-  const { scenario, result } = shown.find((s) => s.scenario.id === notebook.active) ?? shown[0] ?? {};
+/** Overlays belong to one scenario, else they would drown the curves. */
+function focusOf(
+  notebook: Notebook,
+  { stack, lowestBand_Hz }: CurvesCell,
+  shown: readonly ShownScenario[],
+  results: ResultsView,
+): CurvesView['focus'] {
+  const { scenario, result } = shown.find((s) => s.scenario.id === focusScenario(notebook)) ?? {};
   if (!scenario || !result?.prediction) return undefined;
-  const { color } = scenarioMark(notebook.scenarios.indexOf(scenario));
-  return { scenario, prediction: result.prediction, color };
+  return {
+    scenario,
+    prediction: result.prediction,
+    color: scenarioMark(notebook.scenarios.indexOf(scenario)).color,
+    construction: () => resolveStack(notebook, scenario.id, stack),
+    belowFloating: () => results.of(scenario.id, stack, { lowestBand_Hz, part: 'below-floating' }).prediction,
+  };
 }
 
 function emptyReason(

@@ -9,21 +9,52 @@ export interface RoomSize {
 
 /** Natural frequencies of a room with hard walls up to `highest_Hz`, lowest first. Kuttruff, Room Acoustics, eq. (3.15). */
 export function roomModes_Hz(room: RoomSize, highest_Hz: number, air: Air = ROOM_AIR): number[] {
-  const steps = [room.length_m, room.width_m, room.height_m].map((side) => {
-    if (!(side > 0)) throw new RangeError(`room sides must be > 0, got ${side}`);
-    return air.soundSpeed_m_s / (2 * side);
-  }) as [number, number, number];
-  const [a, b, c] = steps.map((step) => Math.floor(highest_Hz / step)) as [number, number, number];
+  const [x, y, z] = modeSteps_Hz(room, air);
   const modes: number[] = [];
-  for (let l = 0; l <= a; l++) {
-    for (let m = 0; m <= b; m++) {
-      for (let n = 0; n <= c; n++) {
-        const f = Math.hypot(l * steps[0], m * steps[1], n * steps[2]);
+  for (let l = 0; l * x <= highest_Hz; l++) {
+    for (let m = 0; m * y <= highest_Hz; m++) {
+      for (let n = 0; n * z <= highest_Hz; n++) {
+        const f = Math.hypot(l * x, m * y, n * z);
         if (f > 0 && f <= highest_Hz) modes.push(f);
       }
     }
   }
-  return modes.sort((x, y) => x - y);
+  return modes.sort((f, g) => f - g);
+}
+
+/** c/2 over each side, Hz, the longest side last. */
+function modeSteps_Hz(room: RoomSize, air: Air): readonly [number, number, number] {
+  const steps = [room.length_m, room.width_m, room.height_m].map((side) => {
+    if (!(side > 0)) throw new RangeError(`room sides must be > 0, got ${side}`);
+    return air.soundSpeed_m_s / (2 * side);
+  });
+  return steps.sort((f, g) => g - f) as [number, number, number];
+}
+
+/**
+ * How many modes lie in a band, edges included, counted no further than `enough`: then a hall at high frequency costs as
+ * little as a closet.
+ */
+function modesInside(room: RoomSize, { lower_Hz, upper_Hz }: BandEdges, enough: number, air: Air): number {
+  const [x, y, z] = modeSteps_Hz(room, air);
+  let count = 0;
+  for (let l = 0; l * x <= upper_Hz; l++) {
+    for (let m = 0; Math.hypot(l * x, m * y) <= upper_Hz; m++) {
+      // Along the longest side whole rows are counted at once.
+      const across2 = (l * x) ** 2 + (m * y) ** 2;
+      const first = Math.ceil(Math.sqrt(Math.max(0, lower_Hz ** 2 - across2)) / z);
+      const last = Math.floor(Math.sqrt(Math.max(0, upper_Hz ** 2 - across2)) / z);
+      count += Math.max(0, last - first + 1);
+      if (count >= enough) return count;
+    }
+  }
+  return count;
+}
+
+/** Exact edges of a band, Hz, > 0. */
+interface BandEdges {
+  readonly lower_Hz: number;
+  readonly upper_Hz: number;
 }
 
 /**
@@ -37,14 +68,11 @@ export function roomModes_Hz(room: RoomSize, highest_Hz: number, air: Air = ROOM
  */
 export type BandMeaning = 'diffuse' | 'few-modes' | 'no-modes';
 
-/** @param band Exact edges, Hz. */
-export function bandMeaning(
-  room: RoomSize,
-  band: { readonly lower_Hz: number; readonly upper_Hz: number },
-  air: Air = ROOM_AIR,
-): BandMeaning {
-  const inside = roomModes_Hz(room, band.upper_Hz, air).filter((f) => f >= band.lower_Hz).length;
-  return inside >= 5 ? 'diffuse' : inside > 0 ? 'few-modes' : 'no-modes';
+const ENOUGH_MODES = 5;
+
+export function bandMeaning(room: RoomSize, band: BandEdges, air: Air = ROOM_AIR): BandMeaning {
+  const inside = modesInside(room, band, ENOUGH_MODES, air);
+  return inside >= ENOUGH_MODES ? 'diffuse' : inside > 0 ? 'few-modes' : 'no-modes';
 }
 
 /**

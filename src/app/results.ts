@@ -3,13 +3,14 @@
  * computed before. What the page reads is a snapshot; when it gets the next one is up to the pace.
  */
 
-import type { Result, ResultsView } from '#cells/contract.ts';
+import type { Result, ResultChoice, ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { predictionFrom } from '#src/acoustics/prediction-from.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
-import { wantedPredictions } from './demand.ts';
+import { type PredictionAsk, type Wanted, wantedPredictions } from './demand.ts';
 import { RecentCache } from './recent-cache.ts';
 import type { ViewPace } from './view-pace.ts';
 
@@ -18,7 +19,7 @@ import type { ViewPace } from './view-pace.ts';
  * promise then rejects with what `isSuperseded` recognises.
  */
 export interface PredictionSender {
-  send(slot: string, construction: Construction): Promise<PredictOutcome>;
+  send(slot: string, construction: Construction, ask: PredictionAsk): Promise<PredictOutcome>;
   /** Takes back the slot's call if it has not been sent. */
   drop(slot: string): void;
   isSuperseded(why: unknown): boolean;
@@ -35,6 +36,7 @@ export interface ResultsOptions {
 interface Wish {
   readonly key: string;
   readonly construction: Construction;
+  readonly ask: PredictionAsk;
   /** Number of the update that brought it: later wishes have higher ones. */
   readonly update: number;
 }
@@ -81,9 +83,9 @@ export class ResultsService {
     this.#updates += 1;
     const last = this.#slots;
     this.#slots = new Map();
-    for (const { scenario, stack } of wantedPredictions(notebook)) {
-      const id = slotId(scenario, stack);
-      this.#slots.set(id, this.#slotFor(notebook, scenario, stack, last.get(id)));
+    for (const wanted of wantedPredictions(notebook)) {
+      const id = slotId(wanted.scenario, wanted.stack, wanted.part);
+      this.#slots.set(id, this.#slotFor(notebook, wanted, last.get(id)));
     }
     this.#dropUnwanted();
     this.#requestMissing();
@@ -99,13 +101,13 @@ export class ResultsService {
     this.#askToShow();
   }
 
-  #slotFor(notebook: Notebook, scenario: string, stack: string, last: Slot | undefined): Slot {
+  #slotFor(notebook: Notebook, { scenario, stack, ...ask }: Wanted, last: Slot | undefined): Slot {
     const { result, shows } = last ?? { result: { state: 'computing' } as const, shows: 0 };
     try {
       const construction = resolveStack(notebook, scenario, stack);
-      const key = JSON.stringify(construction);
+      const key = JSON.stringify([construction, ask]);
       if (last?.wish?.key === key) return last;
-      const wish = { key, construction, update: this.#updates };
+      const wish = { key, construction, ask, update: this.#updates };
       const outcome = this.#cache.get(key);
       return outcome
         ? { wish, result: settled(outcome, result), shows: wish.update }
@@ -127,10 +129,10 @@ export class ResultsService {
       if (wish && result.state === 'computing' && !this.#carriers.has(wish.key)) void this.#request(id, wish);
   }
 
-  async #request(slot: string, { key, construction, update }: Wish): Promise<void> {
+  async #request(slot: string, { key, construction, ask, update }: Wish): Promise<void> {
     this.#carriers.set(key, slot);
     try {
-      const outcome = await this.#sender.send(slot, construction);
+      const outcome = await this.#sender.send(slot, construction, ask);
       this.#cache.set(key, outcome);
       this.#settle(key, outcome);
       this.#standIn(slot, outcome, update);
@@ -169,16 +171,31 @@ export class ResultsService {
 function snapshot(slots: ReadonlyMap<string, Slot>): ResultsView {
   const results = new Map([...slots].map(([id, { result }]) => [id, result]));
   return {
-    of: (scenarioId, stackId) =>
-      results.get(slotId(scenarioId, stackId)) ?? { state: 'failed', message: 'This floor is not computed here.' },
+    of: (scenarioId, stackId, { part = 'whole', lowestBand_Hz = 50 }: ResultChoice = {}) => {
+      const result = results.get(slotId(scenarioId, stackId, part));
+      return result
+        ? fromBand(result, lowestBand_Hz)
+        : { state: 'failed', message: 'This floor is not computed here.' };
+    },
   };
 }
 
 /** Before anything was asked for. */
 export const NO_RESULTS: ResultsView = { of: () => ({ state: 'computing' }) };
 
-function slotId(scenario: string, stack: string): string {
-  return `${scenario}/${stack}`;
+function slotId(scenario: string, stack: string, part: PredictionAsk['part']): string {
+  return part === 'whole' ? `${scenario}/${stack}` : `${scenario}/${stack}/${part}`;
+}
+
+/** Predictions without the bands that only some cells ask for: the same object each time. */
+const CUT = new WeakMap<Prediction, Prediction>();
+
+function fromBand(result: Result, lowest_Hz: 20 | 50): Result {
+  const { prediction } = result;
+  if (!prediction || prediction.bands_Hz[0]! >= lowest_Hz) return result;
+  const cut = CUT.get(prediction) ?? predictionFrom(prediction, lowest_Hz);
+  CUT.set(prediction, cut);
+  return { ...result, prediction: cut };
 }
 
 function settled(outcome: PredictOutcome, last: Result): Result {

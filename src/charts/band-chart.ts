@@ -3,7 +3,7 @@ import { customElement } from 'lit/decorators.js';
 import { octaveMiddleIndex } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, isPoints, levelWithUnit, type PointsOverlay } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
-import { drawBandPlot, frequencyLabelRows } from './band-plot.ts';
+import { drawBandPlot, frequencyLabelRows, REGION } from './band-plot.ts';
 import { DrawnChart } from './drawn-chart.ts';
 import { lineSample } from './line-sample.ts';
 import { RangeKeeper } from './range-keeper.ts';
@@ -81,15 +81,21 @@ function frameOf(data: BandChartData, width: number, range: BandFrame['range']):
 function overlaySample(overlay: Exclude<BandOverlay, PointsOverlay>) {
   switch (overlay.kind) {
     case 'range':
-      return html`<svg class="line-sample" viewBox="0 0 36 12" width="36" height="12" style="flex: none" aria-hidden="true">
-        ${svg`<rect width="36" height="12" fill=${overlay.color} fill-opacity="0.2"></rect>`}
-      </svg>`;
+      return areaSample(overlay.color, 0.2);
+    case 'region':
+      return areaSample(REGION.fill, REGION.fillOpacity);
     case 'contour':
       return lineSample({ color: 'var(--accent)', dash: '' });
     case 'line':
     case 'frequency':
       return lineSample({ color: 'var(--ink-soft)', dash: overlay.dash });
   }
+}
+
+function areaSample(fill: string, opacity: number) {
+  return html`<svg class="line-sample" viewBox="0 0 36 12" width="36" height="12" style="flex: none" aria-hidden="true">
+    ${svg`<rect width="36" height="12" fill=${fill} fill-opacity=${opacity}></rect>`}
+  </svg>`;
 }
 
 declare global {

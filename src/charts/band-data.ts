@@ -23,7 +23,13 @@ export interface BandSeries {
   readonly note?: string;
 }
 
-export type BandOverlay = LineOverlay | ContourOverlay | FrequencyOverlay | RangeOverlay | PointsOverlay;
+export type BandOverlay =
+  | LineOverlay
+  | ContourOverlay
+  | FrequencyOverlay
+  | RangeOverlay
+  | RegionOverlay
+  | PointsOverlay;
 
 /** A thin curve with its name at its end: mass law, one path. */
 export interface LineOverlay {
@@ -65,6 +71,14 @@ export interface RangeOverlay {
   readonly low_dB: readonly number[];
   readonly high_dB: readonly number[];
   readonly color: string;
+}
+
+/** The bands below one of them, shaded over the whole height. */
+export interface RegionOverlay {
+  readonly kind: 'region';
+  readonly description: string;
+  /** Nominal; Infinity: all bands. */
+  readonly below_Hz: number;
 }
 
 /** Hollow points joined by a thin dashed line: measured bands. They have a row of values in the key, like a curve. */

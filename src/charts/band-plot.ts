@@ -11,6 +11,7 @@ import {
   type LineOverlay,
   type PointsOverlay,
   type RangeOverlay,
+  type RegionOverlay,
 } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
 import { framedPlot, quieted } from './framed-plot.ts';
@@ -33,6 +34,7 @@ export function drawBandPlot(data: BandChartData, frame: BandFrame, label: strin
       document,
       ticks: ticks(frame),
       marks: [
+        ...overlays.filter(isRegion).map((region) => regionMark(region, frame)),
         ruleY(ticks(frame), { stroke: HAIRLINE }),
         axisX(position, { tickSize: 4, label: null, color: 'var(--hairline-strong)', text: null }),
         ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
@@ -89,6 +91,7 @@ function markerElement({ marker }: ScenarioMark, hollow = false): MarkerFunction
 }
 
 const isFrequency = (o: BandOverlay): o is FrequencyOverlay => o.kind === 'frequency';
+const isRegion = (o: BandOverlay): o is RegionOverlay => o.kind === 'region';
 const isLine = (o: BandOverlay): o is LineOverlay => o.kind === 'line';
 
 function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: BandChartData): Markish[] {
@@ -110,6 +113,7 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
     case 'contour':
       return contourMarks(overlay, position);
     case 'frequency':
+    case 'region':
     case 'points':
       return [];
   }
@@ -162,6 +166,21 @@ function rangeMarks({ low_dB, high_dB, color }: RangeOverlay, position: number[]
     ...known.toReversed().map((i) => [position[i]!, low_dB[i]!]),
   ];
   return [line(outline, { fill: color, fillOpacity: 0.14, stroke: 'none', clip: true })];
+}
+
+/** Pale enough for labels on it, and told from the range around a curve by reaching from top to bottom. */
+export const REGION = { fill: 'var(--ink)', fillOpacity: 0.07 } as const;
+
+/** Under everything else, up to the lower edge of its band. */
+function regionMark({ below_Hz }: RegionOverlay, { xDomain: [left, right], range }: BandFrame): Markish {
+  const edge = Math.min(right, nominalPosition(below_Hz) - 0.5);
+  const corners = [
+    [left, range.low],
+    [edge, range.low],
+    [edge, range.high],
+    [left, range.high],
+  ];
+  return line(corners, { ...REGION, stroke: 'none' });
 }
 
 /** The contour as a thin line, and a bar from it to the curve wherever the curve misses it. */

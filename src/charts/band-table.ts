@@ -26,6 +26,7 @@ function overlayColumns(overlay: BandOverlay): readonly Column[] {
         { label: `${overlay.label}, high`, values_dB: overlay.high_dB },
       ];
     case 'frequency':
+    case 'region':
       return [];
   }
 }

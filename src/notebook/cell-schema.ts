@@ -37,7 +37,22 @@ const curves = closed({
   title: name,
   stack: key,
   quantity: v.picklist(['airborne', 'impact', 'difference', 'impact-difference']),
-  overlays: listUpTo(v.picklist(['mass-law', 'contour', 'resonances', 'critical', 'paths', 'uncertainty']), 20),
+  overlays: listUpTo(
+    v.picklist([
+      'mass-law',
+      'contour',
+      'resonances',
+      'critical',
+      'paths',
+      'uncertainty',
+      'limp-panel',
+      'double-leaf',
+      'floating-floor',
+      'bare-slab',
+    ]),
+    20,
+  ),
+  lowestBand_Hz: v.exactOptional(v.picklist([20, 50])),
   measured: v.exactOptional(nonEmptyListUpTo(measured, LIMITS.measured)),
 });
 

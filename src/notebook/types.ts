@@ -260,7 +260,17 @@ export interface StackCell extends CellBase {
 }
 
 export type CurveQuantity = 'airborne' | 'impact' | 'difference' | 'impact-difference';
-export type CurveOverlay = 'mass-law' | 'contour' | 'resonances' | 'critical' | 'paths' | 'uncertainty';
+export type CurveOverlay =
+  | 'mass-law'
+  | 'contour'
+  | 'resonances'
+  | 'critical'
+  | 'paths'
+  | 'uncertainty'
+  | 'limp-panel'
+  | 'double-leaf'
+  | 'floating-floor'
+  | 'bare-slab';
 
 export interface CurvesCell extends CellBase {
   readonly kind: 'curves';
@@ -268,6 +278,8 @@ export interface CurvesCell extends CellBase {
   readonly stack: string;
   readonly quantity: CurveQuantity;
   readonly overlays: readonly CurveOverlay[];
+  /** Absent: 50. Ratings do not depend on it. */
+  readonly lowestBand_Hz?: 20 | 50;
   /** Measured bands, drawn over the curves of their quantity; absent: none. */
   readonly measured?: readonly MeasuredBands[];
 }

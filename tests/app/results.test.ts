@@ -1,12 +1,15 @@
 import { beforeEach, expect, test } from 'vitest';
 import type { ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
+import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { PredictionAsk } from '#src/app/demand.ts';
 import { type PredictionSender, ResultsService } from '#src/app/results.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
 import { setTitle } from '#src/notebook/edits/set-title.ts';
-import type { Notebook } from '#src/notebook/types.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { CurvesCell, Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
 import { practiceRoom } from '../browser/practice-room.ts';
 
@@ -15,6 +18,7 @@ class Superseded extends Error {}
 interface Call {
   readonly slot: string;
   readonly construction: Construction;
+  readonly ask: PredictionAsk;
   resolve(outcome: PredictOutcome): void;
   reject(why: unknown): void;
 }
@@ -24,8 +28,8 @@ class Desk implements PredictionSender {
   readonly calls: Call[] = [];
   readonly dropped: string[] = [];
 
-  send(slot: string, construction: Construction): Promise<PredictOutcome> {
-    return new Promise((resolve, reject) => this.calls.push({ slot, construction, resolve, reject }));
+  send(slot: string, construction: Construction, ask: PredictionAsk): Promise<PredictOutcome> {
+    return new Promise((resolve, reject) => this.calls.push({ slot, construction, ask, resolve, reject }));
   }
 
   drop(slot: string): void {
@@ -46,8 +50,10 @@ class Desk implements PredictionSender {
 
 /** Carries the slab's thickness as its height: enough to see which construction was computed. */
 function predictionOf({ layers: [top] }: Construction): Prediction {
-  return { height_m: top?.kind === 'leaf' ? top.sheets[0]!.thickness_m : NaN } as Prediction;
+  return made(top?.kind === 'leaf' ? top.sheets[0]!.thickness_m : NaN);
 }
+
+const made = (height_m: number) => ({ bands_Hz: [50], height_m }) as unknown as Prediction;
 
 let desk: Desk;
 let asked: { readonly show: () => void; readonly complete: boolean } | undefined;
@@ -87,7 +93,7 @@ test('the view is computing, then ready', async () => {
   service.update(practiceRoom());
   expect(shown().of('base', 'floor')).toEqual({ state: 'computing' });
   await desk.answerAll();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.038) });
 });
 
 test('what there is can be asked for at any time and is the same object until it changes', async () => {
@@ -96,7 +102,7 @@ test('what there is can be asked for at any time and is the same object until it
   expect(computing.of('slab', 'floor')).toEqual({ state: 'computing' });
   expect(service.view).toBe(computing);
   await desk.answerAll();
-  expect(service.view.of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(service.view.of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.038) });
 });
 
 test('a view is said to be complete once nothing is computed any more', async () => {
@@ -123,9 +129,9 @@ test('the old prediction stays until the new one is there', async () => {
   service.update(oneScenario());
   await desk.answerAll();
   service.update(slab(oneScenario(), 0.05));
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: made(0.038) });
   await desk.answerAll();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.05) });
 });
 
 test('content that was computed before comes from the cache, at once', async () => {
@@ -135,7 +141,7 @@ test('content that was computed before comes from the cache, at once', async () 
   await desk.answerAll();
   service.update(oneScenario());
   expect(desk.calls).toEqual([]);
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.038) });
 });
 
 test('a change that leaves the construction alone asks for nothing', async () => {
@@ -164,7 +170,7 @@ test('when the slot that carried a shared request moves on, the other one asks a
   await Promise.resolve();
   expect(desk.calls.map((c) => c.slot)).toEqual(['fork/floor', 'slab/floor']);
   await desk.answerAll();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.038) });
 });
 
 test('what nobody wants any more is taken back', () => {
@@ -180,7 +186,7 @@ test('an answer that comes late is kept for later but not shown', async () => {
   await desk.answerAll();
   late!.resolve({ ok: true, prediction: predictionOf(late!.construction) });
   await Promise.resolve();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.05 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.05) });
   service.update(oneScenario());
   expect(desk.calls).toEqual([]);
 });
@@ -193,10 +199,10 @@ test('in a drag faster than the workers the newest answer stands in until the la
   const [first, last] = desk.calls.splice(0);
   first!.resolve({ ok: true, prediction: predictionOf(first!.construction) });
   await Promise.resolve();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.05 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: made(0.05) });
   last!.resolve({ ok: true, prediction: predictionOf(last!.construction) });
   await Promise.resolve();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.06 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.06) });
 });
 
 test('an answer older than what is shown does not stand in for what is computed', async () => {
@@ -208,7 +214,7 @@ test('an answer older than what is shown does not stand in for what is computed'
   service.update(slab(oneScenario(), 0.06));
   old!.resolve({ ok: true, prediction: predictionOf(old!.construction) });
   await Promise.resolve();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: { height_m: 0.038 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing', prediction: made(0.038) });
 });
 
 test('a refusal of the engine is shown with its reason, beside the last good prediction', async () => {
@@ -221,7 +227,7 @@ test('a refusal of the engine is shown with its reason, beside the last good pre
   expect(shown().of('slab', 'floor')).toEqual({
     state: 'failed',
     message: 'thickness_m must be > 0',
-    prediction: { height_m: 0.038 },
+    prediction: made(0.038),
   });
 });
 
@@ -259,5 +265,38 @@ test('a stack that cannot be resolved fails by itself and leaves the others alon
 test('a hundred edits before the first answer end with the last one', async () => {
   for (let i = 1; i <= 100; i++) service.update(slab(oneScenario(), i / 1000));
   await desk.answerAll();
-  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: { height_m: 0.1 } });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.1) });
+});
+
+/** One scenario of one floor; `changes` go to its cell of curves. */
+function curvesOf(changes: Partial<CurvesCell>, notebook = oneScenario()): Notebook {
+  return { ...notebook, cells: notebook.cells.map((c) => (c.kind === 'curves' ? { ...c, ...changes } : c)) };
+}
+
+test('one cell of curves from 20 Hz: one prediction from there serves all, who did not ask see it from 50 Hz', async () => {
+  service.update(curvesOf({ lowestBand_Hz: 20 }));
+  const [call, ...more] = desk.calls.splice(0);
+  expect(more).toEqual([]);
+  expect(call!.ask).toEqual({ part: 'whole', lowestBand_Hz: 20 });
+  const floor = resolveStack(oneScenario(), 'slab', 'floor');
+  call!.resolve({ ok: true, prediction: predict(floor, { lowestBand_Hz: 20 }) });
+  await Promise.resolve();
+  const view = shown();
+  expect(view.of('slab', 'floor', { lowestBand_Hz: 20 }).prediction!.bands_Hz[0]).toBe(20);
+  expect(view.of('slab', 'floor').prediction).toEqual(predict(floor));
+  expect(view.of('slab', 'floor').prediction).toBe(view.of('slab', 'floor').prediction);
+});
+
+test('what lies below a floating part is asked for beside the whole floor, and only under impact', async () => {
+  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'airborne' }));
+  expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor']);
+  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'impact' }));
+  expect(desk.calls.map((c) => [c.slot, c.ask.part])).toEqual([
+    ['slab/floor', 'whole'],
+    ['slab/floor/below-floating', 'below-floating'],
+  ]);
+  desk.calls[1]!.resolve({ ok: true, prediction: made(0.2) });
+  await Promise.resolve();
+  expect(shown().of('slab', 'floor', { part: 'below-floating' })).toEqual({ state: 'ready', prediction: made(0.2) });
+  expect(shown().of('slab', 'floor').state).toBe('computing');
 });

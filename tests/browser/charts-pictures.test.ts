@@ -11,6 +11,7 @@ import '#src/charts/band-chart.ts';
 import '#src/charts/share-chart.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
 import * as measuredTools from '#cells/curves/measured-tools.ts';
+import * as overlayTools from '#cells/curves/overlay-tools.ts';
 import { pathsView } from '#cells/paths/paths-view.ts';
 import type { BandChart } from '#src/charts/band-chart.ts';
 import { pictureFile, withValues } from '#src/charts/picture-file.ts';
@@ -53,8 +54,30 @@ test('curves-with-overlays', async () => {
     notebook,
     { ...cell, overlays: ['contour', 'resonances', 'critical', 'paths'] },
     RESULTS,
+    overlayTools,
   ).data;
   await expect(await chartFile(chart, 'Curves')).toMatchFileSnapshot('./__snapshots__/curves-with-overlays.svg');
+});
+
+test('curves-from-20-hz-with-textbook-models', async () => {
+  const notebook = percussionNotebook(2);
+  const cell = notebook.cells.find((c) => c.kind === 'curves') as CurvesCell;
+  const usual = madeUpPrediction(45);
+  const prediction = {
+    ...usual,
+    bands_Hz: [20, 25, 31.5, 40, ...usual.bands_Hz],
+    R_dB: [17, 18.5, 20.5, 23, ...usual.R_dB],
+  };
+  const chart = document.createElement('band-chart');
+  chart.data = curvesView(
+    notebook,
+    { ...cell, lowestBand_Hz: 20, overlays: ['mass-law', 'limp-panel', 'double-leaf'] },
+    { of: () => ({ state: 'ready', prediction }) },
+    overlayTools,
+  ).data;
+  await expect(await chartFile(chart, 'From 20 Hz')).toMatchFileSnapshot(
+    './__snapshots__/curves-from-20-hz-with-textbook-models.svg',
+  );
 });
 
 test('curves-with-measured-bands', async () => {

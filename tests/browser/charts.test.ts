@@ -237,7 +237,7 @@ describe('overlays', () => {
 
   test.each(['360px', '800px'])('at %s no written name lies over another or outside the picture', async (width) => {
     const chart = await bandChart(data(3, 0, overlays), width);
-    const names = overlays.map((o) => o.label);
+    const names = overlays.flatMap((o) => ('label' in o ? [o.label] : []));
     const boxes = [...chart.picture!.querySelectorAll('text')]
       .filter((t) => names.includes(t.textContent!))
       .map((t) => ({ name: t.textContent!, box: t.getBoundingClientRect() }));

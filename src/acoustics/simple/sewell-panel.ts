@@ -14,14 +14,16 @@ export interface SewellInput {
  * R = 20 lg(ωm'/2ρ0c0) + 20 lg(1 − (f/fc)²) − 10 lg[ln(k√S) + 0.16].
  *
  * Source: Sewell, J. Sound Vib. 12, 1970, 21–32 (shape term of a square; from memory).
- * @returns NaN where the panel is smaller than the wave, k√S < 1, and from the critical frequency up.
+ * @returns NaN from the critical frequency up, and for panels so small against the wave that the formula turns round and
+ * gives more the lower the frequency: ln(k√S) + 0.16 < 1/2, k√S < 1.4.
  */
 export function sewellPanel_dB(input: SewellInput): number {
   const { surfaceMass_kg_m2, area_m2, frequency_Hz, criticalFrequency_Hz, air = ROOM_AIR } = input;
   const omega = 2 * Math.PI * frequency_Hz;
   const size = (omega / air.soundSpeed_m_s) * Math.sqrt(area_m2);
   const stiffness = criticalFrequency_Hz === undefined ? 1 : 1 - (frequency_Hz / criticalFrequency_Hz) ** 2;
-  if (!(size >= 1 && stiffness > 0)) return NaN;
+  const edges = Math.log(size) + 0.16;
+  if (!(edges >= 0.5 && stiffness > 0)) return NaN;
   const R0 = 20 * Math.log10((omega * surfaceMass_kg_m2) / (2 * air.density_kg_m3 * air.soundSpeed_m_s));
-  return R0 + 20 * Math.log10(stiffness) - 10 * Math.log10(Math.log(size) + 0.16);
+  return R0 + 20 * Math.log10(stiffness) - 10 * Math.log10(edges);
 }

@@ -68,13 +68,18 @@ describe('finite panel', () => {
     expect(small).toBeLessThan(massLaw_dB({ ...panel, incidence: 'normal' }));
   });
 
-  it('stiffness costs 20 lg(1 − (f/fc)²); from fc up and below k√S = 1 there is no value', () => {
+  it('stiffness costs 20 lg(1 − (f/fc)²); from fc up and below k√S = 1.4 there is no value', () => {
     const panel = { surfaceMass_kg_m2: 20, area_m2: 10 };
     const limp = sewellPanel_dB({ ...panel, frequency_Hz: 500 });
     const stiff = sewellPanel_dB({ ...panel, frequency_Hz: 500, criticalFrequency_Hz: 1000 });
     expect(stiff - limp).toBeCloseTo(20 * Math.log10(0.75), 9);
     expect(sewellPanel_dB({ ...panel, frequency_Hz: 1000, criticalFrequency_Hz: 1000 })).toBeNaN();
     expect(sewellPanel_dB({ ...panel, frequency_Hz: 15 })).toBeNaN();
+    // k√S = 2π · 24.2 Hz · 3.162 m / 343.2 m/s = 1.40
+    expect(sewellPanel_dB({ ...panel, frequency_Hz: 24 })).toBeNaN();
+    expect(sewellPanel_dB({ ...panel, frequency_Hz: 25 })).toBeLessThan(
+      sewellPanel_dB({ ...panel, frequency_Hz: 31.5 }),
+    );
   });
 });
 

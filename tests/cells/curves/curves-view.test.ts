@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Result, ResultsView } from '#cells/contract.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
+import * as overlayTools from '#cells/curves/overlay-tools.ts';
 import { modelResidual_dB } from '#src/acoustics/uncertainty.ts';
 import type { CurvesCell } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
@@ -90,13 +91,13 @@ describe('overlays', () => {
   const all = curvesCell({ overlays: ['contour', 'mass-law', 'resonances', 'critical', 'paths', 'uncertainty'] });
 
   test('they belong to the active scenario, and the remark says so', () => {
-    const { remarks } = curvesView(percussionNotebook(3, { active: 's2' }), all, ready());
+    const { remarks } = curvesView(percussionNotebook(3, { active: 's2' }), all, ready(), overlayTools);
     expect(remarks.at(-1)).toContain('Slab on top');
   });
 
   test('if the active scenario is not shown they belong to the first that is', () => {
     const notebook = percussionNotebook(3, { active: 's3', shown: ['s2', 's1'] });
-    expect(curvesView(notebook, all, ready()).remarks.at(-1)).toContain('Slab on top');
+    expect(curvesView(notebook, all, ready(), overlayTools).remarks.at(-1)).toContain('Slab on top');
   });
 
   test.each([
@@ -105,12 +106,12 @@ describe('overlays', () => {
     ['SI', 'impact', /^Ln,w \d+ contour$/],
     ['inch-pound', 'impact', /^IIC \d+ contour$/],
   ] as const)('with units %s the %s contour is the one of the country', (units, quantity, name) => {
-    const view = curvesView(percussionNotebook(1, { units }), { ...all, quantity }, ready());
+    const view = curvesView(percussionNotebook(1, { units }), { ...all, quantity }, ready(), overlayTools);
     expect(view.data.overlays.find((o) => o.kind === 'contour')!.label).toMatch(name);
   });
 
   test('the deficiencies of the contour add up to what its description says', () => {
-    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const { data } = curvesView(percussionNotebook(1), all, ready(), overlayTools);
     const contour = data.overlays.find((o) => o.kind === 'contour')!;
     if (contour.kind !== 'contour') throw new Error('no contour');
     const sum = contour.deficiencies_dB.reduce((a, b) => a + b, 0);
@@ -119,7 +120,7 @@ describe('overlays', () => {
   });
 
   test('a contour below the curve everywhere is impossible: the curve touches it or misses it somewhere', () => {
-    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const { data } = curvesView(percussionNotebook(1), all, ready(), overlayTools);
     const contour = data.overlays.find((o) => o.kind === 'contour')!;
     if (contour.kind !== 'contour') throw new Error('no contour');
     contour.values_dB.forEach((value, i) => {
@@ -130,13 +131,13 @@ describe('overlays', () => {
   });
 
   test('resonances stand at their own frequency, lowest first', () => {
-    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const { data } = curvesView(percussionNotebook(1), all, ready(), overlayTools);
     const marks = data.overlays.filter((o) => o.kind === 'frequency');
     expect(marks.map((m) => m.label)).toEqual(['f0 62 Hz', 'fc 1300 Hz', 'fc 2500 Hz']);
   });
 
   test('the uncertainty lies around the curve by 1.96 times that of laboratories (500 Hz: 1.8 dB) and of the model', () => {
-    const { data } = curvesView(percussionNotebook(1), all, ready());
+    const { data } = curvesView(percussionNotebook(1), all, ready(), overlayTools);
     const range = data.overlays.find((o) => o.kind === 'range')!;
     if (range.kind !== 'range') throw new Error('no range');
     const at500 = BANDS_HZ.indexOf(500);
@@ -147,7 +148,7 @@ describe('overlays', () => {
   });
 
   test('what does not fit the quantity is left out', () => {
-    const view = curvesView(percussionNotebook(2), { ...all, quantity: 'difference' }, ready());
+    const view = curvesView(percussionNotebook(2), { ...all, quantity: 'difference' }, ready(), overlayTools);
     expect(new Set(view.data.overlays.map((o) => o.kind))).toEqual(new Set(['frequency']));
   });
 });
@@ -158,4 +159,46 @@ test('the label says quantity, range and extremes of every curve', () => {
   expect(label).toBe(
     `Curves of the transmission loss R in one-third-octave bands, 50 to 5000 Hz: Existing floor from ${Math.min(...R_dB).toFixed(1)} to ${Math.max(...R_dB).toFixed(1)} dB.`,
   );
+});
+
+describe('from 20 Hz', () => {
+  const low = madeUpPrediction(50, {
+    bands_Hz: [20, 25, 31.5, 40, ...BANDS_HZ],
+    R_dB: [20, 20, 20, 20, ...madeUpPrediction(50).R_dB],
+  });
+
+  test('the cell asks for the bands it shows', () => {
+    const asked: unknown[] = [];
+    const results: ResultsView = {
+      of: (_scenario, _stack, choice) => {
+        asked.push(choice?.lowestBand_Hz);
+        return { state: 'ready', prediction: low };
+      },
+    };
+    const { data, label } = curvesView(percussionNotebook(1), curvesCell({ lowestBand_Hz: 20 }), results, overlayTools);
+    expect(asked).toContain(20);
+    expect(data.bands_Hz[0]).toBe(20);
+    expect(label).toContain('20 to 5000 Hz');
+    expect(data.overlays.map((o) => o.kind)).toEqual(['region']);
+  });
+
+  test('while one curve has no low bands yet, none is drawn with them', () => {
+    const results = ready({
+      s1: { state: 'ready', prediction: low },
+      s2: { state: 'computing', prediction: madeUpPrediction(48) },
+    });
+    const { data } = curvesView(percussionNotebook(2), curvesCell({ lowestBand_Hz: 20 }), results);
+    expect(data.bands_Hz).toEqual(BANDS_HZ);
+    for (const { values_dB } of data.series) expect(values_dB).toHaveLength(BANDS_HZ.length);
+  });
+});
+
+test('a textbook model that the floor does not fit leaves a sentence, not a line', () => {
+  const cell = curvesCell({ quantity: 'impact', overlays: ['floating-floor'] });
+  const { data, remarks } = curvesView(percussionNotebook(2), cell, ready(), overlayTools);
+  expect(data.overlays).toEqual([]);
+  expect(remarks).toEqual([
+    'What is laid over the curves belongs to “Slab on top”.',
+    'Floating floor after Cremer is not drawn: it is made for an uppermost leaf that lies on a mat, and this one does not.',
+  ]);
 });

@@ -1,0 +1,109 @@
+/** The lines of the textbook models, each for a floor that it is made for; for others the reason. */
+import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
+import { valuesAt } from '#src/acoustics/ratings/spectrum.ts';
+import { bareSlabLnw, bareSlabRw } from '#src/acoustics/simple/bare-slab.ts';
+import { floatingImprovement_dB, floatingResonance_Hz } from '#src/acoustics/simple/floating-floor.ts';
+import { sewellPanel_dB } from '#src/acoustics/simple/sewell-panel.ts';
+import { threeBranchDoubleLeaf } from '#src/acoustics/simple/three-branch-double-leaf.ts';
+import { REFERENCE_THIRD as AIRBORNE_CONTOUR } from '#src/acoustics/standards/iso-717-1.ts';
+import { REFERENCE_THIRD as IMPACT_CONTOUR } from '#src/acoustics/standards/iso-717-2.ts';
+import { type BandTable, bandsOf, valuesOf } from '#src/acoustics/standards/table.ts';
+import type { LineOverlay } from '#src/charts/band-data.ts';
+import { hertzText } from '#src/charts/hertz-text.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import type { OverlayMaker } from './curve-overlays.ts';
+import { type SimpleFloor, simpleFloor } from './simple-floor.ts';
+
+export const limpPanel: OverlayMaker = ({ prediction, construction }, _quantity, units) => {
+  const { length_m, width_m } = construction();
+  const { bands_Hz, surfaceMass_kg_m2 } = prediction;
+  const area_m2 = length_m * width_m;
+  const mass = formatQuantity(surfaceMass_kg_m2, 'surface-mass', units);
+  const size = [length_m, width_m].map((side) => formatQuantity(side, 'span', units)).join(' × ');
+  return textbookLine({
+    label: 'limp panel',
+    description: `limp panel (Sewell): ${mass}, ${size}; no stiffness, cavity or supports`,
+    values_dB: bands_Hz.map((frequency_Hz) => sewellPanel_dB({ surfaceMass_kg_m2, area_m2, frequency_Hz })),
+    dash: '10 3 2 3',
+  });
+};
+
+export const doubleLeaf: OverlayMaker = ({ prediction, construction }) => {
+  const floor = simpleFloor(construction());
+  const { leaves, interlayers } = floor;
+  const [upper, lower] = leaves;
+  const [between] = interlayers;
+  if (leaves.length !== 2 || between?.kind !== 'cavity')
+    return `it is made for two leaves with a cavity between, and this floor has ${whatStands(floor)}`;
+  const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({
+    bands_Hz: prediction.bands_Hz,
+    upperMass_kg_m2: upper!.surfaceMass_kg_m2,
+    lowerMass_kg_m2: lower!.surfaceMass_kg_m2,
+    depth_m: cavityDepth_m(between),
+  });
+  const [f0, limit] = [resonance_Hz, limit_Hz].map(hertzText);
+  return textbookLine({
+    label: 'double leaf',
+    description: `double leaf (Sharp): mass law below f0 ${f0}, 18 dB per octave up to ${limit}, both mass laws and 6 dB above; no supports, no dip, no coincidence`,
+    values_dB: R_dB,
+    dash: '5 2 1 2',
+  });
+};
+
+export const floatingFloor: OverlayMaker = ({ prediction, construction, belowFloating }) => {
+  const whole = construction();
+  const floor = simpleFloor(whole);
+  const [floating] = floor.leaves;
+  const [mat] = floor.interlayers;
+  if (mat?.kind !== 'mat') return 'it is made for an uppermost leaf that lies on a mat, and this one does not';
+  const below = belowFloating();
+  if (!below) return [];
+  const kind = floating!.slabs > 0 && floating!.boards === 0 ? 'plate' : 'local';
+  const f0_Hz = floatingResonance_Hz(mat.dynamicStiffness_N_m3, floating!.surfaceMass_kg_m2);
+  const { bands_Hz } = prediction;
+  const rest_dB = valuesAt({ bands_Hz: below.bands_Hz, values_dB: below.Ln_dB }, bands_Hz);
+  const rule = `${kind === 'plate' ? 30 : 40} lg(f/f0)`;
+  return textbookLine({
+    label: 'Cremer',
+    description: `floating floor (Cremer): the floor below the mat less ${rule}, f0 ${hertzText(f0_Hz)}; nothing below f0${whole.covering ? ', nothing for the covering' : ''}`,
+    values_dB: bands_Hz.map((band, i) => rest_dB[i]! - floatingImprovement_dB(band, f0_Hz, kind)),
+    dash: '5 2 1 2',
+  });
+};
+
+export const bareSlab: OverlayMaker = ({ prediction, construction }, quantity, units) => {
+  const { covering, ...bare } = construction();
+  const floor = simpleFloor(bare);
+  const [slab] = floor.leaves;
+  if (covering || floor.leaves.length > 1 || slab!.boards > 0)
+    return `it is made for a slab alone, and this floor has ${covering ? 'a covering' : whatStands(floor)}`;
+  const impact = quantity === 'impact';
+  const rating_dB = (impact ? bareSlabLnw : bareSlabRw)(slab!.surfaceMass_kg_m2);
+  const [mass, least, most] = [slab!.surfaceMass_kg_m2, impact ? 100 : 150, 600].map((m) =>
+    formatQuantity(m, 'surface-mass', units),
+  );
+  if (Number.isNaN(rating_dB))
+    return `it holds from ${least} ${impact ? `to ${most}` : 'up'}, and this slab has ${mass}`;
+  const whole = Math.round(rating_dB);
+  return textbookLine({
+    label: 'bare slab',
+    description: `bare slab (EN 12354): ${impact ? `Ln,w ${whole} by 164 − 35 lg m′` : `Rw ${whole} by 37.5 lg m′ − 42`} with ${mass}, as the contour of that rating`,
+    values_dB: contourAt(rating_dB, impact ? IMPACT_CONTOUR : AIRBORNE_CONTOUR, prediction.bands_Hz),
+    dash: '14 3 2 3',
+  });
+};
+
+const textbookLine = (line: Omit<LineOverlay, 'kind'>): readonly LineOverlay[] => [{ kind: 'line', ...line }];
+
+function whatStands({ leaves, interlayers }: SimpleFloor): string {
+  if (leaves.length > 1)
+    return interlayers.length === 1 ? `a ${interlayers[0]!.kind} between` : `${leaves.length} leaves`;
+  return leaves[0]!.boards > 0 ? 'one leaf, with boards' : 'one leaf';
+}
+
+/** The rating is the contour's value at 500 Hz. */
+function contourAt(rating_dB: number, contour: BandTable, bands_Hz: readonly number[]): number[] {
+  const shape = { bands_Hz: bandsOf(contour), values_dB: valuesOf(contour) };
+  const [at500 = Number.NaN] = valuesAt(shape, [500]);
+  return valuesAt(shape, bands_Hz).map((value) => value - at500 + rating_dB);
+}
