@@ -3,7 +3,18 @@ import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { CELL_KINDS } from '#cells/cell-registry.ts';
 import { practiceRoom } from '../browser/practice-room.ts';
-import { card, cell, freshPage, launch, openNotebook, problemsOf, settled, shownNotebook, title } from './page.ts';
+import {
+  card,
+  cell,
+  freshPage,
+  launch,
+  openNotebook,
+  problemsOf,
+  settled,
+  shownNotebook,
+  tabTo,
+  title,
+} from './page.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -70,26 +81,6 @@ const HANDS = [
   ['the mouse', mouse],
   ['the keyboard alone', keyboard],
 ] as const;
-
-/** Goes on with Tab until the target has the focus, and sees to it that people can see that. */
-async function tabTo(page: Page, target: Locator): Promise<void> {
-  const isFocused = () => target.evaluate((e) => e.matches(':focus'));
-  for (let i = 0; !(await isFocused()); i++) {
-    if (i > 250) throw new Error(`Tab never came to ${target}`);
-    await page.keyboard.press('Tab');
-  }
-  await expect.poll(() => target.evaluate(showsFocus), { message: `visible focus of ${target}` }).toBe(true);
-}
-
-/** An outline around the element or its label, neither of them faded out or off the screen. */
-function showsFocus(element: Element): boolean {
-  const { top, bottom } = element.getBoundingClientRect();
-  const outlined = [element, element.closest('label')].some((e) => {
-    const style = e && getComputedStyle(e);
-    return style && style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 1;
-  });
-  return outlined && element.checkVisibility({ opacityProperty: true }) && bottom > 0 && top < innerHeight;
-}
 
 /** Does something; undo gives the identical notebook back, redo the changed one. */
 async function undoable(page: Page, hand: Hand, label: string, work: () => Promise<void>): Promise<void> {

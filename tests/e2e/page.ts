@@ -105,3 +105,23 @@ export async function newNotebook(page: Page): Promise<void> {
   await expectSoon(title(page)).toHaveValue('New notebook');
   await settled(page);
 }
+
+/** Goes on with Tab until the target has the focus, and sees to it that people can see that. */
+export async function tabTo(page: Page, target: Locator): Promise<void> {
+  const isFocused = () => target.evaluate((e) => e.matches(':focus'));
+  for (let i = 0; !(await isFocused()); i++) {
+    if (i > 250) throw new Error(`Tab never came to ${target}`);
+    await page.keyboard.press('Tab');
+  }
+  await expect.poll(() => target.evaluate(showsFocus), { message: `visible focus of ${target}` }).toBe(true);
+}
+
+/** An outline around the element or its label, neither of them faded out or off the screen. */
+function showsFocus(element: Element): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  const outlined = [element, element.closest('label')].some((e) => {
+    const style = e && getComputedStyle(e);
+    return style && style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 1;
+  });
+  return outlined && element.checkVisibility({ opacityProperty: true }) && bottom > 0 && top < innerHeight;
+}
