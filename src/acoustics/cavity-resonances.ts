@@ -3,8 +3,8 @@ import type { CrowdedNodes } from './crowded-nodes.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 
-/** So many resonances of one cavity, from grazing sound on, are given points of their own wherever they are. */
-const MOST_MODES = 6;
+/** So many resonances across a cavity, from grazing sound on, are given points wherever they are; more tell nothing. */
+const MOST_MODES = 1;
 
 /** Half-width in √(s² − 1) of what happens where waves begin to fade inside a cavity. */
 const FADING = 0.5;
