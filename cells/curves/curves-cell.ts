@@ -13,7 +13,7 @@ import { bandCsv, bandTable } from '#src/charts/band-table.ts';
 import { toggleOverlay } from '#src/notebook/edits/toggle-overlay.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/notebook/types.ts';
-import { needsTools, OVERLAYS, TEXTBOOK } from './curve-overlays.ts';
+import { needsTools, OVERLAYS } from './curve-overlays.ts';
 import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
 import { type CurvesTools, type CurvesView, curvesView } from './curves-view.ts';
 import type { MeasuredEditor } from './measured-editor.ts';
@@ -89,7 +89,8 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     this.addEventListener('dragenter', () => void this.#onDragEnter(), { once: true });
   }
 
-  get #measurable(): boolean {
+  /** Not gains: measured bands and textbook models are levels. */
+  get #showsLevels(): boolean {
     return !curveQuantityInfo(this.cell.quantity).relative;
   }
 
@@ -163,32 +164,16 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           `,
         )}
         ${
-          TEXTBOOK.some(({ fits }) => fits(cell.quantity))
-            ? html`<button
-                type="button"
-                class="quiet"
-                aria-expanded=${this.comparing}
-                @click=${this.#onTextbook}
-              >
-                Textbook models …
-              </button>`
-            : nothing
-        }
-        ${
-          this.#measurable
-            ? html`<button
-                type="button"
-                class="quiet"
-                aria-expanded=${this.measuring ?? false}
-                @click=${this.#onMeasured}
-              >
-                Measured bands …
-              </button>`
+          this.#showsLevels
+            ? [
+                opener('Textbook models …', this.comparing, this.#onTextbook),
+                opener('Measured bands …', this.measuring ?? false, this.#onMeasured),
+              ]
             : nothing
         }
       </fieldset>
       ${
-        this.comparing
+        this.comparing && this.#showsLevels
           ? html`<textbook-choices
               class="screen-only"
               .cell=${cell}
@@ -204,7 +189,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           : html`<measured-editor
               class="screen-only"
               .cell=${cell}
-              ?hidden=${!(this.measuring && this.#measurable)}
+              ?hidden=${!(this.measuring && this.#showsLevels)}
             ></measured-editor>`
       }
     `;
@@ -222,7 +207,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   #onDragEnter = async (): Promise<void> => {
     const drop = await this.#loaded(() => import('./bands-drop.ts'));
     drop?.receiveBands(this, {
-      takes: () => this.#measurable,
+      takes: () => this.#showsLevels,
       onOver: (over) => {
         this.dropping = over;
       },
@@ -275,6 +260,10 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
       picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, remarks),
     });
   }
+}
+
+function opener(label: string, open: boolean, onClick: () => Promise<void>) {
+  return html`<button type="button" class="quiet" aria-expanded=${open} @click=${onClick}>${label}</button>`;
 }
 
 const measuredTools = () => import('./measured-tools.ts');

@@ -12,7 +12,7 @@ import type { LineOverlay } from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { OverlayMaker } from './curve-overlays.ts';
-import { type SimpleFloor, simpleFloor } from './simple-floor.ts';
+import { type SimpleLeaf, simpleFloor } from './simple-floor.ts';
 
 export const limpPanel: OverlayMaker = ({ prediction, construction }, _quantity, units) => {
   const { length_m, width_m } = construction();
@@ -24,17 +24,18 @@ export const limpPanel: OverlayMaker = ({ prediction, construction }, _quantity,
     label: 'limp panel',
     description: `limp panel (Sewell): ${mass}, ${size}; no stiffness, cavity or supports`,
     values_dB: bands_Hz.map((frequency_Hz) => sewellPanel_dB({ surfaceMass_kg_m2, area_m2, frequency_Hz })),
-    dash: '10 3 2 3',
+    dash: '14 4 6 4',
   });
 };
 
 export const doubleLeaf: OverlayMaker = ({ prediction, construction }) => {
-  const floor = simpleFloor(construction());
-  const { leaves, interlayers } = floor;
+  const { leaves, interlayers } = simpleFloor(construction());
   const [upper, lower] = leaves;
   const [between] = interlayers;
-  if (leaves.length !== 2 || between?.kind !== 'cavity')
-    return `it is made for two leaves with a cavity between, and this floor has ${whatStands(floor)}`;
+  if (leaves.length !== 2 || between?.kind !== 'cavity') {
+    const got = leaves.length === 2 ? 'a mat between' : count(leaves);
+    return `it is made for two leaves with a cavity between, and this floor has ${got}`;
+  }
   const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({
     bands_Hz: prediction.bands_Hz,
     upperMass_kg_m2: upper!.surfaceMass_kg_m2,
@@ -46,15 +47,15 @@ export const doubleLeaf: OverlayMaker = ({ prediction, construction }) => {
     label: 'double leaf',
     description: `double leaf (Sharp): mass law below f0 ${f0}, 18 dB per octave up to ${limit}, both mass laws and 6 dB above; no supports, no dip, no coincidence`,
     values_dB: R_dB,
-    dash: '5 2 1 2',
+    dash: '10 2 2 2 2 2',
   });
 };
 
 export const floatingFloor: OverlayMaker = ({ prediction, construction, belowFloating }) => {
   const whole = construction();
-  const floor = simpleFloor(whole);
-  const [floating] = floor.leaves;
-  const [mat] = floor.interlayers;
+  const { leaves, interlayers } = simpleFloor(whole);
+  const [floating] = leaves;
+  const [mat] = interlayers;
   if (mat?.kind !== 'mat') return 'it is made for an uppermost leaf that lies on a mat, and this one does not';
   const below = belowFloating();
   if (!below) return [];
@@ -67,16 +68,18 @@ export const floatingFloor: OverlayMaker = ({ prediction, construction, belowFlo
     label: 'Cremer',
     description: `floating floor (Cremer): the floor below the mat less ${rule}, f0 ${hertzText(f0_Hz)}; nothing below f0${whole.covering ? ', nothing for the covering' : ''}`,
     values_dB: bands_Hz.map((band, i) => rest_dB[i]! - floatingImprovement_dB(band, f0_Hz, kind)),
-    dash: '5 2 1 2',
+    dash: '10 2 2 2 2 2',
   });
 };
 
 export const bareSlab: OverlayMaker = ({ prediction, construction }, quantity, units) => {
   const { covering, ...bare } = construction();
-  const floor = simpleFloor(bare);
-  const [slab] = floor.leaves;
-  if (covering || floor.leaves.length > 1 || slab!.boards > 0)
-    return `it is made for a slab alone, and this floor has ${covering ? 'a covering' : whatStands(floor)}`;
+  const { leaves } = simpleFloor(bare);
+  const [slab] = leaves;
+  if (covering || leaves.length > 1 || slab!.boards > 0) {
+    const got = covering ? 'a covering' : leaves.length > 1 ? count(leaves) : 'boards';
+    return `it is made for a slab alone, and this floor has ${got}`;
+  }
   const impact = quantity === 'impact';
   const rating_dB = (impact ? bareSlabLnw : bareSlabRw)(slab!.surfaceMass_kg_m2);
   const [mass, least, most] = [slab!.surfaceMass_kg_m2, impact ? 100 : 150, 600].map((m) =>
@@ -89,17 +92,13 @@ export const bareSlab: OverlayMaker = ({ prediction, construction }, quantity, u
     label: 'bare slab',
     description: `bare slab (EN 12354): ${impact ? `Ln,w ${whole} by 164 − 35 lg m′` : `Rw ${whole} by 37.5 lg m′ − 42`} with ${mass}, as the contour of that rating`,
     values_dB: contourAt(rating_dB, impact ? IMPACT_CONTOUR : AIRBORNE_CONTOUR, prediction.bands_Hz),
-    dash: '14 3 2 3',
+    dash: '3 5',
   });
 };
 
 const textbookLine = (line: Omit<LineOverlay, 'kind'>): readonly LineOverlay[] => [{ kind: 'line', ...line }];
 
-function whatStands({ leaves, interlayers }: SimpleFloor): string {
-  if (leaves.length > 1)
-    return interlayers.length === 1 ? `a ${interlayers[0]!.kind} between` : `${leaves.length} leaves`;
-  return leaves[0]!.boards > 0 ? 'one leaf, with boards' : 'one leaf';
-}
+const count = (leaves: readonly SimpleLeaf[]) => (leaves.length === 1 ? 'one leaf' : `${leaves.length} leaves`);
 
 /** The rating is the contour's value at 500 Hz. */
 function contourAt(rating_dB: number, contour: BandTable, bands_Hz: readonly number[]): number[] {

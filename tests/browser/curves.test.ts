@@ -2,11 +2,14 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/curves/curves-cell.ts';
 import type { Result, ResultsView } from '#cells/contract.ts';
+import { predict } from '#src/acoustics/predict.ts';
+import { predictionFrom } from '#src/acoustics/prediction-from.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
 import type { CurvesCell, Notebook } from '#src/notebook/types.ts';
 import { madeUpPrediction } from '../charts/made-up-prediction.ts';
 import { percussionNotebook } from '../charts/percussion-notebook.ts';
 import { axeProblems } from './axe-problems.ts';
-import { mountCell } from './mounted-cell.ts';
+import { mountCell, readyResults } from './mounted-cell.ts';
 
 const results = (): ResultsView => ({
   of: (id): Result => ({ state: 'ready', prediction: madeUpPrediction(35 + 5 * Number(id.slice(1))) }),
@@ -59,6 +62,63 @@ test('overlays that do not fit what is shown cannot be chosen', async () => {
   await mount(withQuantity('difference'));
   expect(page.getByRole('checkbox', { name: 'Mass law' }).elements()).toHaveLength(0);
   expect(page.getByRole('checkbox', { name: 'Resonances' }).elements()).toHaveLength(1);
+});
+
+test('a textbook model is chosen by keyboard; one the floor does not fit says why beside its choice', async () => {
+  const { element, notebook } = await mount(percussionNotebook(2), () => readyResults(percussionNotebook(2)));
+  await drawn(element);
+  page.getByRole('button', { name: 'Textbook models …' }).element().focus();
+  await userEvent.keyboard('{Enter}');
+  const doubleLeaf = page.getByRole('checkbox', { name: 'Textbook double leaf' });
+  await expect.element(doubleLeaf).toBeInTheDocument();
+  await userEvent.keyboard('{Tab}{Tab}{Tab}');
+  expect(element.shadowRoot!.activeElement?.shadowRoot?.activeElement).toBe(doubleLeaf.element());
+  await expect.element(doubleLeaf).toHaveAccessibleDescription(/Sharp 1978/);
+  await expect
+    .element(page.getByRole('checkbox', { name: 'Bare slab by its mass' }))
+    .toHaveAccessibleDescription('Not for “Slab on top”: it is made for a slab alone, and this floor has 2 leaves.');
+  await userEvent.keyboard(' ');
+  expect(cellOf(notebook()).overlays).toEqual(['double-leaf']);
+  const chart = chartOf(element)!;
+  await expect.poll(() => chart.shadowRoot!.textContent).toContain('double leaf (Sharp): mass law below f0');
+  expect(chart.picture!.textContent).toContain('double leaf');
+});
+
+test('which models there are depends on what the curves show; over gains there are none', async () => {
+  const { element } = await mount(withQuantity('impact'));
+  await page.getByRole('button', { name: 'Textbook models …' }).click();
+  await expect.element(page.getByRole('checkbox', { name: 'Floating floor after Cremer' })).toBeInTheDocument();
+  expect(page.getByRole('checkbox', { name: 'Textbook double leaf' }).elements()).toHaveLength(0);
+  await page.getByText('Airborne gain').click();
+  await element.updateComplete;
+  expect(page.getByRole('button', { name: 'Textbook models …' }).elements()).toHaveLength(0);
+  expect(element.shadowRoot!.querySelector('textbook-choices')).toBeNull();
+});
+
+test('from 20 Hz: the cell keeps the choice, shades where modes are few, and its table has the low bands', async () => {
+  const asked: unknown[] = [];
+  const notebook = percussionNotebook(1);
+  const low = predict(resolveStack(notebook, 's1', 'floor'), { lowestBand_Hz: 20 });
+  const { element, notebook: now } = await mount(notebook, () => ({
+    of: (_scenario, _stack, choice) => {
+      asked.push(choice?.lowestBand_Hz);
+      return { state: 'ready', prediction: predictionFrom(low, choice?.lowestBand_Hz ?? 50) };
+    },
+  }));
+  const chart = await drawn(element);
+  expect(chart.frame!.bands_Hz[0]).toBe(50);
+  page.getByRole('checkbox', { name: 'from 20 Hz' }).element().focus();
+  await userEvent.keyboard(' ');
+  expect(cellOf(now()).lowestBand_Hz).toBe(20);
+  await expect.poll(() => chart.shadowRoot!.textContent).toMatch(/fewer than five modes a band in a room of 25 m³/);
+  expect(chart.frame!.bands_Hz[0]).toBe(20);
+  expect(asked.at(-1)).toBe(20);
+  await page.getByRole('button', { name: 'Show the numbers' }).click();
+  expect(element.shadowRoot!.querySelectorAll('table.bands tbody tr')).toHaveLength(25);
+  await page.getByRole('checkbox', { name: 'from 20 Hz' }).click();
+  expect(cellOf(now()).lowestBand_Hz).toBe(50);
+  await expect.poll(() => chart.frame!.bands_Hz[0]).toBe(50);
+  expect(chart.shadowRoot!.textContent).not.toContain('modes a band');
 });
 
 test('the table tells the numbers of the curves', async () => {
@@ -134,7 +194,7 @@ test.each([
   [
     'curves with everything laid over them',
     percussionNotebook(8),
-    ['contour', 'mass-law', 'resonances', 'critical', 'paths', 'uncertainty'],
+    ['contour', 'mass-law', 'resonances', 'critical', 'paths', 'uncertainty', 'limp-panel', 'double-leaf', 'bare-slab'],
   ],
   ['differences', withQuantity('difference'), ['resonances']],
   ['nothing shown', percussionNotebook(3, { shown: [] }), []],
@@ -145,6 +205,10 @@ test.each([
   if (notebook.shown.length) {
     await drawn(element);
     await page.getByRole('button', { name: 'Show the numbers' }).click();
+    for (const models of page.getByRole('button', { name: 'Textbook models …' }).elements()) {
+      await userEvent.click(models);
+      await expect.element(page.getByRole('checkbox', { name: 'Textbook double leaf' })).toBeInTheDocument();
+    }
   }
   expect(await axeProblems(element)).toEqual([]);
 });
