@@ -13,8 +13,11 @@ export const CHANGE = 0.1;
 /** Where floors are weakest, and what the rows are sorted by, nominal Hz. */
 export const LOW_BANDS_Hz = { first: 50, last: 160 } as const;
 
-/** Shown as 0.0 dB: nobody is told of it. */
-const NOTHING_dB = 0.05;
+/** What is less is shown as 0.0 dB. */
+const LEAST_SEEN_dB = 0.05;
+
+/** Also false for no value. */
+export const isSeen = (effect_dB: number): boolean => Math.abs(effect_dB) >= LEAST_SEEN_dB;
 
 export interface ChangeRow {
   readonly path: string;
@@ -65,7 +68,7 @@ export function changeTable({ construction, stack, study }: Studied, sound: Soun
     };
   });
   const rows = all
-    .filter(({ effects_dB }) => effects_dB.some((v) => Math.abs(v) >= NOTHING_dB))
+    .filter(({ effects_dB }) => effects_dB.some(isSeen))
     .toSorted((a, b) => lowStrength(b, bands_Hz) - lowStrength(a, bands_Hz));
   const nameOf = ({ path }: StudiedNumber) => {
     const { name, place } = numberName(construction, stack, path);
@@ -76,7 +79,7 @@ export function changeTable({ construction, stack, study }: Studied, sound: Soun
     rows,
     idle: all.length - rows.length,
     atTheEdge: atTheEdge.map(nameOf),
-    largest_dB: Math.max(...rows.flatMap((r) => r.effects_dB.filter(Number.isFinite).map(Math.abs)), NOTHING_dB),
+    largest_dB: Math.max(...rows.flatMap((r) => r.effects_dB.filter(isSeen).map(Math.abs)), LEAST_SEEN_dB),
     byTolerances_dB: sound === 'impact' ? standardLn_dB : standardR_dB,
     byModel_dB: sound === 'impact' ? undefined : predictionUncertainty(bands_Hz).standard_dB,
   };

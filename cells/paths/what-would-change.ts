@@ -11,7 +11,7 @@ import { findScenario, findStack } from '#src/notebook/find.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { changeStyles } from './change-styles.ts';
-import { type ChangeRow, type ChangeTable, changeTable, LOW_BANDS_Hz, type Studied } from './change-table.ts';
+import { type ChangeRow, type ChangeTable, changeTable, isSeen, LOW_BANDS_Hz, type Studied } from './change-table.ts';
 import type { Sound } from './path-shares.ts';
 
 /** A study starts when the floor has stood still for so long: while a slider moves none does. */
@@ -74,7 +74,8 @@ export class WhatWouldChange extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (this.hasUpdated && (changed.has('scenario') || changed.has('stack'))) this.studied = undefined;
-    if (['studied', 'sound', 'notebook', 'scenario', 'stack'].some((name) => changed.has(name)))
+    const unitsChanged = changed.has('notebook') && changed.get('notebook')?.units !== this.notebook.units;
+    if (unitsChanged || ['studied', 'sound', 'scenario', 'stack'].some((name) => changed.has(name)))
       this.#table = this.studied && changeTable(this.studied, this.sound, this.notebook.units);
   }
 
@@ -105,7 +106,7 @@ export class WhatWouldChange extends LitElement {
     const { name } = findScenario(this.notebook, this.scenario);
     const shown = this.all ? table.rows : table.rows.slice(0, FIRST_ROWS);
     const more = table.rows.length - FIRST_ROWS;
-    const busy = this.#result.state !== 'ready' || this.#task.status === TaskStatus.PENDING;
+    const busy = this.#result.state === 'computing' || this.#task.status === TaskStatus.PENDING;
     const symbol = this.sound === 'impact' ? html`L<sub>n</sub>` : html`R`;
     const caption = `What 10 % more of each number changes in ${name}, ${this.sound} sound`;
     return html`
@@ -146,11 +147,12 @@ export class WhatWouldChange extends LitElement {
           : nothing
       }
       <p class="note">
-        ${table.idle > 0 ? `${table.idle} other numbers move no band by 0.1 dB. ` : ''}${
+        ${table.idle > 0 ? `Not listed because no band moves by 0.1 dB: ${table.idle}. ` : ''}${
           table.atTheEdge.length > 0
-            ? `At the edge of what can be computed, without a slope: ${table.atTheEdge.join('; ')}. `
+            ? `At the edge of what can be computed, without a slope and taken as certain: ${table.atTheEdge.join('; ')}. `
             : ''
         }
+        The sides of the floor, leaks and the walls beside it are taken as they are.
         Ranges behind ± are assumed, no source, and not the maker’s or builder’s. The lower rows are standard uncertainties in
         dB: of the tolerances by ISO/IEC Guide 98-3, each as a range that is never left and all as
         independent${
@@ -172,7 +174,7 @@ export class WhatWouldChange extends LitElement {
   /** A transmission loss that rises is quieter below, a level that rises is louder. */
   #renderEffect(effect_dB: number, largest_dB: number) {
     const text = levelText(effect_dB, true);
-    if (Number(text) === 0) return html`<td class="number effect nothing">${text}</td>`;
+    if (!isSeen(effect_dB)) return html`<td class="number effect nothing">${text}</td>`;
     const quieter = effect_dB > 0 === (this.sound === 'airborne');
     const share = Math.min(Math.abs(effect_dB) / largest_dB, 1);
     return html`<td class="number effect ${quieter ? 'up' : 'down'}" style="--share: ${share.toFixed(2)}">${text}</td>`;
