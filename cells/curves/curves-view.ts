@@ -51,12 +51,12 @@ export function curvesView(
   const focus = focusOf(notebook, cell, shown, results);
   const overlays = focus && curveOverlays(cell, focus, notebook.units, tools.overlayMakers);
   const low =
-    cell.lowestBand_Hz === 20 && focus && tools.lowBands?.(notebook, cell.stack, focus.construction, bands_Hz);
+    cell.lowestBand_Hz === 20 ? focus && tools.lowBands?.(notebook, cell.stack, focus.construction, bands_Hz) : [];
   const data: BandChartData = {
     bands_Hz,
     valueLabel: info.valueLabel,
     series,
-    overlays: [...(low || []), ...(overlays?.drawn ?? []), ...(tools.measuredPoints?.(cell, bands_Hz) ?? [])],
+    overlays: [...(low ?? []), ...(overlays?.drawn ?? []), ...(tools.measuredPoints?.(cell, bands_Hz) ?? [])],
     zeroLine: info.relative,
   };
   const empty = emptyReason(notebook, info, shown, series);

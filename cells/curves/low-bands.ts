@@ -29,11 +29,13 @@ export function lowBands(
   );
   const height = formatQuantity(ASSUMED_HEIGHT_m, 'span', notebook.units);
   const room = `in a room of ${volume}${stated_m3 === undefined ? ` (assumed: as large as the floor, ${height} high; a cell of ratings may state another)` : ''}`;
-  const where = Number.isFinite(from_Hz) ? `below the ${from_Hz} Hz band` : 'in every band';
+  const few = Number.isFinite(from_Hz)
+    ? `below the ${from_Hz} Hz band fewer than five modes a band`
+    : 'fewer than five modes in every band';
   return [
     {
       kind: 'region',
-      description: `${where} fewer than five modes a band ${room}: the level depends on the place`,
+      description: `${few} ${room}: the level depends on the place`,
       below_Hz: from_Hz,
     },
   ];

@@ -34,7 +34,9 @@ test('a room that nobody stated is assumed, and the sentence says so', () => {
 test('nothing is shaded where every band has modes enough, all where none has', () => {
   expect(lowBands(withVolume(63), 'floor', () => floor, nominalBandsFrom(20).slice(12))).toEqual([]);
   expect(lowBands(withVolume(100_000), 'floor', () => floor, BANDS_HZ)).toEqual([]);
-  expect(lowBands(withVolume(1), 'floor', () => floor, BANDS_HZ.slice(0, 5))[0]!.below_Hz).toBe(Infinity);
+  const [all] = lowBands(withVolume(1), 'floor', () => floor, BANDS_HZ.slice(0, 5));
+  expect(all!.below_Hz).toBe(Infinity);
+  expect(all!.description).toContain('fewer than five modes in every band in a room of 1 m³');
 });
 
 test('a floor that cannot be resolved has no region', () => {
