@@ -1,6 +1,6 @@
 import type { ImpactBands } from './band-energies.ts';
 import { BandSums } from './band-sums.ts';
-import type { Construction, ConstructionLayer } from './construction.ts';
+import { belowFloatingPart } from './floating-part.ts';
 import { type FloorModel, floorModel } from './floor-model.ts';
 import type { Quadrature } from './quadrature.ts';
 import { exactBandOf } from './standards/iec-61260.ts';
@@ -25,13 +25,13 @@ export function raiseToFloatingLimit(
 ): void {
   const layer = model.interlayers[0];
   if (layer?.kind !== 'mat') return;
-  const [floating, below] = [model.plates[0]!, model.plates[1]!];
+  const below = belowFloatingPart(model.construction);
+  if (!below) return;
+  const [floating, deck] = [model.plates[0]!, model.plates[1]!];
   const resonance_Hz = Math.sqrt(layer.mat.dynamicStiffness_N_m3 / floating.surfaceMass_kg_m2) / (2 * Math.PI);
   const slope = floating.kind === 'slab' ? 3 : 4;
-  const massGain = (1 + floating.surfaceMass_kg_m2 / below.surfaceMass_kg_m2) ** 2;
-  const rest = new BandSums(floorModel(restOf(model), model.constants, model.air), quadrature, 'struck').bands(
-    bands_Hz,
-  );
+  const massGain = (1 + floating.surfaceMass_kg_m2 / deck.surfaceMass_kg_m2) ** 2;
+  const rest = new BandSums(floorModel(below, model.constants, model.air), quadrature, 'struck').bands(bands_Hz);
   rest.forEach(({ struckDirect, struckSupports }, band) => {
     const x = exactBandOf(bands_Hz[band]!).middle_Hz / resonance_Hz;
     const least = ((struckDirect + struckSupports) / massGain) * (x > 1 ? x ** -slope : x ** FADE);
@@ -40,15 +40,4 @@ export function raiseToFloatingLimit(
     impact.direct[band]! *= least / total;
     impact.supports[band]! *= least / total;
   });
-}
-
-/** The floor without covering, uppermost leaf and mat. */
-function restOf({ construction, plates, interlayers }: FloorModel): Construction {
-  const { covering: _, ...bare } = construction;
-  const layers = plates.slice(1).flatMap((plate, i): ConstructionLayer[] => {
-    const next = interlayers[i + 1];
-    if (!next) return [plate.leaf];
-    return [plate.leaf, next.kind === 'mat' ? next.mat : next.cavity];
-  });
-  return { ...bare, layers };
 }
