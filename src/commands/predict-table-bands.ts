@@ -42,6 +42,6 @@ function modesLine({ roomModes }: StackPrediction): readonly string[] {
   const where = diffuseFrom_Hz === null ? 'In every band' : `Below ${diffuseFrom_Hz} Hz`;
   const sides = [room.length_m, room.width_m, room.height_m].map((side) => Number(side.toFixed(1))).join(' × ');
   return [
-    `${where} a room of ${sides} m (height assumed) has fewer than five modes in some band: what is heard depends on the place.`,
+    `${where} a room of ${sides} m (sides assumed) has fewer than five modes in some band: what is heard depends on the place.`,
   ];
 }

@@ -167,7 +167,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     expect(wide!.R_dB.slice(4)).toEqual(narrow!.R_dB);
     expect(wide!.R_dB.every(Number.isFinite)).toBe(true);
     expect(run(['--stack', STACK, '--from', '20']).out).toMatch(
-      /Below 160 Hz a room of 4 × 2\.5 × 2\.5 m \(height assumed\)/,
+      /Below 160 Hz a room of 4 × 2\.5 × 2\.5 m \(sides assumed\)/,
     );
     expect(run(['--stack', STACK, '--from', '30'])).toMatchObject({ code: 2, out: '' });
   });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lowBands, roomBelow } from '#cells/curves/low-bands.ts';
+import { lowBands } from '#cells/curves/low-bands.ts';
 import { nominalBandsFrom } from '#src/acoustics/third-octave-bands.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { isolated, limp } from '../../acoustics/fixtures.ts';
@@ -44,11 +44,4 @@ test('a floor that cannot be resolved has no region', () => {
     throw new RangeError('parameter must be one of the notebook’s');
   };
   expect(lowBands(practiceRoom(), 'floor', broken, BANDS_HZ)).toEqual([]);
-});
-
-test.each([10, 63, 150, 5000])('the room below has %d m³', (volume_m3) => {
-  const { length_m, width_m, height_m } = roomBelow(floor, volume_m3);
-  expect(length_m * width_m * height_m).toBeCloseTo(volume_m3, 9);
-  expect(height_m).toBeGreaterThanOrEqual(2);
-  expect(length_m / width_m).toBeCloseTo(6 / 4.2, 9);
 });
