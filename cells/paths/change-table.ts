@@ -1,14 +1,12 @@
 /** Which numbers of a floor move its sound most, as the rows of a table. */
 import type { Construction } from '#src/acoustics/construction.ts';
 import type { NumberStudy, StudiedNumber } from '#src/acoustics/number-study.ts';
+import { tenthMore_dB } from '#src/acoustics/tenth-more.ts';
 import { predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 import type { Stack, UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { numberName } from './number-names.ts';
 import type { Sound } from './path-shares.ts';
-
-/** The change that is told, as a share of the number. */
-export const CHANGE = 0.1;
 
 /** Where floors are weakest, and what the rows are sorted by, nominal Hz. */
 export const LOW_BANDS_Hz = { first: 50, last: 160 } as const;
@@ -27,7 +25,7 @@ export interface ChangeRow {
   readonly value: string;
   /** Half width of its assumed range. */
   readonly tolerance: string;
-  /** dB per band for `CHANGE` more of it, along the slope: of R, or of Ln. */
+  /** dB per band for a tenth more of it: of R, or of Ln. */
   readonly effects_dB: readonly number[];
 }
 
@@ -57,14 +55,13 @@ export function changeTable({ construction, stack, study }: Studied, sound: Soun
   const { bands_Hz, numbers, atTheEdge, standardLn_dB, standardR_dB } = study;
   const all = numbers.map(({ path, value, tolerance, dR_dB, dLn_dB }) => {
     const { name, place, quantity } = numberName(construction, stack, path);
-    const slopes_dB = sound === 'impact' ? dLn_dB : dR_dB;
     return {
       path,
       name,
       place,
       value: formatQuantity(value, quantity, units),
       tolerance: `±${Math.round(100 * tolerance)} %`,
-      effects_dB: slopes_dB.map((slope) => slope * Math.log(1 + CHANGE)),
+      effects_dB: tenthMore_dB(sound === 'impact' ? dLn_dB : dR_dB),
     };
   });
   const rows = all

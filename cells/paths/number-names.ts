@@ -1,5 +1,6 @@
 import { FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '#cells/stack/own-material-fields.ts';
-import type { Construction, Sheet } from '#src/acoustics/construction.ts';
+import type { Construction } from '#src/acoustics/construction.ts';
+import { numberOwner } from '#src/acoustics/number-owner.ts';
 import type { NumberPath } from '#src/acoustics/number-path.ts';
 import { CAVITY_FIELDS, MAT_FIELDS, SHEET_FIELDS, SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
 import type { QuantityKind, Stack } from '#src/notebook/types.ts';
@@ -29,28 +30,17 @@ const WORDS: Readonly<Record<string, Words>> = {
 
 /** What people call a number of a construction that was made from the stack. @throws RangeError for an unknown number. */
 export function numberName(construction: Construction, stack: Stack, path: NumberPath): NumberName {
-  const [part, at, inner, index] = path.split('/');
   const field = path.split('/').at(-1)!;
   const words = WORDS[field];
   if (!words) throw new RangeError(`path must name a number of a floor, got "${path}"`);
-  const { label, quantity } = words;
-  const of = (thing: string | undefined, place: string) => ({
-    name: thing ? `${thing}, ${label}` : label,
-    place,
-    quantity,
-  });
-  if (part === 'covering') return of(construction.covering?.name, 'covering');
-  const layer = construction.layers[Number(at)];
-  const place = stack.layers[Number(at)]?.name ?? '';
-  if (layer?.kind === 'leaf' && inner === 'sheets') return of(sheetName(layer.sheets, Number(index)), place);
-  if (layer?.kind === 'cavity' && inner === 'fill') return of(layer.fill[Number(index)]?.name, place);
+  const { layer: at, part } = numberOwner(construction, path);
+  if (at === undefined) return named(part, words, 'covering');
+  const layer = construction.layers[at];
   // What a support reads is told by its kind: "isolation clips, stiffness of one support".
   const isSupport = layer?.kind === 'cavity' && /^(support|hanger)/.test(field);
-  return of(isSupport ? SUPPORT_LABELS[layer.support] : undefined, place);
+  return named(isSupport ? SUPPORT_LABELS[layer.support] : part, words, stack.layers[at]?.name ?? '');
 }
 
-/** Counted from the top where several sheets that are there are called the same. */
-function sheetName(sheets: readonly Sheet[], index: number): string | undefined {
-  const name = sheets[index]?.name;
-  return sheets.filter((s) => s.name === name && s.thickness_m > 0).length > 1 ? `${name} (sheet ${index + 1})` : name;
+function named(thing: string | undefined, { label, quantity }: Words, place: string): NumberName {
+  return { name: thing ? `${thing}, ${label}` : label, place, quantity };
 }

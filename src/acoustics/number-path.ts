@@ -5,12 +5,22 @@ export type NumberPath = string;
 
 /** @throws RangeError for a path that names no number. */
 export function numberAt(construction: Construction, path: NumberPath): number {
+  const value = valueAt(construction, path);
+  if (typeof value !== 'number') throw new RangeError(`path must name a number of the construction, got "${path}"`);
+  return value;
+}
+
+/** Whether the construction states a number at `path`. */
+export function isNumberAt(construction: Construction, path: NumberPath): boolean {
+  return typeof valueAt(construction, path) === 'number';
+}
+
+function valueAt(construction: Construction, path: NumberPath): unknown {
   let value: unknown = construction;
   for (const key of path.split('/')) {
     value =
       typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
   }
-  if (typeof value !== 'number') throw new RangeError(`path must name a number of the construction, got "${path}"`);
   return value;
 }
 

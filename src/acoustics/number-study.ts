@@ -1,6 +1,7 @@
 import type { Construction } from './construction.ts';
 import { type NumberPath, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
+import type { PredictOptions } from './prediction.ts';
 import { type Sensitivity, sensitivities } from './sensitivities.ts';
 import { propagatedUncertainty } from './tolerances.ts';
 
@@ -12,14 +13,27 @@ export interface StudiedNumber {
   readonly tolerance: number;
 }
 
+export interface NumberEffects extends StudiedNumber, Sensitivity {
+  /** That its tolerance stands for, in the number's own unit. */
+  readonly standardUncertainty: number;
+  /** What one of them does, dB per band. */
+  readonly standardR_dB: readonly number[];
+  readonly standardLn_dB: readonly number[];
+}
+
+/** So close to what the engine accepts that no step fits: it has no slope and counts as certain. */
+export interface NumberAtTheEdge extends StudiedNumber {
+  /** What the engine has against the step. */
+  readonly reason: string;
+}
+
 export interface NumberStudy {
   readonly bands_Hz: readonly number[];
-  readonly numbers: readonly (StudiedNumber & Sensitivity)[];
+  readonly numbers: readonly NumberEffects[];
   /** Standard uncertainty that all tolerances together give, taken as independent, dB per band. */
   readonly standardR_dB: readonly number[];
   readonly standardLn_dB: readonly number[];
-  /** Numbers so close to what the engine accepts that no step fits: they have no slope and count as certain. */
-  readonly atTheEdge: readonly StudiedNumber[];
+  readonly atTheEdge: readonly NumberAtTheEdge[];
 }
 
 /**
@@ -29,37 +43,50 @@ export interface NumberStudy {
  *
  * @throws TypeError and RangeError as `predict`, for the construction as it is.
  */
-export function studyNumbers(construction: Construction, numbers: readonly StudiedNumber[]): NumberStudy {
-  const { bands_Hz } = predict(construction);
-  const done: (StudiedNumber & Sensitivity)[] = [];
-  const atTheEdge: StudiedNumber[] = [];
-  const parts: (readonly number[])[] = [];
-  for (const number of numbers) {
-    const { path, value, tolerance } = number;
-    const stated = withNumber(construction, path, value);
+export function studyNumbers(
+  construction: Construction,
+  studied: readonly StudiedNumber[],
+  options: PredictOptions = {},
+): NumberStudy {
+  const { bands_Hz } = predict(construction, options);
+  const numbers: NumberEffects[] = [];
+  const atTheEdge: NumberAtTheEdge[] = [];
+  for (const number of studied) {
     try {
-      const standardUncertainty = (tolerance * value) / Math.sqrt(3);
-      const [slopes] = sensitivities(stated, [path]).parameters;
-      const part = propagatedUncertainty(stated, [{ name: path, path, standardUncertainty }], bothSpectra);
-      done.push({ ...number, ...slopes! });
-      parts.push(part.standard_dB);
+      numbers.push(effectsOf(construction, number, options));
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      atTheEdge.push(number);
+      atTheEdge.push({ ...number, reason: error.message });
     }
   }
-  const together = (first: number) => bands_Hz.map((_, i) => Math.hypot(...parts.map((p) => p[first + i]!)));
+  const together = (of: (number: NumberEffects) => readonly number[]) =>
+    bands_Hz.map((_, i) => Math.hypot(...numbers.map((number) => of(number)[i]!)));
   return {
     bands_Hz,
-    numbers: done,
-    standardR_dB: together(0),
-    standardLn_dB: together(bands_Hz.length),
+    numbers,
+    standardR_dB: together((number) => number.standardR_dB),
+    standardLn_dB: together((number) => number.standardLn_dB),
     atTheEdge,
   };
 }
 
-/** R, then Ln: one prediction answers for both. */
-function bothSpectra(construction: Construction): readonly number[] {
-  const { R_dB, Ln_dB } = predict(construction);
-  return [...R_dB, ...Ln_dB];
+function effectsOf(construction: Construction, number: StudiedNumber, options: PredictOptions): NumberEffects {
+  const { path, value, tolerance } = number;
+  const stated = withNumber(construction, path, value);
+  const standardUncertainty = (tolerance * value) / Math.sqrt(3);
+  const [slopes] = sensitivities(stated, [path], options).parameters;
+  /** R, then Ln: one prediction answers for both. */
+  const bothSpectra = (varied: Construction) => {
+    const { R_dB, Ln_dB } = predict(varied, options);
+    return [...R_dB, ...Ln_dB];
+  };
+  const { standard_dB } = propagatedUncertainty(stated, [{ name: path, path, standardUncertainty }], bothSpectra);
+  const half = standard_dB.length / 2;
+  return {
+    ...number,
+    ...slopes!,
+    standardUncertainty,
+    standardR_dB: standard_dB.slice(0, half),
+    standardLn_dB: standard_dB.slice(half),
+  };
 }

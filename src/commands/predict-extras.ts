@@ -1,7 +1,9 @@
 import type { Construction } from '#src/acoustics/construction.ts';
+import { type StudiedNumber, studyNumbers } from '#src/acoustics/number-study.ts';
 import type { Prediction, PredictOptions } from '#src/acoustics/prediction.ts';
 import { type FieldValues, fieldValues } from '#src/acoustics/ratings/field-values.ts';
-import { numbered } from './named-number.ts';
+import { studiedNumbers } from '#src/notebook/studied-numbers.ts';
+import { namedNumber } from './named-number.ts';
 import { type SoundBelow, soundBelow } from './predict-below.ts';
 import { type RoomModes, roomModes } from './predict-room-modes.ts';
 import { type StackSensitivities, stackSensitivities } from './predict-sensitivities.ts';
@@ -45,14 +47,17 @@ export function extras(
   { room, source, background, lowestBand_Hz = 50, ...wishes }: PredictionWishes,
 ): StackExtras {
   const { bands_Hz } = prediction;
-  const numbers = wishes.sensitivities || wishes.uncertainty ? numbered(construction, layerNames) : undefined;
-  const options = { lowestBand_Hz };
+  const study =
+    wishes.sensitivities || wishes.uncertainty
+      ? studyNumbers(construction, studiedNumbers(construction), { lowestBand_Hz })
+      : undefined;
+  const named = (number: StudiedNumber) => namedNumber(construction, layerNames, number);
   return {
     ...((room || lowestBand_Hz < 50) && { roomModes: roomModes(construction, bands_Hz, room) }),
     ...(room && { field: inBuilding(construction, prediction, room) }),
     ...(room && source && { soundBelow: soundBelow(construction, prediction, { room, source, background }) }),
-    ...(numbers && wishes.sensitivities && { sensitivities: stackSensitivities(numbers, options) }),
-    ...(numbers && wishes.uncertainty && { uncertainty: stackUncertainty(numbers, bands_Hz, options) }),
+    ...(study && wishes.sensitivities && { sensitivities: stackSensitivities(study, named) }),
+    ...(study && wishes.uncertainty && { uncertainty: stackUncertainty(study, named) }),
     ...(wishes.simple && { simple: simpleModels(construction, prediction) }),
   };
 }

@@ -1,9 +1,8 @@
-import type { Construction } from '#src/acoustics/construction.ts';
-import type { PredictOptions } from '#src/acoustics/prediction.ts';
-import { sensitivities } from '#src/acoustics/sensitivities.ts';
-import type { NamedNumber, NumberedConstruction } from './named-number.ts';
+import type { NumberStudy, StudiedNumber } from '#src/acoustics/number-study.ts';
+import { TENTH, tenthMore_dB } from '#src/acoustics/tenth-more.ts';
+import type { NamedNumber } from './named-number.ts';
 
-/** What a tenth more of each number does. */
+/** What a tenth more of each number does, each by itself. */
 export interface StackSensitivities {
   /** 0.1: by this share each number is made larger. */
   readonly change: number;
@@ -17,24 +16,19 @@ export interface NumberSensitivity extends NamedNumber {
   readonly reason?: string;
 }
 
-const CHANGE = 0.1;
-
-/** The slope at the value itself carried on for the change, d/d(ln x) · ln 1.1; each number by itself. */
 export function stackSensitivities(
-  { construction, numbers }: NumberedConstruction,
-  options: PredictOptions,
+  { numbers, atTheEdge }: NumberStudy,
+  named: (number: StudiedNumber) => NamedNumber,
 ): StackSensitivities {
-  return { change: CHANGE, numbers: numbers.map((number) => sensitivityOf(construction, number, options)) };
-}
-
-/** A number at the edge of what is accepted has no sensitivity, and costs none of the others. */
-function sensitivityOf(construction: Construction, number: NamedNumber, options: PredictOptions): NumberSensitivity {
-  try {
-    const { dR_dB, dLn_dB } = sensitivities(construction, [number.path], options).parameters[0]!;
-    const scaled = (slopes: readonly number[]) => slopes.map((slope) => slope * Math.log1p(CHANGE));
-    return { ...number, dR_dB: scaled(dR_dB), dLn_dB: scaled(dLn_dB) };
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return { ...number, dR_dB: null, dLn_dB: null, reason: error.message };
-  }
+  return {
+    change: TENTH,
+    numbers: [
+      ...numbers.map((number) => ({
+        ...named(number),
+        dR_dB: tenthMore_dB(number.dR_dB),
+        dLn_dB: tenthMore_dB(number.dLn_dB),
+      })),
+      ...atTheEdge.map((number) => ({ ...named(number), dR_dB: null, dLn_dB: null, reason: number.reason })),
+    ],
+  };
 }

@@ -29,7 +29,7 @@ export function toleranceTable({ bands_Hz, uncertainty }: StackPrediction): stri
   const rows = uncertainty.tolerances.contributions.map((c) => [
     nameOf(c),
     digits(c.value),
-    digits(c.standardUncertainty),
+    c.standardUncertainty === null ? '–' : digits(c.standardUncertainty),
     ...cellsOf(c.R_dB, shown, tenths),
     ...noteOf(c),
   ]);

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import type { Construction } from '#src/acoustics/construction.ts';
+import type { Construction, SupportKind } from '#src/acoustics/construction.ts';
 import { withNumber } from '#src/acoustics/number-path.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { usualTolerance } from '#src/acoustics/usual-tolerances.ts';
 import { studiedNumbers } from '#src/notebook/studied-numbers.ts';
 import { cavity, covering, fibre, floor, leaf, sheet } from '../published/reference-constructions.ts';
 
-const SUPPORTS = ['direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'] as const;
-const joistFloor = (support: (typeof SUPPORTS)[number]): Construction =>
+const SUPPORTS: readonly SupportKind[] = ['direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'];
+const joistFloor = (support: SupportKind, more: object = {}): Construction =>
   floor(
     leaf([sheet('osb', 0.018), sheet('cellular-concrete', 0)]),
-    cavity({ support, fill: [fibre('glass-fibre', 0.1)] }),
+    cavity({ support, fill: [fibre('glass-fibre', 0.1)], ...more }),
     leaf([sheet('gypsum-board', 0.0127)]),
   );
 const paths = (construction: Construction) => studiedNumbers(construction).map((n) => n.path);
@@ -25,14 +25,20 @@ describe('the numbers of a floor that are studied', () => {
     expect(new Set(found).size).toBe(found.length);
   });
 
-  it.each(SUPPORTS)('hold what is usual for %s where it is not stated, and stating it changes nothing', (support) => {
-    const construction = joistFloor(support);
+  it.each<[SupportKind, object]>([
+    ...SUPPORTS.map((support): [SupportKind, object] => [support, {}]),
+    ['direct', { joists: 'cold-formed-steel' }],
+    ['hangers', { supportStiffness_N_m: 20_000 }],
+    ['hangers', { hangerFrequency_Hz: 15 }],
+  ])('hold what is usual for %s %j where it is not stated, and stating it changes nothing', (support, more) => {
+    const construction = joistFloor(support, more);
     const bare = predict(construction);
     for (const { path, value } of studiedNumbers(construction)) {
       const stated = predict(withNumber(construction, path, value));
-      stated.R_dB.forEach((R, i) => {
+      for (const [i, R] of stated.R_dB.entries()) {
         expect(Math.abs(R - bare.R_dB[i]!), `${path} = ${value}`).toBeLessThan(1e-6);
-      });
+        expect(Math.abs(stated.Ln_dB[i]! - bare.Ln_dB[i]!), `${path} = ${value}`).toBeLessThan(1e-6);
+      }
     }
   });
 

@@ -63,7 +63,7 @@ describe('the rows of what would change a floor', () => {
   });
 
   test('say which number stands at the edge', () => {
-    const edge = { path: 'layers/2/sheets/0/poissonRatio', value: 0.49, tolerance: 0.1 };
+    const edge = { path: 'layers/2/sheets/0/poissonRatio', value: 0.49, tolerance: 0.1, reason: 'too high' };
     const table = changeTable({ ...studied, study: { ...study, atTheEdge: [edge] } }, 'airborne', 'SI');
     expect(table.atTheEdge).toEqual(["gypsum board, Poisson's ratio (ceiling)"]);
   });
