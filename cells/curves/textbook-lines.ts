@@ -1,9 +1,10 @@
 /** The lines of the textbook models, each for a floor that it is made for; for others the reason. */
-import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { valuesAt } from '#src/acoustics/ratings/spectrum.ts';
 import { bareSlabLnw, bareSlabRw } from '#src/acoustics/simple/bare-slab.ts';
-import { floatingImprovement_dB, floatingResonance_Hz } from '#src/acoustics/simple/floating-floor.ts';
+import { floatingImprovement_dB } from '#src/acoustics/simple/floating-floor.ts';
+import { bareSlabOf, doubleLeafOf, floatingLeafOf } from '#src/acoustics/simple/model-fits.ts';
 import { sewellPanel_dB } from '#src/acoustics/simple/sewell-panel.ts';
+import { simpleFloor } from '#src/acoustics/simple/simple-floor.ts';
 import { threeBranchDoubleLeaf } from '#src/acoustics/simple/three-branch-double-leaf.ts';
 import { REFERENCE_THIRD as AIRBORNE_CONTOUR } from '#src/acoustics/standards/iso-717-1.ts';
 import { REFERENCE_THIRD as IMPACT_CONTOUR } from '#src/acoustics/standards/iso-717-2.ts';
@@ -12,7 +13,6 @@ import type { LineOverlay } from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { OverlayMaker } from './curve-overlays.ts';
-import { type SimpleLeaf, simpleFloor } from './simple-floor.ts';
 
 export const limpPanel: OverlayMaker = ({ prediction, construction }, _quantity, units) => {
   const { length_m, width_m } = construction();
@@ -29,19 +29,9 @@ export const limpPanel: OverlayMaker = ({ prediction, construction }, _quantity,
 };
 
 export const doubleLeaf: OverlayMaker = ({ prediction, construction }) => {
-  const { leaves, interlayers } = simpleFloor(construction());
-  const [upper, lower] = leaves;
-  const [between] = interlayers;
-  if (leaves.length !== 2 || between?.kind !== 'cavity') {
-    const got = leaves.length === 2 ? 'a mat between' : count(leaves);
-    return `it is made for two leaves with a cavity between, and this floor has ${got}`;
-  }
-  const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({
-    bands_Hz: prediction.bands_Hz,
-    upperMass_kg_m2: upper!.surfaceMass_kg_m2,
-    lowerMass_kg_m2: lower!.surfaceMass_kg_m2,
-    depth_m: cavityDepth_m(between),
-  });
+  const leaves = doubleLeafOf(simpleFloor(construction()));
+  if (typeof leaves === 'string') return leaves;
+  const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({ bands_Hz: prediction.bands_Hz, ...leaves });
   const [f0, limit] = [resonance_Hz, limit_Hz].map(hertzText);
   return textbookLine({
     label: 'double leaf',
@@ -52,37 +42,29 @@ export const doubleLeaf: OverlayMaker = ({ prediction, construction }) => {
 };
 
 export const floatingFloor: OverlayMaker = ({ prediction, construction, belowFloating }) => {
-  const whole = construction();
-  const { leaves, interlayers } = simpleFloor(whole);
-  const [floating] = leaves;
-  const [mat] = interlayers;
-  if (mat?.kind !== 'mat') return 'it is made for an uppermost leaf that lies on a mat, and this one does not';
+  const floor = simpleFloor(construction());
+  const floating = floatingLeafOf(floor);
+  if (typeof floating === 'string') return floating;
   const below = belowFloating();
   if (!below) return [];
-  const kind = floating!.slabs > 0 && floating!.boards === 0 ? 'plate' : 'local';
-  const f0_Hz = floatingResonance_Hz(mat.dynamicStiffness_N_m3, floating!.surfaceMass_kg_m2);
+  const { kind, resonance_Hz } = floating;
   const { bands_Hz } = prediction;
   const rest_dB = valuesAt({ bands_Hz: below.bands_Hz, values_dB: below.Ln_dB }, bands_Hz);
   const rule = `${kind === 'plate' ? 30 : 40} lg(f/f0)`;
   return textbookLine({
     label: 'Cremer',
-    description: `floating floor (Cremer): the floor below the mat less ${rule}, f0 ${hertzText(f0_Hz)}; nothing below f0${whole.covering ? ', nothing for the covering' : ''}`,
-    values_dB: bands_Hz.map((band, i) => rest_dB[i]! - floatingImprovement_dB(band, f0_Hz, kind)),
+    description: `floating floor (Cremer): the floor below the mat less ${rule}, f0 ${hertzText(resonance_Hz)}; nothing below f0${floor.hasCovering ? ', nothing for the covering' : ''}`,
+    values_dB: bands_Hz.map((band, i) => rest_dB[i]! - floatingImprovement_dB(band, resonance_Hz, kind)),
     dash: '10 2 2 2 2 2',
   });
 };
 
 export const bareSlab: OverlayMaker = ({ prediction, construction }, quantity, units) => {
-  const { covering, ...bare } = construction();
-  const { leaves } = simpleFloor(bare);
-  const [slab] = leaves;
-  if (covering || leaves.length > 1 || slab!.boards > 0) {
-    const got = covering ? 'a covering' : leaves.length > 1 ? count(leaves) : 'boards';
-    return `it is made for a slab alone, and this floor has ${got}`;
-  }
+  const slab = bareSlabOf(simpleFloor(construction()));
+  if (typeof slab === 'string') return slab;
   const impact = quantity === 'impact';
-  const rating_dB = (impact ? bareSlabLnw : bareSlabRw)(slab!.surfaceMass_kg_m2);
-  const [mass, least, most] = [slab!.surfaceMass_kg_m2, impact ? 100 : 150, 600].map((m) =>
+  const rating_dB = (impact ? bareSlabLnw : bareSlabRw)(slab.surfaceMass_kg_m2);
+  const [mass, least, most] = [slab.surfaceMass_kg_m2, impact ? 100 : 150, 600].map((m) =>
     formatQuantity(m, 'surface-mass', units),
   );
   if (Number.isNaN(rating_dB))
@@ -97,8 +79,6 @@ export const bareSlab: OverlayMaker = ({ prediction, construction }, quantity, u
 };
 
 const textbookLine = (line: Omit<LineOverlay, 'kind'>): readonly LineOverlay[] => [{ kind: 'line', ...line }];
-
-const count = (leaves: readonly SimpleLeaf[]) => (leaves.length === 1 ? 'one leaf' : `${leaves.length} leaves`);
 
 /** The rating is the contour's value at 500 Hz. */
 function contourAt(rating_dB: number, contour: BandTable, bands_Hz: readonly number[]): number[] {

@@ -3,13 +3,11 @@ import { type FloorModel, floorModel } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { bareSlabLnw, bareSlabRw, reductionPlusImpact_dB } from '#src/acoustics/simple/bare-slab.ts';
-import {
-  coveringImprovement_dB,
-  floatingImprovement_dB,
-  floatingResonance_Hz,
-} from '#src/acoustics/simple/floating-floor.ts';
+import { coveringImprovement_dB, floatingImprovement_dB } from '#src/acoustics/simple/floating-floor.ts';
 import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
+import { bareSlabOf, doubleLeafOf, floatingLeafOf } from '#src/acoustics/simple/model-fits.ts';
 import { sewellPanel_dB } from '#src/acoustics/simple/sewell-panel.ts';
+import { type SimpleFloor, simpleFloor } from '#src/acoustics/simple/simple-floor.ts';
 import { threeBranchDoubleLeaf } from '#src/acoustics/simple/three-branch-double-leaf.ts';
 
 export type SimpleModelKey = 'massLaw' | 'sewell' | 'doubleLeaf' | 'floating' | 'covering' | 'bareSlab';
@@ -38,10 +36,17 @@ export const SIMPLE_MODELS: readonly { readonly key: SimpleModelKey; readonly he
   { key: 'bareSlab', heading: 'R+Ln slab' },
 ];
 
-type Rule = (floor: FloorModel, prediction: Prediction) => SimpleModel;
+interface Floor {
+  /** As the textbooks see it. */
+  readonly simple: SimpleFloor;
+  /** As the engine sees it. */
+  readonly model: FloorModel;
+}
+
+type Rule = (floor: Floor, prediction: Prediction) => SimpleModel;
 
 export function simpleModels(construction: Construction, prediction: Prediction): readonly SimpleModel[] {
-  const floor = floorModel(construction, MODEL_CONSTANTS);
+  const floor = { simple: simpleFloor(construction), model: floorModel(construction, MODEL_CONSTANTS) };
   return RULES.map((rule) => rule(floor, prediction));
 }
 
@@ -53,8 +58,9 @@ const massLaw: Rule = (_, { bands_Hz, surfaceMass_kg_m2 }) => ({
   numbers: { surfaceMass_kg_m2 },
 });
 
-const sewell: Rule = ({ plates, edges: { area_m2 } }, { bands_Hz, surfaceMass_kg_m2 }) => {
+const sewell: Rule = ({ model: { plates, edges } }, { bands_Hz, surfaceMass_kg_m2 }) => {
   const only = plates.length === 1 ? { criticalFrequency_Hz: plates[0]!.criticalFrequency_Hz } : {};
+  const { area_m2 } = edges;
   const leaf = plates.length === 1 ? 'the leaf' : 'the whole mass as one limp leaf';
   return {
     key: 'sewell',
@@ -65,54 +71,43 @@ const sewell: Rule = ({ plates, edges: { area_m2 } }, { bands_Hz, surfaceMass_kg
   };
 };
 
-const doubleLeaf: Rule = ({ plates, interlayers }, { bands_Hz }) => {
+const doubleLeaf: Rule = ({ simple }, { bands_Hz }) => {
   const head = {
     key: 'doubleLeaf',
     quantity: 'R',
     about: 'two leaves on air and absorption, nothing that ties them (Sharp 1978)',
   } as const;
-  const [upper, lower] = plates;
-  const [between] = interlayers;
-  if (plates.length !== 2 || between?.kind !== 'cavity') {
-    const got = between?.kind === 'mat' && plates.length === 2 ? 'a mat between them' : `${plates.length} of them`;
-    return { ...head, values_dB: null, reason: `it needs two leaves with a cavity between, got ${got}` };
-  }
-  const masses = { upperMass_kg_m2: upper!.surfaceMass_kg_m2, lowerMass_kg_m2: lower!.surfaceMass_kg_m2 };
-  const { depth_m } = between;
-  const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({ bands_Hz, ...masses, depth_m });
-  return { ...head, values_dB: R_dB, numbers: { ...masses, depth_m, resonance_Hz, limit_Hz } };
+  const leaves = doubleLeafOf(simple);
+  if (typeof leaves === 'string') return { ...head, values_dB: null, reason: leaves };
+  const { R_dB, resonance_Hz, limit_Hz } = threeBranchDoubleLeaf({ bands_Hz, ...leaves });
+  return { ...head, values_dB: R_dB, numbers: { ...leaves, resonance_Hz, limit_Hz } };
 };
 
-const floating: Rule = ({ plates, interlayers }, { bands_Hz }) => {
+const floating: Rule = ({ simple }, { bands_Hz }) => {
   const head = {
     key: 'floating',
     quantity: 'ΔL',
     about: 'the upper leaf on its mat over a heavy floor: 30 lg(f/f0) for a screed in one piece, else 40 lg(f/f0)',
   } as const;
-  const [mat] = interlayers;
-  if (mat?.kind !== 'mat') {
-    return { ...head, values_dB: null, reason: 'it needs an upper leaf on a mat, got none' };
-  }
-  const [{ surfaceMass_kg_m2, kind }] = plates as readonly [FloorModel['plates'][number]];
-  const resonance_Hz = floatingResonance_Hz(mat.mat.dynamicStiffness_N_m3, surfaceMass_kg_m2);
-  const floor = kind === 'slab' ? 'plate' : 'local';
+  const leaf = floatingLeafOf(simple);
+  if (typeof leaf === 'string') return { ...head, values_dB: null, reason: leaf };
+  const { surfaceMass_kg_m2, resonance_Hz, kind } = leaf;
   return {
     ...head,
-    values_dB: bands_Hz.map((f) => floatingImprovement_dB(f, resonance_Hz, floor)),
+    values_dB: bands_Hz.map((f) => floatingImprovement_dB(f, resonance_Hz, kind)),
     numbers: { surfaceMass_kg_m2, resonance_Hz },
   };
 };
 
-const covering: Rule = ({ construction }, { bands_Hz }) => {
+const covering: Rule = ({ model: { construction } }, { bands_Hz }) => {
   const head = {
     key: 'covering',
     quantity: 'ΔL',
     about: 'what the covering takes off by lengthening the blow, on a heavy floor: 40 lg(f/f0)',
   } as const;
   const stiffness_N_m = construction.covering?.contactStiffness_N_m;
-  if (stiffness_N_m === undefined) {
-    return { ...head, values_dB: null, reason: 'it needs a covering, got none' };
-  }
+  if (stiffness_N_m === undefined)
+    return { ...head, values_dB: null, reason: 'it is made for a floor with a covering, and this one has none' };
   return {
     ...head,
     values_dB: bands_Hz.map((f) => coveringImprovement_dB(f, stiffness_N_m)),
@@ -120,18 +115,17 @@ const covering: Rule = ({ construction }, { bands_Hz }) => {
   };
 };
 
-const bareSlab: Rule = ({ plates, construction }, { bands_Hz }) => {
+const bareSlab: Rule = ({ simple, model: { plates } }, { bands_Hz }) => {
   const head = {
     key: 'bareSlab',
     quantity: 'R+Ln',
     about:
       'a bare slab above its critical frequency (Heckl & Rathe 1963); Rw from 150 kg/m², Ln,w from 100 to 600 kg/m² by its mass alone (EN 12354)',
   } as const;
-  const [slab] = plates;
-  if (plates.length !== 1 || slab?.kind !== 'slab' || construction.covering) {
-    return { ...head, values_dB: null, reason: 'it needs one bare leaf of concrete or screed, got another floor' };
-  }
-  const { surfaceMass_kg_m2, criticalFrequency_Hz } = slab;
+  const slab = bareSlabOf(simple);
+  if (typeof slab === 'string') return { ...head, values_dB: null, reason: slab };
+  const { surfaceMass_kg_m2 } = slab;
+  const { criticalFrequency_Hz } = plates[0]!;
   return {
     ...head,
     values_dB: bands_Hz.map((f) => reductionPlusImpact_dB(f, criticalFrequency_Hz)),

@@ -30,8 +30,10 @@ describe('textbook rules beside a prediction', () => {
     // EN 12354-1:2000, Annex B (from memory) and EN 12354-2:2000, clause 4.3.
     expect(Rw).toBeCloseTo(37.5 * Math.log10(m) - 42, 9);
     expect(Lnw).toBeCloseTo(164 - 35 * Math.log10(m), 9);
-    expect(of('doubleLeaf').reason).toBe('it needs two leaves with a cavity between, got 1 of them');
-    expect(of('floating').reason).toBe('it needs an upper leaf on a mat, got none');
+    expect(of('doubleLeaf').reason).toBe(
+      'it is made for two leaves with a cavity between, and this floor has one leaf',
+    );
+    expect(of('floating').reason).toBe('it is made for an uppermost leaf that lies on a mat, and this one does not');
   });
 
   test('a limp rule by hand: at 500 Hz a leaf of 8.89 kg/m² has R0 − 5 = 25.6 dB from all angles up to 78°', () => {
@@ -58,7 +60,9 @@ describe('textbook rules beside a prediction', () => {
     const { resonance_Hz: f0 = 0, surfaceMass_kg_m2: m = 0 } = screed.of('floating').numbers!;
     expect(f0).toBeCloseTo(Math.sqrt(10e6 / m) / (2 * Math.PI), 9);
     expect(screed.at('floating', 1000)).toBeCloseTo(30 * Math.log10(1000 / f0), 9);
-    expect(screed.of('doubleLeaf').reason).toBe('it needs two leaves with a cavity between, got a mat between them');
+    expect(screed.of('doubleLeaf').reason).toBe(
+      'it is made for two leaves with a cavity between, and this floor has a mat between',
+    );
     const dry = simpleOf(floor(deck, mat, slab));
     expect(dry.at('floating', 1000)).toBeCloseTo(40 * Math.log10(1000 / dry.of('floating').numbers!.resonance_Hz!), 9);
   });
@@ -76,7 +80,7 @@ test('npm run predict --simple shows them in table, JSON and CSV', { timeout: 60
     runCommand('predict', ['--stack', 'demo-notebooks/one-stack.json', '--simple', ...args]).out;
   const table = run();
   expect(table).toMatch(/^Hz +R +Ln +mass law +Sewell +double leaf$/m);
-  expect(table).toContain('ΔL floating: it needs an upper leaf on a mat, got none.');
+  expect(table).toContain('ΔL floating: it is made for an uppermost leaf that lies on a mat, and this one does not.');
   const { simple } = JSON.parse(run('--json')).scenarios[0].stacks[0];
   expect(simple.map((m: { values_dB: unknown }) => m.values_dB === null)).toEqual([
     false,
