@@ -16,6 +16,7 @@ import type { ShareChart } from '#src/charts/share-chart.ts';
 import { shareText } from '#src/charts/share-data.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { Notebook, PathsCell } from '#src/notebook/types.ts';
+import './change-fold.ts';
 import { type PathsView, pathsView, sharesCsv } from './paths-view.ts';
 
 /** Which way the sound takes in every band, and in one sentence per region what rules there. */
@@ -55,20 +56,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
       li.lit {
         background: var(--paper-sunk);
       }
-      details {
-        margin-top: var(--space-4);
-        padding-top: var(--space-2);
-        border-top: 1px solid var(--hairline);
-      }
-      summary {
-        padding: var(--space-1) 0;
-        color: var(--ink-soft);
-      }
-      @media print {
-        details:not([open]) {
-          display: none;
-        }
-      }
     `,
   ];
 
@@ -80,9 +67,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
   @state() private lit: number | undefined;
   @state() private table = false;
   @state() private problem: string | undefined;
-  @state() private unfolded = false;
-  @state() private loaded = false;
-  @state() private loadProblem: string | undefined;
   @query('share-chart') private chart!: ShareChart | null;
 
   #view!: PathsView;
@@ -120,7 +104,17 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
       })}
       ${view.failure ? html`<p class="error" role="status">${view.chosen?.name}: ${view.failure}</p>` : nothing}
       ${view.empty === undefined ? this.#renderPicture(view) : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`}
-      ${view.chosen && view.empty === undefined ? this.#renderChange(view.chosen.id) : nothing}
+      ${
+        view.chosen && view.empty === undefined
+          ? html`<change-fold
+              .notebook=${notebook}
+              .results=${this.results}
+              .stack=${cell.stack}
+              .scenario=${view.chosen.id}
+              .sound=${cell.sound}
+            ></change-fold>`
+          : nothing
+      }
     `;
   }
 
@@ -166,25 +160,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
     return numberTable(data.bands_Hz, columns, `Share of each path in ${chosen?.name}`);
   }
 
-  /** Loaded and computed for those only who unfold it. */
-  #renderChange(scenario: string) {
-    return html`<details @toggle=${this.#onChangeToggle}>
-      <summary>What would change it</summary>
-      ${
-        this.unfolded && this.loaded
-          ? html`<what-would-change
-            .notebook=${this.notebook}
-            .results=${this.results}
-            .stack=${this.cell.stack}
-            .scenario=${scenario}
-            .sound=${this.cell.sound}
-          ></what-would-change>`
-          : nothing
-      }
-      ${this.unfolded && this.loadProblem ? html`<p class="error" role="alert">${this.loadProblem}</p>` : nothing}
-    </details>`;
-  }
-
   #light(index: number | undefined): void {
     this.lit = index;
   }
@@ -193,18 +168,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
   #onBand = ({ index }: BandRead) => {
     const region = this.#view.data.regions.findIndex(({ first, last }) => index >= first && index <= last);
     this.lit = region < 0 ? undefined : region;
-  };
-
-  #onChangeToggle = async (event: ToggleEvent) => {
-    this.unfolded = event.newState === 'open';
-    if (!this.unfolded) return;
-    try {
-      await import('./what-would-change.ts');
-      this.loaded = true;
-      this.loadProblem = undefined;
-    } catch {
-      this.loadProblem = 'This part could not be loaded. Fold it and unfold it again once the page can be reached.';
-    }
   };
 
   #update(label: string, patch: Parameters<typeof updateCell<'paths'>>[3]): void {

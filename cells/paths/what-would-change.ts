@@ -10,6 +10,7 @@ import { levelText } from '#src/charts/band-data.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { changeNote } from './change-note.ts';
 import { changeStyles } from './change-styles.ts';
 import { type ChangeRow, type ChangeTable, changeTable, isSeen, LOW_BANDS_Hz, type Studied } from './change-table.ts';
 import type { Sound } from './path-shares.ts';
@@ -146,21 +147,7 @@ export class WhatWouldChange extends LitElement {
             </p>`
           : nothing
       }
-      <p class="note">
-        ${table.idle > 0 ? `Not listed because no band moves by 0.1 dB: ${table.idle}. ` : ''}${
-          table.atTheEdge.length > 0
-            ? `At the edge of what can be computed, without a slope and taken as certain: ${table.atTheEdge.join('; ')}. `
-            : ''
-        }
-        The sides of the floor, leaks and the walls beside it are taken as they are.
-        Ranges behind ± are assumed, no source, and not the maker’s or builder’s. The lower rows are standard uncertainties in
-        dB: of the tolerances by ISO/IEC Guide 98-3, each as a range that is never left and all as
-        independent${
-          table.byModel_dB
-            ? '; of laboratories by ISO 12999-1, with the model’s own errors against measurements.'
-            : '. How far the model itself may be off is known for airborne sound alone.'
-        }
-      </p>
+      ${changeNote(table)}
     `;
   }
 

@@ -15,6 +15,7 @@ import type { Notebook, RatingsCell, Scenario } from '#src/notebook/types.ts';
 import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
 import { NotebookEdit, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
+import { foldStyles } from '../shared/fold-styles.ts';
 import { wholeNumber } from '../shared/number-words.ts';
 import '../shared/quantity-field.ts';
 import type { QuantityEntry } from '../shared/quantity-field.ts';
@@ -33,21 +34,8 @@ interface Column {
 export class FieldPart extends LitElement {
   static override styles = [
     controlStyles,
+    foldStyles,
     css`
-      details {
-        margin-top: var(--space-3);
-        padding-top: var(--space-2);
-        border-top: 1px solid var(--hairline);
-      }
-      summary {
-        padding: var(--space-1) 0;
-        color: var(--ink-soft);
-      }
-      @media print {
-        details:not([open]) {
-          display: none;
-        }
-      }
       .note,
       .caution {
         max-width: var(--reading-width);
