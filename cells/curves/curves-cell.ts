@@ -229,7 +229,9 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     if (this.#asked.has(load)) return;
     this.#asked.add(load);
     const tools = await this.#loaded(load);
-    this.tools = { ...this.tools, ...tools };
+    if (tools) this.tools = { ...this.tools, ...tools };
+    // What could not be loaded is tried again with the next change of the cell.
+    else this.#asked.delete(load);
   }
 
   async #loaded<T>(load: () => Promise<T>): Promise<T | undefined> {

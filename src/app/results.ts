@@ -3,15 +3,15 @@
  * computed before. What the page reads is a snapshot; when it gets the next one is up to the pace.
  */
 
-import type { Result, ResultChoice, ResultsView } from '#cells/contract.ts';
+import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
-import { predictionFrom } from '#src/acoustics/prediction-from.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
 import { type PredictionAsk, type Wanted, wantedPredictions } from './demand.ts';
 import { RecentCache } from './recent-cache.ts';
+import { slotId, snapshot } from './results-view.ts';
 import type { ViewPace } from './view-pace.ts';
 
 /**
@@ -74,7 +74,7 @@ export class ResultsService {
 
   /** What there is at this moment; the same object as long as nothing changed. */
   get view(): ResultsView {
-    this.#view ??= snapshot(this.#slots);
+    this.#view ??= snapshot(new Map([...this.#slots].map(([id, { result }]) => [id, result])));
     return this.#view;
   }
 
@@ -166,36 +166,6 @@ export class ResultsService {
     this.#view = undefined;
     this.#pace.ask(() => this.#onView(this.view), !this.computing);
   }
-}
-
-function snapshot(slots: ReadonlyMap<string, Slot>): ResultsView {
-  const results = new Map([...slots].map(([id, { result }]) => [id, result]));
-  return {
-    of: (scenarioId, stackId, { part = 'whole', lowestBand_Hz = 50 }: ResultChoice = {}) => {
-      const result = results.get(slotId(scenarioId, stackId, part));
-      return result
-        ? fromBand(result, lowestBand_Hz)
-        : { state: 'failed', message: 'This floor is not computed here.' };
-    },
-  };
-}
-
-/** Before anything was asked for. */
-export const NO_RESULTS: ResultsView = { of: () => ({ state: 'computing' }) };
-
-function slotId(scenario: string, stack: string, part: PredictionAsk['part']): string {
-  return part === 'whole' ? `${scenario}/${stack}` : `${scenario}/${stack}/${part}`;
-}
-
-/** Predictions without the bands that only some cells ask for: the same object each time. */
-const CUT = new WeakMap<Prediction, Prediction>();
-
-function fromBand(result: Result, lowest_Hz: 20 | 50): Result {
-  const { prediction } = result;
-  if (!prediction || prediction.bands_Hz[0]! >= lowest_Hz) return result;
-  const cut = CUT.get(prediction) ?? predictionFrom(prediction, lowest_Hz);
-  CUT.set(prediction, cut);
-  return { ...result, prediction: cut };
 }
 
 function settled(outcome: PredictOutcome, last: Result): Result {
