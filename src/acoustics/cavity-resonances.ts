@@ -19,8 +19,8 @@ const PARTLY_FILLED = 0.15;
 /**
  * Where along s² = k²/k0² cavities resonate at one frequency: the leaves on their air at kz/k0 = f0/f, and across their
  * depth at kz/k0 = nc/(2df) inside. Between joists only part of kx² counts, so that some of these waves run slower than
- * sound outside; there, with fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than half
- * have no sharp resonance, those filled to some part the first alone.
+ * sound outside; there, with fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than
+ * half have no sharp resonance, those filled to some part the first alone.
  */
 export class CavityResonances {
   count = 0;
@@ -104,6 +104,7 @@ function resonators({ interlayers, plates, air }: FloorModel): Resonator[] {
   });
 }
 
+/** Part of the depth that holds fibre, 0–1. */
 export function filledShare({ fluids, depth_m }: CavityModel): number {
   return fluids.reduce((sum, f) => sum + (f.flowResistivity_Pa_s_m2 === undefined ? 0 : f.thickness_m), 0) / depth_m;
 }

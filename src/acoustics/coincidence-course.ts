@@ -1,12 +1,16 @@
 import type { FloorModel } from './floor-model.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
-import { type PlateState, plateAt } from './leaf-plate.ts';
+import { type PlateState, plateAt, softeningKinks_Hz } from './leaf-plate.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Where a leaf's bending waves may meet sound or one another and matter to a band. */
 const FROM_Hz = 15;
 const TO_Hz = 7000;
+/** Points of the even grid: a quarter of an octave apart. */
 const POINTS = 37;
+
+/** Halvings between two points of the grid: to a thousandth of the frequency. */
+const HALVINGS = 7;
 
 /** A place along ln f where a quantity of the course passes a value, and how fast it does, per unit of ln f. */
 export interface Crossing {
@@ -19,6 +23,8 @@ export interface Crossing {
  * and damped leaves soften, so that f/fc may rise and fall.
  */
 export class CoincidenceCourse {
+  /** Where the stiffness of a leaf has a kink; the grid has points there too. */
+  readonly kinks_Hz: readonly number[];
   readonly logFrequency: readonly number[];
   /** ln(f/fc) of each leaf by itself. */
   readonly logRatio: readonly (readonly number[])[];
@@ -29,20 +35,21 @@ export class CoincidenceCourse {
   readonly #waves: FreeBendingWaves;
   readonly #bending_Nm: Float64Array;
 
-  /** @param kinks_Hz Where the stiffness of a leaf has a kink. */
-  constructor(model: FloorModel, kinks_Hz: readonly number[]) {
+  constructor(model: FloorModel) {
     this.#model = model;
+    this.kinks_Hz = model.plates.flatMap(softeningKinks_Hz).filter((f_Hz) => f_Hz > FROM_Hz && f_Hz < TO_Hz);
     this.#waves = new FreeBendingWaves(model);
     this.#bending_Nm = new Float64Array(model.plates.length);
     const step = Math.log(TO_Hz / FROM_Hz) / (POINTS - 1);
     const even = Array.from({ length: POINTS }, (_, j) => Math.log(FROM_Hz) + j * step);
-    this.logFrequency = [...even, ...kinks_Hz.map(Math.log)].sort((a, b) => a - b);
+    this.logFrequency = [...even, ...this.kinks_Hz.map(Math.log)].sort((a, b) => a - b);
     this.logRatio = model.plates.map((_, leaf) => this.logFrequency.map((x) => this.at(leaf, x)));
     this.free = this.#waves.joined
       ? this.logRatio.map((_, i) => this.logFrequency.map((x) => this.freeAt(i, x)))
       : this.logRatio;
   }
 
+  /** As `free`, between the points of the grid too. */
   freeAt(wave: number, logFrequency: number): number {
     if (!this.#waves.joined) return this.at(wave, logFrequency);
     const { plates, constants } = this.#model;
@@ -52,6 +59,7 @@ export class CoincidenceCourse {
     return -2 * Math.log(this.#waves.at(f_Hz, this.#bending_Nm)[wave]!);
   }
 
+  /** As `logRatio`, between the points of the grid too. */
   at(leaf: number, logFrequency: number): number {
     const f_Hz = Math.exp(logFrequency);
     const plate = this.#model.plates[leaf]!;
@@ -108,9 +116,6 @@ export class CoincidenceCourse {
     return found;
   }
 }
-
-/** Halvings between two points of the grid: to a thousandth of the frequency. */
-const HALVINGS = 7;
 
 interface Point {
   x: number;

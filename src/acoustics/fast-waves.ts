@@ -44,7 +44,10 @@ export class FastWaves {
     this.struck = noSums(model.plates.length);
   }
 
-  /** Prepares `line`, `forced`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise for airborne sound. */
+  /**
+   * Prepares `line`, `forced`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise
+   * for airborne sound.
+   */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
     const { air, edges, interlayers } = this.#model;
     const { line, forced, free, cavities, airborne, struck } = this;

@@ -2,10 +2,10 @@ import { cavityPeaks } from './cavity-peaks.ts';
 import { CoincidenceCourse } from './coincidence-course.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
-import { softeningKinks_Hz } from './leaf-plate.ts';
 import { resonances } from './resonances.ts';
 import { MAXIMUM_RADIATION, resonantRadiation } from './resonant-radiation.ts';
 
+/** Relative half-width of leaves bouncing on their springs: our own, of the order of the springs' loss. */
 const BOUNCE_WIDTH = 0.05;
 
 /**
@@ -13,13 +13,12 @@ const BOUNCE_WIDTH = 0.05;
  * stiffness has a kink or its radiation reaches the cap, the leaves bouncing on their springs, and what empty cavities do.
  */
 export function frequencyPeaks(model: FloorModel): FrequencyPeak[] {
-  const kinks_Hz = model.plates.flatMap(softeningKinks_Hz).filter((f) => f > 15 && f < 7000);
-  const course = new CoincidenceCourse(model, kinks_Hz);
+  const course = new CoincidenceCourse(model);
   return [
     ...coincidences(model, course),
     ...firstLeaf(course),
     ...equalLeaves(model, course),
-    ...kinks_Hz.map((frequency_Hz) => ({ frequency_Hz, relativeWidth: Infinity })),
+    ...course.kinks_Hz.map((frequency_Hz) => ({ frequency_Hz, relativeWidth: Infinity })),
     ...radiationCaps(model, course),
     ...bounces(model),
     ...cavityPeaks(model, course),

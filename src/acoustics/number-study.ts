@@ -75,7 +75,7 @@ function effectsOf(construction: Construction, number: StudiedNumber, options: P
   const stated = withNumber(construction, path, value);
   const standardUncertainty = (tolerance * value) / Math.sqrt(3);
   const [slopes] = sensitivities(stated, [path], options).parameters;
-  /** R, then Ln: one prediction answers for both. */
+  // R, then Ln: one prediction answers for both.
   const bothSpectra = (varied: Construction) => {
     const { R_dB, Ln_dB } = predict(varied, options);
     return [...R_dB, ...Ln_dB];

@@ -4,6 +4,9 @@ import { governingBand, type JudgedBand, judgeBands } from './octave-criterion.t
 import { roundHalfUp } from './rounding.ts';
 import { type Spectrum, valuesAt } from './spectrum.ts';
 
+/** The octaves of the speech interference level, ANSI/ASA S12.2. */
+export const SIL_BANDS_HZ = [500, 1000, 2000, 4000];
+
 export interface Nc {
   /** Tangency: the lowest curve, interpolated between those printed, that no band exceeds. NaN: bands missing. */
   readonly nc: number;
@@ -15,7 +18,7 @@ export interface Nc {
   readonly below: boolean;
   /** A band lies over the highest curve; `nc` is that curve. */
   readonly above: boolean;
-  /** Speech interference level: mean of 500, 1000, 2000 and 4000 Hz, dB. */
+  /** Speech interference level: mean of `SIL_BANDS_HZ`, dB; NaN where one is missing. */
   readonly SIL_dB: number;
   /** Whether tangency rates the noise higher than its SIL does; if not, S12.2 designates it NC-(SIL). */
   readonly exceedsSIL: boolean;
@@ -50,7 +53,7 @@ export function nc(levels: Spectrum, table: NcTableName = 'S12.2'): Nc {
   const worst = governingBand(judged);
   const number = Math.min(Math.max(worst.rating, lowest), highest);
   const above = worst.rating > highest;
-  const SIL_dB = mean(valuesAt(levels, [500, 1000, 2000, 4000]));
+  const SIL_dB = mean(valuesAt(levels, SIL_BANDS_HZ));
   return {
     nc: number,
     ncRounded: roundHalfUp(number),

@@ -6,7 +6,7 @@ import { deltaIic } from './delta-iic.ts';
 import { deltaLtw, deltaLw } from './delta-lw.ts';
 import { iic } from './iic.ts';
 import { lnw } from './lnw.ts';
-import { type Nc, nc } from './nc.ts';
+import { type Nc, nc, SIL_BANDS_HZ } from './nc.ts';
 import { nr } from './nr.ts';
 import { octavesFromThirds } from './octave-bands.ts';
 import { oitc } from './oitc.ts';
@@ -153,9 +153,6 @@ function criterion(name: string, standard: string, rated: Nc): RatingLine {
   const detail = beyond ? touched[beyond] : `touched at ${governing_Hz} Hz`;
   return { ...line(name, ncRounded, standard, unless(rated.nc, missing_Hz), detail), ...(beyond && { beyond }) };
 }
-
-/** The octaves of the speech interference level: `nc` takes their mean. */
-const SIL_BANDS_HZ = [500, 1000, 2000, 4000];
 
 const REGION_NAMES = { N: 'neutral', LF: 'rumble', MF: 'roar', HF: 'hiss' } as const;
 const VIBRATION = { A: '; light structures clearly vibrate', B: '; light structures may vibrate' } as const;
