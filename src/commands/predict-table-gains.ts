@@ -1,10 +1,5 @@
-import type { StackPrediction } from './predict-notebook.ts';
 import { columns, signedTenths, signedWhole } from './text-columns.ts';
-
-interface TitledStack {
-  readonly title: string;
-  readonly stack: StackPrediction;
-}
+import type { TitledStack } from './titled-stack.ts';
 
 /** The gains of every scenario beside each other: single numbers, then band by band, scenarios as columns by number. */
 export function gainsBlock(stacks: readonly TitledStack[]): readonly string[] {

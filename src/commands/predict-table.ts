@@ -8,12 +8,11 @@ import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-ta
 import { simpleTable } from './predict-table-simple.ts';
 import { printable } from './printable.ts';
 import { columns, rated, whole } from './text-columns.ts';
+import { type TitledStack, titledStacks } from './titled-stack.ts';
 
 /** Tables for reading: the ratings of every scenario first, then each stack's bands and what else was asked for. */
 export function asTable(result: NotebookPrediction): string {
-  const stacks = result.scenarios.flatMap((scenario) =>
-    scenario.stacks.map((stack) => ({ title: titleOf(scenario.name, stack.name), stack })),
-  );
+  const stacks = titledStacks(result);
   const head = `${result.notebook} (${result.engine})`;
   const overview = [
     ratingsBlock(stacks),
@@ -37,11 +36,6 @@ const PARTS: readonly ((stack: StackPrediction) => string | undefined)[] = [
   toleranceTable,
   sensitivityTable,
 ];
-
-interface TitledStack {
-  readonly title: string;
-  readonly stack: StackPrediction;
-}
 
 const CAUTION =
   'Predicted, laboratory-like values; in the field sound also goes around. Added mass is load: ask a structural engineer.\n' +
@@ -99,8 +93,4 @@ function heardBands(audible: readonly (string | null)[]): number {
 function noticesBlock(stacks: readonly TitledStack[]): readonly string[] {
   const notices = new Set(stacks.flatMap(({ stack }) => stack.soundBelow?.notices ?? []));
   return notices.size === 0 ? [] : [[...notices].map((notice) => `Note: ${notice}.`).join('\n')];
-}
-
-function titleOf(scenario: string, stack: string): string {
-  return scenario === stack ? stack : `${scenario}: ${stack}`;
 }
