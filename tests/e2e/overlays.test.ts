@@ -3,7 +3,7 @@ import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import type { Cell, CurvesCell, Notebook, Stack } from '#src/notebook/types.ts';
 import { practiceRoom } from '../browser/practice-room.ts';
-import { freshPage, launch, openNotebook, savedFile, settled, storedNow, title } from './page.ts';
+import { freshPage, launch, openNotebook, savedFile, settled, storedNow, tabTo, title } from './page.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -45,15 +45,6 @@ function floatingRoom(): Notebook {
 const curvesIn = (file: string) => (JSON.parse(file) as Notebook).cells.find((c) => c.kind === 'curves') as CurvesCell;
 const box = (page: Page, name: string) => page.getByRole('checkbox', { name });
 
-/** Goes on from what has the focus until this has it. */
-async function tabTo(page: Page, name: string): Promise<void> {
-  for (let steps = 0; steps < 30; steps++) {
-    await page.keyboard.press('Tab');
-    if (await box(page, name).evaluate((el) => (el.getRootNode() as ShadowRoot).activeElement === el)) return;
-  }
-  throw new Error(`Tab must reach "${name}"`);
-}
-
 test('a textbook model and the bands from 20 Hz, chosen by keyboard, survive a reload and stand in the file', async () => {
   const { context, page, problems } = await freshPage(browser, inject('baseURL'));
   await page.goto('/');
@@ -68,7 +59,7 @@ test('a textbook model and the bands from 20 Hz, chosen by keyboard, survive a r
   await page.getByRole('button', { name: 'Textbook models …' }).focus();
   await page.keyboard.press('Enter');
   await expectSoon(box(page, 'Floating floor after Cremer')).toBeVisible();
-  await tabTo(page, 'Floating floor after Cremer');
+  await tabTo(page, box(page, 'Floating floor after Cremer'));
   await page.keyboard.press('Space');
   await expectSoon(chart).toContainText('floating floor (Cremer): the floor below the mat less 30 lg(f/f0), f0 48 Hz');
   await settled(page);

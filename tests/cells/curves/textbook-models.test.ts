@@ -4,6 +4,7 @@ import { TEXTBOOK_MODELS } from '#cells/curves/textbook-models.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
 import { belowFloatingPart } from '#src/acoustics/floating-part.ts';
 import { predict } from '#src/acoustics/predict.ts';
+import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
 import type { LineOverlay } from '#src/charts/band-data.ts';
 import type { CurveOverlay, CurveQuantity } from '#src/notebook/types.ts';
 import { isolated, limp } from '../../acoustics/fixtures.ts';
@@ -44,8 +45,8 @@ describe('double leaf (Sharp 1978, from memory)', () => {
   test('18 dB per octave between f0 103.8 Hz and c/2πd 546 Hz, 12 above (own hand-worked case)', () => {
     // 1.8 ρc²/d = 2.553·10⁶ N/m³, times 1/10 + 1/15: √(4.255·10⁵)/2π = 103.8 Hz; 343.2/2π/0.1 = 546 Hz
     const line = lineOf('double-leaf', floor, 'airborne');
-    expect(at(line, 500) - at(line, 250)).toBeCloseTo(18, 0);
-    expect(at(line, 4000) - at(line, 2000)).toBeCloseTo(12, 0);
+    expect(at(line, 500) - at(line, 250)).toBeCloseTo(18, 1);
+    expect(at(line, 4000) - at(line, 2000)).toBeCloseTo(12, 1);
     expect(line.description).toContain('104 Hz');
     expect(line.description).toContain('546 Hz');
   });
@@ -66,7 +67,11 @@ describe('double leaf (Sharp 1978, from memory)', () => {
 test('limp panel (Sewell 1970): no finite panel holds back less than an endless one in a diffuse field', () => {
   const line = lineOf('limp-panel', isolated(leaf([limp(20)])), 'airborne');
   // 20 kg/m², 10 m², 500 Hz: 20 lg(76.03) − 10 lg[ln(9.154·√10) + 0.16] = 37.6 − 5.5 dB (own hand-worked case)
-  expect(at(line, 500)).toBeCloseTo(32.1, 0);
+  expect(at(line, 500)).toBeCloseTo(32.15, 1);
+  BANDS_HZ.forEach((frequency_Hz, i) => {
+    const endless_dB = massLaw_dB({ surfaceMass_kg_m2: 20, frequency_Hz, incidence: 'diffuse' });
+    expect(line.values_dB[i]!, `${frequency_Hz} Hz`).toBeGreaterThan(endless_dB);
+  });
 });
 
 describe('floating floor (Cremer 1952; EN 12354-2:2000, Annex C)', () => {
