@@ -1,6 +1,7 @@
 import { expose } from 'comlink';
 import { partOfFloor } from '#src/acoustics/floating-part.ts';
 import { predict } from '#src/acoustics/predict.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { PredictApi } from './predict.api.ts';
 
 expose({
@@ -8,7 +9,7 @@ expose({
     try {
       return { ok: true, prediction: predict(partOfFloor(construction, part), options) };
     } catch (error) {
-      return { ok: false, message: error instanceof Error ? error.message : String(error) };
+      return { ok: false, message: messageOf(error) };
     }
   },
 } satisfies PredictApi);

@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import { studyNumbers } from '#src/acoustics/number-study.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { StudyApi } from './study.api.ts';
 
 expose({
@@ -7,7 +8,7 @@ expose({
     try {
       return { ok: true, study: studyNumbers(construction, numbers) };
     } catch (error) {
-      return { ok: false, message: error instanceof Error ? error.message : String(error) };
+      return { ok: false, message: messageOf(error) };
     }
   },
 } satisfies StudyApi);

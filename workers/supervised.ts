@@ -1,5 +1,7 @@
 /** Calls to a worker that always settle: with the result, with the reason of an abort, or with the worker's death. */
+
 import { type Endpoint, type Remote, wrap } from 'comlink';
+import { messageOf } from '#src/notebook/message-of.ts';
 
 /** One running worker. Starting it is injected, so that the same code runs on any kind of worker. */
 export interface Spawned {
@@ -65,7 +67,7 @@ export class Supervised<Api> {
     try {
       spawned = this.#spawn();
     } catch (error) {
-      throw new WorkerDeath(`the worker did not start: ${error instanceof Error ? error.message : error}`);
+      throw new WorkerDeath(`the worker did not start: ${messageOf(error)}`);
     }
     spawned.onDeath((why) => {
       if (this.#spawned === spawned) this.stop(new WorkerDeath(why.message));

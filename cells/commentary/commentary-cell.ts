@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { LIMITS } from '#src/notebook/limits.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { CommentaryCell as CommentaryCellModel, Notebook } from '#src/notebook/types.ts';
 import { type CellProperties, NotebookEdit, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
@@ -114,7 +115,7 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
     try {
       this.renderText = (await import('./render-text.ts')).renderText;
     } catch (error) {
-      this.problem = error instanceof Error ? error.message : String(error);
+      this.problem = messageOf(error);
     }
   }
 

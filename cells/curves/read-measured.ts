@@ -1,6 +1,8 @@
 /** From a file of measured bands to what can be laid over the curves: a set per column of R or Ln. */
+
 import { bandWidthOf } from '#src/acoustics/ratings/spectrum.ts';
 import { LIMITS } from '#src/notebook/limits.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { shortened } from '#src/notebook/problem.ts';
 import type { MeasuredBands } from '#src/notebook/types.ts';
 import { type BandColumn, readBandCsv } from '#src/quantities/band-csv.ts';
@@ -26,7 +28,7 @@ export async function readMeasuredFile(file: File, room: number): Promise<Measur
   try {
     return readMeasured(decoded(await file.arrayBuffer()), stemOf(file.name), room);
   } catch (error) {
-    return failed(`It could not be read: ${error instanceof Error ? error.message : String(error)}.`);
+    return failed(`It could not be read: ${messageOf(error)}.`);
   }
 }
 

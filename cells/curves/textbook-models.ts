@@ -2,6 +2,7 @@
  * Simple models of the textbooks, drawn beside the prediction so that it can be seen what each of them knows and what it
  * leaves out. A floor that a model is not made for gets the reason instead of a line.
  */
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { CurveOverlay } from '#src/notebook/types.ts';
 import type { OverlayMaker } from './curve-overlays.ts';
 import { bareSlab, doubleLeaf, floatingFloor, limpPanel } from './textbook-lines.ts';
@@ -53,7 +54,7 @@ export const TEXTBOOK_MODELS: readonly TextbookModel[] = MODELS.map((model) => (
     try {
       return model.line(...asked);
     } catch (error) {
-      return error instanceof Error ? error.message : String(error);
+      return messageOf(error);
     }
   },
 }));

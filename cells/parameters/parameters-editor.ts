@@ -6,6 +6,7 @@ import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { fieldsUsing } from '#src/notebook/field-use.ts';
 import { movedTo } from '#src/notebook/lists.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { Notebook, Parameter, ParametersCell, QuantityParameter } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
@@ -209,7 +210,7 @@ export class ParametersEditor extends LitElement {
     try {
       edit(this.notebook);
     } catch (error) {
-      this.#refuse(key, { field, text, message: error instanceof Error ? error.message : String(error) });
+      this.#refuse(key, { field, text, message: messageOf(error) });
       return;
     }
     this.#accept(key);

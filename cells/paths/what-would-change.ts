@@ -8,6 +8,7 @@ import type { NumberStudy } from '#src/acoustics/number-study.ts';
 import { bandLabel } from '#src/charts/band-axis.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { changeNote } from './change-note.ts';
@@ -89,7 +90,7 @@ export class WhatWouldChange extends LitElement {
     return (
       this.#task.render({
         error: (error) => html`<p class="error" role="alert">
-          This could not be worked out: ${error instanceof Error ? error.message : String(error)}
+          This could not be worked out: ${messageOf(error)}
           <button type="button" @click=${() => void this.#task.run()}>Try again</button>
         </p>`,
       }) ?? nothing

@@ -1,5 +1,6 @@
 import { fileName } from '#src/charts/file-name.ts';
 import type { PictureParts } from '#src/charts/picture-file.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { download } from './download.ts';
 import type { PictureFormat } from './picture-tools.ts';
 
@@ -20,7 +21,7 @@ export async function savePicture(
     download(await blobOf(format, csv, picture), fileName(names, format));
     return undefined;
   } catch (error) {
-    return `The file could not be made: ${error instanceof Error ? error.message : String(error)}.`;
+    return `The file could not be made: ${messageOf(error)}.`;
   }
 }
 

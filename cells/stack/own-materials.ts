@@ -5,6 +5,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import '#cells/shared/quantity-field.ts';
 import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
@@ -165,7 +166,7 @@ export class OwnMaterials extends LitElement {
     try {
       remove(this.notebook);
     } catch (error) {
-      this.refusal = { id: idOf(material), message: error instanceof Error ? error.message : String(error) };
+      this.refusal = { id: idOf(material), message: messageOf(error) };
       return;
     }
     this.dispatchEvent(new NotebookEdit(`remove ${material.name}`, remove));

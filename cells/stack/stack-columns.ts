@@ -1,6 +1,8 @@
 /** What a stack cell shows side by side: every shown scenario with its construction and its prediction. */
+
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook, Scenario } from '#src/notebook/types.ts';
 
@@ -33,7 +35,7 @@ function stackColumn(
   try {
     return { scenario, index, result, construction: resolveStack(notebook, scenario.id, stackId) };
   } catch (error) {
-    return { scenario, index, result, problem: error instanceof Error ? error.message : String(error) };
+    return { scenario, index, result, problem: messageOf(error) };
   }
 }
 

@@ -13,6 +13,7 @@ import { removeCell } from '#src/notebook/edits/remove-cell.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 import { cellFrameStyles } from './cell-frame-styles.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
@@ -152,7 +153,7 @@ export class CellFrame extends LitElement {
     try {
       this.element = await makeCellElement(this.cell.kind, this.ownerDocument);
     } catch (error) {
-      this.problem = error instanceof Error ? error.message : String(error);
+      this.problem = messageOf(error);
     }
     this.#loading = false;
   }

@@ -1,5 +1,7 @@
 /** Files in and out: what people open and save, the examples that come with the page, what a damaged record holds. */
+
 import { download } from '#cells/shared/download.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { NotebookStore } from '#src/store/notebook-store.ts';
 import type { Notice } from './page-notices.ts';
@@ -67,8 +69,4 @@ export class FileDesk {
   #tell(text: string): void {
     this.#notify({ id: 'file', tone: 'problem', text });
   }
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -6,6 +6,7 @@
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
@@ -178,8 +179,4 @@ function failed(message: string, last: Result): Result {
 
 function kept({ prediction }: Result): { prediction?: Prediction } {
   return prediction ? { prediction } : {};
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,4 +1,5 @@
 import { basename } from 'node:path';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { printable } from './printable.ts';
 
 /** A command that answers about one file. */
@@ -47,14 +48,14 @@ export function about(file: string, problem: string): string {
 
 /** That a file could not be read, and why. */
 export function unreadable(file: string, error: unknown): string {
-  return `${nameOf(file)} cannot be read: ${error instanceof Error ? error.message : String(error)}`;
+  return `${nameOf(file)} cannot be read: ${messageOf(error)}`;
 }
 
 function understood<Asked extends AskedFile>(args: string[], { ask }: FileCommand<Asked>): Asked | string {
   try {
     return ask(args);
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return messageOf(error);
   }
 }
 

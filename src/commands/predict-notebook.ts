@@ -1,5 +1,6 @@
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
 import { version } from '../../package.json';
@@ -50,7 +51,7 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
         const layerNames = stack.layers.map(({ name }) => name);
         return [{ name: stack.name, ...prediction, ...extras(construction, layerNames, prediction, wishes) }];
       } catch (error) {
-        const reason = error instanceof Error ? error.message : String(error);
+        const reason = messageOf(error);
         failures.push(`scenario "${scenario.name}", stack "${stack.name}" cannot be computed: ${reason}`);
         return [];
       }

@@ -1,5 +1,6 @@
 import { jsonError } from './json-error.ts';
 import { LIMITS } from './limits.ts';
+import { messageOf } from './message-of.ts';
 import { type Problem, problemAt } from './problem.ts';
 
 export type Parsed = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly problem: Problem };
@@ -25,7 +26,7 @@ export function sizeProblem(size_bytes: number): Problem | undefined {
 function syntaxProblem(text: string, error: unknown): Problem {
   const at = jsonError(text);
   // Parsing fails only on what is not JSON; should the two ever disagree, the parser's own words are better than none.
-  if (!at) return problemAt([], 'JSON', error instanceof Error ? error.message : String(error));
+  if (!at) return problemAt([], 'JSON', messageOf(error));
   const { line, column, expected, received } = at;
   const message = `the file must be JSON: ${expected} expected, got ${received} (line ${line}, column ${column})`;
   return { path: '', expected, received, message, line, column };

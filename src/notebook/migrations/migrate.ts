@@ -2,6 +2,7 @@
  * Older files become new ones step by step: each migration turns the JSON of one version into that of the next. None is
  * ever removed.
  */
+import { messageOf } from '../message-of.ts';
 import { type Problem, problemAt, shortValue } from '../problem.ts';
 
 export type Json = Readonly<Record<string, unknown>>;
@@ -29,7 +30,7 @@ export function migrated(file: Json, migrations: readonly Migration[], current: 
     try {
       next = step.migrate(next);
     } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
+      const reason = messageOf(error);
       return { ok: false, problem: problemAt([], `a sound file of version ${version}`, reason) };
     }
   }
