@@ -2,6 +2,7 @@ import { bay4_m4, keptShare, outsideKx2 } from './air-in-bays.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
+import { naturalFrequency_Hz } from './natural-frequency.ts';
 
 /** So many resonances across a cavity, from grazing sound on, are given points wherever they are; more tell nothing. */
 const MOST_MODES = 1;
@@ -99,7 +100,7 @@ function resonators({ interlayers, plates, air }: FloorModel): Resonator[] {
     if (layer.kind === 'mat') return [];
     const stiffness = (air.density_kg_m3 * air.soundSpeed_m_s * air.soundSpeed_m_s) / layer.depth_m;
     const inverseMass = 1 / plates[i]!.surfaceMass_kg_m2 + 1 / plates[i + 1]!.surfaceMass_kg_m2;
-    const bounce_Hz = Math.sqrt(stiffness * inverseMass) / (2 * Math.PI);
+    const bounce_Hz = naturalFrequency_Hz(stiffness, 1 / inverseMass);
     return [{ layer, bay4: bay4_m4(layer), bounce_Hz, filled: filledShare(layer) }];
   });
 }

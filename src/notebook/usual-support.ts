@@ -1,5 +1,6 @@
 import type { Construction } from '#src/acoustics/construction.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
+import { naturalFrequency_Hz } from '#src/acoustics/natural-frequency.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import { supportChain } from '#src/acoustics/supports.ts';
 import type { OptionalCavityField } from './optional-cavity-fields.ts';
@@ -19,24 +20,19 @@ export function usualSupport(construction: Construction, index: number): Partial
   const isDirect = cavity.support === 'direct';
   // Direct fastenings to steel are springs along the joist: their stiffness is one per metre of it.
   const spread = isDirect ? cavity.joistSpacing_m : lower.line_m * lower.point_m;
+  const isHung = cavity.support === 'hangers' && carried_kg_m2 > 0;
   return {
     supportHeight_m,
     supportPointSpacing_m: lower.point_m,
     ...(!isDirect && { supportLineSpacing_m: lower.line_m }),
     ...(spring && { supportStiffness_N_m: plain(spring.stiffness_N_m3 * spread) }),
-    ...(spring &&
-      cavity.support === 'hangers' &&
-      carried_kg_m2 > 0 && { hangerFrequency_Hz: naturalFrequency_Hz(spring, carried_kg_m2) }),
+    ...(spring && isHung && { hangerFrequency_Hz: plain(naturalFrequency_Hz(spring.stiffness_N_m3, carried_kg_m2)) }),
   };
 }
 
 function carriedMass_kg_m2({ layers }: Construction, above: number): number {
   const leaves = layers.slice(above).filter((layer) => layer.kind === 'leaf');
   return leaves.flatMap((leaf) => leaf.sheets).reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0);
-}
-
-function naturalFrequency_Hz({ stiffness_N_m3 }: { stiffness_N_m3: number }, mass_kg_m2: number): number {
-  return plain(Math.sqrt(stiffness_N_m3 / mass_kg_m2) / (2 * Math.PI));
 }
 
 /** Without the last digits, which the way there and back has spoiled. */

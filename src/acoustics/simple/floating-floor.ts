@@ -1,13 +1,10 @@
+import { naturalFrequency_Hz } from '../natural-frequency.ts';
+
 /**
  * 'plate': a cement screed, whose bending waves carry the blow away (30 dB per decade); 'local': asphalt and dry floors,
  * which give way where they are struck (40 dB per decade).
  */
 export type FloatingFloorKind = 'plate' | 'local';
-
-/** Resonance of a mass on a mat over a heavy floor, f0 = √(s'/m')/2π, Hz. */
-export function floatingResonance_Hz(dynamicStiffness_N_m3: number, surfaceMass_kg_m2: number): number {
-  return Math.sqrt(dynamicStiffness_N_m3 / surfaceMass_kg_m2) / (2 * Math.PI);
-}
 
 /**
  * Reduction of impact sound by a floating floor, dB: 0 up to f0, then 40 lg(f/f0) or 30 lg(f/f0).
@@ -26,7 +23,7 @@ export function floatingImprovement_dB(frequency_Hz: number, resonance_Hz: numbe
  * Source: Cremer & Heckl, Structure-Borne Sound; Vér, JASA 50, 1971.
  */
 export function coveringImprovement_dB(frequency_Hz: number, contactStiffness_N_m: number): number {
-  return floatingImprovement_dB(frequency_Hz, floatingResonance_Hz(contactStiffness_N_m, HAMMER_MASS_KG), 'local');
+  return floatingImprovement_dB(frequency_Hz, naturalFrequency_Hz(contactStiffness_N_m, HAMMER_MASS_KG), 'local');
 }
 
 /** ISO 10140-5, Annex E. */

@@ -1,6 +1,8 @@
 /** Which floors the textbook models are made for, and what they take of them. */
+
+import { naturalFrequency_Hz } from '../natural-frequency.ts';
 import { cavityDepth_m } from '../normalise-construction.ts';
-import { type FloatingFloorKind, floatingResonance_Hz } from './floating-floor.ts';
+import type { FloatingFloorKind } from './floating-floor.ts';
 import type { SimpleFloor, SimpleLeaf } from './simple-floor.ts';
 import type { DoubleLeafInput } from './three-branch-double-leaf.ts';
 
@@ -26,6 +28,7 @@ export function doubleLeafOf({
 
 export interface FloatingLeaf {
   readonly surfaceMass_kg_m2: number;
+  /** On its mat over a heavy floor. */
   readonly resonance_Hz: number;
   readonly kind: FloatingFloorKind;
 }
@@ -34,7 +37,7 @@ export function floatingLeafOf({ leaves: [floating], interlayers: [mat] }: Simpl
   if (!floating || mat?.kind !== 'mat')
     return 'it is made for an uppermost leaf that lies on a mat, and this one does not';
   const { surfaceMass_kg_m2, isSlab } = floating;
-  const resonance_Hz = floatingResonance_Hz(mat.dynamicStiffness_N_m3, surfaceMass_kg_m2);
+  const resonance_Hz = naturalFrequency_Hz(mat.dynamicStiffness_N_m3, surfaceMass_kg_m2);
   return { surfaceMass_kg_m2, resonance_Hz, kind: isSlab ? 'plate' : 'local' };
 }
 
