@@ -42,6 +42,10 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
         padding: 0;
         line-height: 1.5rem;
       }
+      /* Their words stand as far apart as the other choices, and in line with them where the row wraps. */
+      .overlays button.quiet {
+        margin-inline: calc(-1 * var(--space-2));
+      }
       .low {
         font-size: var(--size-small);
         color: var(--ink-soft);

@@ -176,7 +176,7 @@ export class MeasuredEditor extends LitElement {
         ${columns.map(
           (column, i) => html`
             <div class="field">
-              <label for="new-name-${i}">${LABELS.name}: ${bandWords(column)}</label>
+              <label for="new-name-${i}">${LABELS.name} of what was read: ${bandWords(column)}</label>
               <input id="new-name-${i}" name="name" maxlength=${LIMITS.name} .value=${column.name} />
             </div>
           `,

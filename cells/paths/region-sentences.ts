@@ -48,7 +48,7 @@ function mechanismInWords(mechanism: Mechanism, region: Region, context: Sentenc
     case 'mass-spring-mass':
       return `${named?.name ?? 'the leaves bounce on the spring between them'}${given(': f0 = ', at)}${dip(region, context)}`;
     case 'mass':
-      return `the mass alone holds the sound back: ${formatQuantity(prediction.surfaceMass_kg_m2, 'surface-mass', units)}${slope}`;
+      return `the floor moves as one, and its mass holds the sound back: ${formatQuantity(prediction.surfaceMass_kg_m2, 'surface-mass', units)}${slope}${towards(region, prediction)}`;
     case 'double-leaf':
       return `the leaves move each on its own${given(', above f0 = ', at)}${slope}`;
     case 'stiffness':
@@ -102,10 +102,10 @@ function gainInWords(path: PathName, { low, high }: { low: number; high: number 
     : `; closing this path gains up to ${levelText(gain_dB)} dB`;
 }
 
-/** How fast R rises through the region, from a straight line through its bands. */
-function slopeInWords({ first, last }: Region, { R_dB }: Prediction): string {
+/** How fast R rises through the region, from a straight line through its bands; undefined with too few bands. */
+function slope_dB_per_octave({ first, last }: Region, { R_dB }: Prediction): number | undefined {
   const values = R_dB.slice(first, last + 1);
-  if (values.length < 3 || !values.every(Number.isFinite)) return '';
+  if (values.length < 3 || !values.every(Number.isFinite)) return undefined;
   const middle = (values.length - 1) / 2;
   let product = 0;
   let square = 0;
@@ -113,10 +113,23 @@ function slopeInWords({ first, last }: Region, { R_dB }: Prediction): string {
     product += (i - middle) * v;
     square += (i - middle) ** 2;
   });
-  const perOctave_dB = Math.round((3 * product) / square);
-  if (perOctave_dB === 0) return '; R stays level';
-  const rises = perOctave_dB > 0 ? 'rises' : 'falls';
-  return `; R ${rises} by ${Math.abs(perOctave_dB)} dB per octave`;
+  return Math.round((3 * product) / square);
+}
+
+function slopeInWords(region: Region, prediction: Prediction): string {
+  const slope = slope_dB_per_octave(region, prediction);
+  if (slope === undefined) return '';
+  if (slope === 0) return '; R stays level';
+  return `; R ${slope > 0 ? 'rises' : 'falls'} by ${Math.abs(slope)} dB per octave`;
+}
+
+/** Mass alone would give 6 dB per octave: where there is hardly half of that, the resonance above takes the rest. */
+function towards(region: Region, prediction: Prediction): string {
+  const slope = slope_dB_per_octave(region, prediction);
+  if (slope === undefined || slope > 3) return '';
+  const top_Hz = prediction.bands_Hz[region.last]!;
+  const next_Hz = Math.min(...prediction.resonances_Hz.map((r) => r.frequency_Hz).filter((f) => f > top_Hz));
+  return Number.isFinite(next_Hz) ? ` instead of rising by 6, so near to the resonance at ${hertzText(next_Hz)}` : '';
 }
 
 /** The weakest band of a dip. */

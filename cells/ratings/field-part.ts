@@ -73,6 +73,14 @@ export class FieldPart extends LitElement {
           display: none;
         }
       }
+      @media print {
+        table {
+          min-width: 0;
+        }
+        .about {
+          white-space: normal;
+        }
+      }
     `,
   ];
 

@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { levelText } from '#src/charts/band-data.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
-import type { Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
+import type { Flanking, Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import { type CellProperties, NotebookEdit, type Result, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
@@ -63,7 +63,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
       </div>
       <p class="note">
         Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
-        more. Ratings are predicted for a laboratory.
+        more. ${aroundNote(notebook.flanking)}
       </p>
       ${this.#story()} ${this.#failures(columns)}
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;
@@ -158,6 +158,13 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     );
     return failed.length === 0 ? nothing : html`<div class="failures">${failed}</div>`;
   }
+}
+
+/** What goes around is part of what is rated, as far as the notebook takes it to. */
+function aroundNote({ kind }: Flanking): string {
+  if (kind === 'none') return 'Ratings are predicted for a laboratory in which nothing goes around the floor.';
+  const how = kind === 'by the walls' ? 'computed wall by wall' : `a limit, “${kind}”`;
+  return `What goes around the floor is in the ratings as this notebook takes it (${how}); the floor alone would rate the same or better.`;
 }
 
 function storyLine({ label, values_dB, stress }: StoryLine) {

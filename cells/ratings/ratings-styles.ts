@@ -84,4 +84,20 @@ export const ratingsStyles = css`
   .failures {
     margin-top: var(--space-2);
   }
+  @media print {
+    .ratings {
+      min-width: 0;
+    }
+    .ratings :is(th, td) {
+      font-size: var(--size-small);
+      overflow-wrap: anywhere;
+    }
+    .ratings th[scope="row"] {
+      position: static;
+      min-width: 0;
+    }
+    .story {
+      break-inside: avoid;
+    }
+  }
 `;

@@ -103,6 +103,9 @@ export const layerListStyles = css`
   details {
     margin-top: var(--space-3);
   }
+  .fields + .note {
+    margin-top: var(--space-2);
+  }
   summary {
     color: var(--ink-soft);
     font-size: var(--size-small);

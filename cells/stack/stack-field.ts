@@ -27,12 +27,17 @@ export class StackField extends LitElement {
   static override styles = [
     controlStyles,
     css`
-      .field {
-        min-width: 0;
+      /* Names and controls of fields in a row share two rows of its grid: a name that wraps pushes none of them down. */
+      :host {
+        display: grid;
+        grid-row: span 2;
+        grid-template: subgrid / minmax(0, 1fr);
+        row-gap: 0;
       }
       .head {
         display: flex;
         align-items: center;
+        align-self: end;
         justify-content: space-between;
         gap: var(--space-1);
         min-height: 1.5rem;
@@ -108,18 +113,16 @@ export class StackField extends LitElement {
   override render() {
     const view = this.#view!;
     return html`
-      <div class="field">
-        <div class="head">
-          <label for="control">${view.name}</label>
-          <pop-menu
-            class=${view.linked ? 'linked' : ''}
-            .label=${view.linked ? `${view.label}: parameter “${view.linked.label}”` : `${view.label}, fixed: make it a parameter`}
-            .items=${this.#menu(view)}
-            >${view.linked ? 'parameter' : 'fixed'}</pop-menu
-          >
-        </div>
-        ${view.type === 'number' ? this.#renderNumber(view) : this.#renderChoice(view)}
+      <div class="head">
+        <label for="control">${view.name}</label>
+        <pop-menu
+          class=${view.linked ? 'linked' : ''}
+          .label=${view.linked ? `${view.label}: parameter “${view.linked.label}”` : `${view.label}, fixed: make it a parameter`}
+          .items=${this.#menu(view)}
+          >${view.linked ? 'parameter' : 'fixed'}</pop-menu
+        >
       </div>
+      <div>${view.type === 'number' ? this.#renderNumber(view) : this.#renderChoice(view)}</div>
     `;
   }
 

@@ -14,9 +14,10 @@ import {
   type RegionOverlay,
 } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
-import { framedPlot, quieted } from './framed-plot.ts';
+import { framedPlot, HALO, quieted } from './framed-plot.ts';
+import { lineNames } from './line-names.ts';
 import { markerPaint, markerPath, markerScale } from './marker-paths.ts';
-import { labelRows, spreadLabels } from './place-labels.ts';
+import { labelRows } from './place-labels.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
 import { svgElement } from './svg-element.ts';
 
@@ -40,7 +41,7 @@ export function drawBandPlot(data: BandChartData, frame: BandFrame, label: strin
         ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
         ...overlays.flatMap((overlay) => overlayMarks(overlay, position, data)),
         ...frequencyMarks(overlays.filter(isFrequency), frame),
-        ...lineEnds(overlays.filter(isLine), frame),
+        ...lineNames(overlays.filter(isLine), position, frame),
         ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
         ...overlays.filter(isPoints).flatMap((points) => pointsMarks(points, position)),
       ],
@@ -219,46 +220,18 @@ export function frequencyLabelRows(overlays: readonly BandOverlay[], frame: Pick
 function frequencyMarks(overlays: readonly FrequencyOverlay[], frame: BandFrame): Markish[] {
   const rows = frequencyLabelRows(overlays, frame);
   const scale = (frame.xDomain[1] - frame.xDomain[0]) / (frame.right - frame.left);
-  return overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
+  const marks = overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
     const x = 10 * Math.log10(frequency_Hz);
     if (!(x >= frame.xDomain[0] && x <= frame.xDomain[1])) return [];
     const up = rows[i]! * ROW + 6;
     const half = (label.length * CHARACTER * scale) / 2;
     // A label near the edge stays inside the picture.
     const at = Math.min(Math.max(x, frame.xDomain[0] + half), frame.xDomain[1] - half);
-    return [
-      ruleX([x], { stroke: SOFT, strokeWidth: 1, strokeDasharray: dash, insetTop: -up }),
-      text([label], {
-        x: [at],
-        frameAnchor: 'top',
-        lineAnchor: 'bottom',
-        dy: -up,
-        fill: INK,
-        stroke: 'var(--paper)',
-        strokeWidth: 4,
-      }),
-    ];
+    return {
+      rule: ruleX([x], { stroke: SOFT, strokeWidth: 1, strokeDasharray: dash, insetTop: -up }),
+      name: text([label], { x: [at], frameAnchor: 'top', lineAnchor: 'bottom', dy: -up, fill: INK, ...HALO }),
+    };
   });
-}
-
-/** Names at the right ends of thin lines, moved apart where they would touch. */
-function lineEnds(overlays: readonly LineOverlay[], frame: BandFrame): Markish[] {
-  if (overlays.length === 0) return [];
-  const { low, high } = frame.range;
-  const perPixel = (high - low) / (frame.bottom - frame.top);
-  const ends = overlays.map(({ values_dB }) => {
-    const last = values_dB.findLast((v) => Number.isFinite(v) && v >= low && v <= high);
-    return Math.min(high, Math.max(low, last ?? high));
-  });
-  const places = spreadLabels(ends, { gap: 14 * perPixel, low, high });
-  return [
-    text(overlays, {
-      x: () => frame.xDomain[1],
-      y: (_, i) => places[i],
-      text: 'label',
-      textAnchor: 'start',
-      dx: 4,
-      fill: SOFT,
-    }),
-  ];
+  // A rule that ends at a name in a higher row passes behind those in lower ones.
+  return [...marks.map(({ rule }) => rule), ...marks.map(({ name }) => name)];
 }

@@ -2,6 +2,9 @@ import { axisX, axisY, type Markish, plot } from '@observablehq/plot';
 import { bandLabel, labelledBands, nominalPosition } from './band-axis.ts';
 import type { BandFrame } from './band-frame.ts';
 
+/** Keeps what lies behind a name off its letters. */
+export const HALO = { stroke: 'var(--paper)', strokeWidth: 4 } as const;
+
 export interface FramedPlot {
   readonly frame: BandFrame;
   /** One sentence that says what the picture shows. */

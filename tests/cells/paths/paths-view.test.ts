@@ -115,8 +115,24 @@ describe('sentences', () => {
     const R_dB = BANDS_HZ.map((_, i) => 20 + 2 * i);
     const region = { first: 3, last: 8, path: 'direct', mechanism: 'mass' } as const;
     expect(sentence(region, { R_dB, surfaceMass_kg_m2: 92 })).toBe(
-      'From 100 to 315 Hz the mass alone holds the sound back: 92 kg/m²; R rises by 6 dB per octave.',
+      'From 100 to 315 Hz the floor moves as one, and its mass holds the sound back: 92 kg/m²; R rises by 6 dB per octave.',
     );
+  });
+
+  test.each([
+    [-1 / 3, 'falls by 1 dB per octave instead of rising by 6, so near to the resonance at 144 Hz'],
+    [1, 'rises by 3 dB per octave instead of rising by 6, so near to the resonance at 144 Hz'],
+    [0, 'stays level instead of rising by 6, so near to the resonance at 144 Hz'],
+    [4 / 3, 'rises by 4 dB per octave'],
+  ])('mass by %d dB a third names the resonance that keeps it from its 6 dB per octave', (perBand_dB, words) => {
+    const R_dB = BANDS_HZ.map((_, i) => 20 + perBand_dB * i);
+    const resonances_Hz = [187, 144, 31].map((frequency_Hz) => ({
+      frequency_Hz,
+      name: 'made up',
+      kind: 'mass-spring-mass' as const,
+    }));
+    const region = { first: 0, last: 3, path: 'direct', mechanism: 'mass' } as const;
+    expect(sentence(region, { R_dB, resonances_Hz })).toMatch(new RegExp(`; R ${words}\\.$`));
   });
 
   test('coincidence bears the leaf, its fc and the weakest band', () => {
