@@ -7,22 +7,7 @@ export interface RoomSize {
   readonly height_m: number;
 }
 
-/** Natural frequencies of a room with hard walls up to `highest_Hz`, lowest first. Kuttruff, Room Acoustics, eq. (3.15). */
-export function roomModes_Hz(room: RoomSize, highest_Hz: number, air: Air = ROOM_AIR): number[] {
-  const [x, y, z] = modeSteps_Hz(room, air);
-  const modes: number[] = [];
-  for (let l = 0; l * x <= highest_Hz; l++) {
-    for (let m = 0; m * y <= highest_Hz; m++) {
-      for (let n = 0; n * z <= highest_Hz; n++) {
-        const f = Math.hypot(l * x, m * y, n * z);
-        if (f > 0 && f <= highest_Hz) modes.push(f);
-      }
-    }
-  }
-  return modes.sort((f, g) => f - g);
-}
-
-/** c/2 over each side, Hz, the longest side last. */
+/** c/2 over each side, Hz, the longest side last. @throws RangeError for a side that is not above 0. */
 function modeSteps_Hz(room: RoomSize, air: Air): readonly [number, number, number] {
   const steps = [room.length_m, room.width_m, room.height_m].map((side) => {
     if (!(side > 0)) throw new RangeError(`room sides must be > 0, got ${side}`);
@@ -32,8 +17,8 @@ function modeSteps_Hz(room: RoomSize, air: Air): readonly [number, number, numbe
 }
 
 /**
- * How many modes lie in a band, edges included, counted no further than `enough`: then a hall at high frequency costs as
- * little as a closet.
+ * How many natural frequencies of a room with hard walls lie in a band, edges included (Kuttruff, Room Acoustics, eq.
+ * (3.15)), counted no further than `enough`: then a hall at high frequency costs as little as a closet.
  */
 function modesInside(room: RoomSize, { lower_Hz, upper_Hz }: BandEdges, enough: number, air: Air): number {
   const [x, y, z] = modeSteps_Hz(room, air);

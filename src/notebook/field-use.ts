@@ -24,11 +24,6 @@ export function fieldsUsing(notebook: Notebook, key: string): readonly FieldUse[
   );
 }
 
-/** Keys of the parameters that no stack refers to. */
-export function unusedParameters(notebook: Notebook): readonly string[] {
-  return notebook.parameters.map((p) => p.key).filter((key) => fieldsUsing(notebook, key).length === 0);
-}
-
 /** Why a quantity's range is not accepted, as one sentence; undefined if it is. */
 export function rangeProblem(parameter: QuantityParameter, uses: readonly FieldUse[]): string | undefined {
   if (!(parameter.min <= parameter.max))
