@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
@@ -12,62 +12,18 @@ import type { BandChart } from '#src/charts/band-chart.ts';
 import { bandCsv, bandTable } from '#src/charts/band-table.ts';
 import { toggleOverlay } from '#src/notebook/edits/toggle-overlay.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import { messageOf } from '#src/notebook/message-of.ts';
 import type { CurveOverlay, CurveQuantity, CurvesCell, Notebook } from '#src/notebook/types.ts';
 import { needsTools, OVERLAYS } from './curve-overlays.ts';
 import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
+import { curvesStyles } from './curves-styles.ts';
 import { type CurvesTools, type CurvesView, curvesView } from './curves-view.ts';
 import type { MeasuredEditor } from './measured-editor.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
 @customElement('curves-cell')
 export class CurvesCellElement extends LitElement implements CellProperties<CurvesCell> {
-  static override styles = [
-    controlStyles,
-    segmentedStyles,
-    pictureCellStyles,
-    css`
-      .overlays {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--space-1) var(--space-4);
-        margin: var(--space-3) 0 0;
-        padding: 0;
-        border: 0;
-        font-size: var(--size-small);
-        color: var(--ink-soft);
-      }
-      .overlays legend {
-        float: left;
-        padding: 0;
-        line-height: 1.5rem;
-      }
-      /* Their words stand as far apart as the other choices, and in line with them where the row wraps. */
-      .overlays button.quiet {
-        margin-inline: calc(-1 * var(--space-2));
-      }
-      .low {
-        font-size: var(--size-small);
-        color: var(--ink-soft);
-      }
-      .dropping {
-        outline: 2px dashed var(--focus);
-        outline-offset: 4px;
-      }
-      table.measured-ratings {
-        width: auto;
-        font-size: var(--size-small);
-      }
-      table.measured-ratings th[scope="row"] {
-        min-width: 7rem;
-        overflow-wrap: anywhere;
-      }
-      .remark {
-        margin-top: var(--space-2);
-        overflow-wrap: anywhere;
-      }
-    `,
-  ];
+  static override styles = [controlStyles, segmentedStyles, pictureCellStyles, curvesStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) cell!: CurvesCell;
@@ -242,7 +198,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     try {
       return await load();
     } catch (error) {
-      this.problem = `What lies over the curves could not be loaded: ${error instanceof Error ? error.message : String(error)}.`;
+      this.problem = `What lies over the curves could not be loaded: ${messageOf(error)}.`;
       return undefined;
     }
   }
