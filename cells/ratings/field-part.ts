@@ -74,6 +74,9 @@ export class FieldPart extends LitElement {
         }
       }
       @media print {
+        .scroll {
+          break-inside: avoid;
+        }
         table {
           min-width: 0;
         }

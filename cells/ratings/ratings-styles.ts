@@ -96,6 +96,7 @@ export const ratingsStyles = css`
       position: static;
       min-width: 0;
     }
+    .scroll,
     .story {
       break-inside: avoid;
     }

@@ -20,6 +20,11 @@ export class WidthKeeper implements ReactiveController {
     host.addController(this);
   }
 
+  /** Takes a width for granted until one is measured: what was never laid out has none. */
+  assume(width: number): void {
+    this.width ||= width;
+  }
+
   hostConnected(): void {
     this.#sizes.observe(this.#host);
   }

@@ -213,6 +213,24 @@ describe('while values change', () => {
     expect(cells(chart, 0).at(-1)).toBe('43.0 dB');
   });
 
+  test('a chart that nobody has scrolled to is drawn for paper, and again once it is seen', async () => {
+    const unseen = document.createElement('div');
+    unseen.style.display = 'none';
+    const chart = document.createElement('band-chart');
+    chart.data = data();
+    unseen.append(chart);
+    document.body.append(unseen);
+    await frames();
+    expect(chart.picture).toBeUndefined();
+    window.dispatchEvent(new Event('beforeprint'));
+    expect(curvesOf(chart)).toHaveLength(2);
+    expect(chart.shadowRoot!.querySelector('.picture')!.contains(chart.picture!)).toBe(true);
+    unseen.style.display = 'block';
+    unseen.style.width = '500px';
+    await expect.poll(() => chart.picture!.getAttribute('width')).toBe('500');
+    unseen.remove();
+  });
+
   test('a chart that is moved in the page goes on reacting to its width', async () => {
     const chart = await bandChart();
     const place = document.createElement('div');
