@@ -38,7 +38,8 @@ export class Airborne {
   /**
    * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
    *
-   * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's σ cos θ.
+   * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's
+   * σ cos θ.
    * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0). Resonant, below fc of the first leaf:
    * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
    */

@@ -1,6 +1,7 @@
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
+import { naturalFrequency_Hz } from './natural-frequency.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
@@ -40,7 +41,7 @@ export class Impact {
     this.#transfer = new Float64Array(n);
     this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
-    this.contactResonance_Hz = Math.sqrt(this.#contactStiffness_N_m / TAPPING_MACHINE.hammerMass_kg) / (2 * Math.PI);
+    this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
     this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;
     this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
   }
@@ -48,8 +49,9 @@ export class Impact {
   /**
    * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
    *
-   * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports: the
-   * struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the supports pass on.
+   * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports:
+   * the struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the supports
+   * pass on.
    */
   at(f_Hz: number, waves: FastWaves): ImpactShares {
     const { air, plates } = this.#model;
