@@ -17,10 +17,10 @@ export interface ChainImpedance {
 
 /** Stiffness and mass per area of the leaves the chain is fastened to. */
 export interface ChainEnds {
-  readonly upperBending_Nm: number;
-  readonly upperMass_kg_m2: number;
-  readonly lowerBending_Nm: number;
-  readonly lowerMass_kg_m2: number;
+  upperBending_Nm: number;
+  upperMass_kg_m2: number;
+  lowerBending_Nm: number;
+  lowerMass_kg_m2: number;
 }
 
 const SPRING_KNEE_HZ = 200;

@@ -28,6 +28,8 @@ export class FastWaves {
   readonly cavities: CavityResonances;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
   readonly supportPower: Float64Array;
+  /** Force² on each interlayer's lower leaf per velocity² of the upper leaf's reverberant field; 0 where it has none. */
+  readonly reverberantCoupling: Float64Array;
   readonly airborne: FastSums;
   readonly struck: FastSums;
   readonly #model: FloorModel;
@@ -40,6 +42,7 @@ export class FastWaves {
     this.free = new FreeBendingWaves(model);
     this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
+    this.reverberantCoupling = new Float64Array(model.interlayers.length);
     this.airborne = noSums(model.plates.length);
     this.struck = noSums(model.plates.length);
   }
@@ -58,6 +61,7 @@ export class FastWaves {
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;
+      this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
     const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);

@@ -75,7 +75,7 @@ export function reverberantPower(
     const power = waves.supportPower[i]!;
     if (power === 0) continue;
     const above = leafVelocity2[i]! / leafVelocity2[0]!;
-    out.supports += above * line.reverberantCoupling(i, f_Hz) * power * belowTransfer[i + 1]!;
+    out.supports += above * waves.reverberantCoupling[i]! * power * belowTransfer[i + 1]!;
   }
 }
 
@@ -106,7 +106,8 @@ function averageAround(
   if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
   let narrowest = width;
   for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
-  for (const mu of waves.free.mu) if (mu > low && mu < high) nodes.breakAt(mu, narrowest);
+  const free = waves.free.mu;
+  for (let i = 0; i <= last; i++) if (free[i]! > low && free[i]! < high) nodes.breakAt(free[i]!, narrowest);
   const { s2, width2, count } = waves.cavities;
   for (let j = 0; j < count; j++) {
     const mu = Math.sqrt(s2[j]!);

@@ -53,7 +53,8 @@ export class SlowWaves {
   radiated(f_Hz: number, waves: FastWaves, beside: number): number {
     const others = waves.struck.radiated + beside;
     this.#findPeaks(f_Hz, waves);
-    const peaks = this.#energies.reduce((sum, energy) => sum + energy, 0);
+    let peaks = 0;
+    for (let i = 0; i < this.#energies.length; i++) peaks += this.#energies[i]!;
     // Above fc of the struck leaf hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
       const rough = this.#sum(f_Hz, waves, ROUGH_POINTS);
@@ -128,10 +129,7 @@ export class SlowWaves {
     waves.cavities.breakSide(nodes, 'slow');
     const end = BEYOND * slowest;
     const cap = capRoot(k0, this.#model, waves.forced.at(0));
-    nodes
-      .breakAt(Math.min(cap, end), cap / 2)
-      .breakAt(end, Infinity)
-      .fill(points);
+    nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
     const { x, weight, count } = nodes;
     let radiated = 0;
     for (let j = 0; j < count; j++) radiated += weight[j]! * this.#at(x[j]!, k0, waves);

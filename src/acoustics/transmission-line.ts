@@ -137,12 +137,11 @@ export class TransmissionLine {
   /** What the supports of interlayer `i` are fastened to. */
   #ends(i: number): ChainEnds {
     const { plates } = this.#model;
-    return {
-      upperBending_Nm: this.states[i]!.bending_Nm,
-      upperMass_kg_m2: plates[i]!.surfaceMass_kg_m2,
-      lowerBending_Nm: this.states[i + 1]!.bending_Nm,
-      lowerMass_kg_m2: plates[i + 1]!.surfaceMass_kg_m2,
-    };
+    ends.upperBending_Nm = this.states[i]!.bending_Nm;
+    ends.upperMass_kg_m2 = plates[i]!.surfaceMass_kg_m2;
+    ends.lowerBending_Nm = this.states[i + 1]!.bending_Nm;
+    ends.lowerMass_kg_m2 = plates[i + 1]!.surfaceMass_kg_m2;
+    return ends;
   }
 
   /** |1/C|² of the supports of interlayer `i` between unbounded leaves: force² on the lower per velocity² of the upper. */
@@ -322,6 +321,7 @@ export class TransmissionLine {
 }
 
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
+const ends: ChainEnds = { upperBending_Nm: 0, upperMass_kg_m2: 0, lowerBending_Nm: 0, lowerMass_kg_m2: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };
 /** A = D, B, C of the fluid layer at hand, and of none. */
 const fluid = new Float64Array(6);
