@@ -25,7 +25,7 @@ export function asTable(result: NotebookPrediction): string {
     `${title}\n${bandTable(stack)}`,
     ...PARTS.flatMap((table) => table(stack) ?? []).map((block) => `${title}: ${block}`),
   ]);
-  return printable([head, ...overview, ...blocks, CAUTION].join('\n\n'));
+  return printable([head, ...overview, ...blocks, caution(stacks)].join('\n\n'));
 }
 
 /** What is shown of a stack besides its bands, each with its heading; undefined where it was not asked for. */
@@ -37,9 +37,13 @@ const PARTS: readonly ((stack: StackPrediction) => string | undefined)[] = [
   sensitivityTable,
 ];
 
-const CAUTION =
-  'Predicted, laboratory-like values; in the field sound also goes around. Added mass is load: ask a structural engineer.\n' +
-  'Local codes and licensed practice decide.';
+function caution(stacks: readonly TitledStack[]): string {
+  const flanked = stacks.some(({ stack }) => stack.paths_dB.flanking !== undefined);
+  const how = flanked
+    ? 'Predicted with the sound that is stated to go around; what is not stated, and workmanship, make it worse.'
+    : 'Predicted, laboratory-like values; in the field sound also goes around.';
+  return `${how} Added mass is load: ask a structural engineer.\nLocal codes and licensed practice decide.`;
+}
 
 const RATINGS: readonly (readonly [heading: string, of: (ratings: Ratings) => string])[] = [
   ['STC', (r) => whole(r.STC)],
