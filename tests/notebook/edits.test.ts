@@ -247,6 +247,17 @@ describe('setting a field of a stack', () => {
       }
     });
 
+    test('is told as a change of that fork alone where the base does not read it', () => {
+      const soft = { ...varied, active: 'soft' };
+      const next = setStackField(soft, 'floor', ['layers', 1, 'supportStiffness_N_m'], 3e5);
+      const { key, value } = next.parameters.at(-1)!;
+      expect(value).not.toBe(3e5);
+      expect(next.scenarios.filter(({ changes }) => key in changes).map(({ id }) => id)).toContain('soft');
+      for (const { id, changes } of next.scenarios) {
+        if (id !== 'soft' && changes[key] !== undefined) expect(changes[key]).not.toBe(3e5);
+      }
+    });
+
     test('a density keeps that of the material where the material varies', () => {
       const mixed = makeParameter(varied, 'floor', ['layers', 2, 'sheets', 0, 'material']);
       const osb = setParameter(mixed, 'ceiling-material', 'osb', 'soft');

@@ -11,7 +11,7 @@ import { withStack } from './with-stack.ts';
 export interface ParameterWish {
   /** What people read; from the field's own name unless given. */
   readonly label?: string;
-  /** A value the new parameter's range must hold besides the present one. */
+  /** What the active scenario is about to hold: the new parameter's range must hold it too. */
   readonly reach?: ParameterValue;
 }
 
@@ -47,8 +47,11 @@ export function madeParameter(
   const name = fieldLabel(stack, path);
   if (reach !== undefined && !acceptsLiteral(notebook, spec, reach))
     throw new RangeError(`${name} does not accept ${JSON.stringify(reach)}`);
-  const present = presentValues(notebook, stackId, path);
-  const value = present.get(baseScenario(notebook).id) ?? reach ?? [...present.values()][0];
+  const present = new Map(presentValues(notebook, stackId, path));
+  const base = baseScenario(notebook).id;
+  const value = present.get(base) ?? [...present.values()][0] ?? reach;
+  // Where the base does not read the field, what is typed is the active scenario's own and must not become the base's.
+  if (!present.has(base) && reach !== undefined) present.set(notebook.active, reach);
   if (value === undefined) throw new RangeError(`${name} must have a value before it becomes a parameter, got none`);
   const words = label ?? name;
   const key = freshKey(
