@@ -15,14 +15,20 @@ const MOST_MODES = 32;
 export function cavityPeaks(model: FloorModel, course: CoincidenceCourse): FrequencyPeak[] {
   return model.interlayers.flatMap((layer, i) => {
     if (layer.kind === 'mat' || filledShare(layer) > DAMPED_SHARE) return [];
+    const waves = [...wavesOf(model, i), ...wavesOf(model, i + 1)];
     // Twice the same leaf meets the same waves.
-    const alike = course.logRatio[i]!.every((y, j) => y === course.logRatio[i + 1]![j]);
-    return [
-      ...crossModes(model, layer),
-      ...meetings(model, course, layer, i),
-      ...(alike ? [] : meetings(model, course, layer, i + 1)),
-    ];
+    const different = waves.filter((wave, n) => !waves.slice(0, n).some((other) => course.alike(wave, other)));
+    return [...crossModes(model, layer), ...different.flatMap((wave) => meetings(model, course, layer, wave))];
   });
+}
+
+/** The free waves that move a leaf: its own, or those of all leaves that mats join to it. */
+function wavesOf({ interlayers }: FloorModel, leaf: number): number[] {
+  let first = leaf;
+  let last = leaf;
+  while (interlayers[first - 1]?.kind === 'mat') first--;
+  while (interlayers[last]?.kind === 'mat') last++;
+  return Array.from({ length: last - first + 1 }, (_, n) => first + n);
 }
 
 function crossModes({ air, constants }: FloorModel, { depth_m }: CavityModel): FrequencyPeak[] {
@@ -34,7 +40,7 @@ function crossModes({ air, constants }: FloorModel, { depth_m }: CavityModel): F
 }
 
 /** Half waves across the cavity N = (2df/c) √(1 − κ fc/f), κ the part of kx² that counts between joists; peaks at whole N. */
-function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityModel, leaf: number): FrequencyPeak[] {
+function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityModel, wave: number): FrequencyPeak[] {
   const { air, constants, plates } = model;
   const bay4 = bay4_m4(layer);
   const halfWaves = (x: number, logRatio: number): number => {
@@ -44,21 +50,21 @@ function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityMod
     const inside = 1 - s2 * keptShare(bay4, k0 * k0 * s2);
     return inside > 0 ? ((2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s) * Math.sqrt(inside) : 0;
   };
-  const values = course.logRatio[leaf]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));
+  const values = course.free[wave]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));
   const most = Math.min(Math.floor(Math.max(...values)), MOST_MODES);
   const peaks: FrequencyPeak[] = [];
   for (let n = 1; n <= most; n++) {
-    for (const { logFrequency, slope } of course.crossings(values, (x) => halfWaves(x, course.at(leaf, x)), n)) {
+    for (const { logFrequency, slope } of course.crossings(values, (x) => halfWaves(x, course.freeAt(wave, x)), n)) {
       const f_Hz = Math.exp(logFrequency);
-      const s2 = Math.exp(-course.at(leaf, logFrequency));
+      const s2 = Math.exp(-course.freeAt(wave, logFrequency));
       const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
       const kept = keptShare(bay4, k0 * k0 * s2);
       // Half-widths along s² = sin² θ inside the cavity: of coincidence, by loss and radiation, and of the cavity resonance.
       const u = Math.sqrt(Math.max(1 - s2, 0.01));
       const radiation =
-        (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (2 * Math.PI * f_Hz * plates[leaf]!.surfaceMass_kg_m2 * u);
+        (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (2 * Math.PI * f_Hz * plates[wave]!.surfaceMass_kg_m2 * u);
       const width =
-        (kept * s2 * (course.loss(leaf, logFrequency) + radiation)) / 2 +
+        (kept * s2 * (course.freeLoss(wave, logFrequency) + radiation)) / 2 +
         cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
       // N² = (2df/c)² (1 − κs²): what a shift of N is along s².
       const across = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;

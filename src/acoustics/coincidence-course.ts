@@ -68,6 +68,11 @@ export class CoincidenceCourse {
     );
   }
 
+  /** Whether two free waves run alike all along, as those of two equal leaves do. */
+  alike(wave: number, other: number): boolean {
+    return this.free[wave]!.every((y, j) => y === this.free[other]![j]);
+  }
+
   /** Loss factor of a free wave: its leaf's, the least of all where a mat joins leaves. */
   freeLoss(wave: number, logFrequency: number): number {
     if (!this.#waves.joined) return this.loss(wave, logFrequency);
