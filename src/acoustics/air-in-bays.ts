@@ -19,7 +19,12 @@ export function keptShare(bay4: number, kx2: number): number {
   return 1 - 0.5 / (1 + bay4 * kx2 * kx2);
 }
 
-/** kx² of the wave of which `inside` ≥ 0 counts between the joists: the inverse of kx² · keptShare. */
+/** What counts of kx² between the joists. */
+export function insideKx2(bay4: number, kx2: number): number {
+  return kx2 * keptShare(bay4, kx2);
+}
+
+/** kx² of the wave of which `inside` ≥ 0 counts between the joists: the inverse of `insideKx2`. */
 export function outsideKx2(bay4: number, inside: number): number {
   let kx2 = inside;
   for (let step = 0; step < STEPS; step++) {

@@ -20,19 +20,16 @@ export interface AirborneShares {
 export class Airborne {
   readonly shares: AirborneShares = { forced: 0, resonant: 0, supports: 0 };
   readonly #model: FloorModel;
-  readonly #transfer: Float64Array;
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
 
   constructor(model: FloorModel, quadrature: Quadrature) {
-    const n = model.plates.length;
     this.#model = model;
     this.#scratch = {
-      leafVelocity2: new Float64Array(n),
+      leafVelocity2: new Float64Array(model.plates.length),
       points: quadrature.resonance,
       airborne: true,
     };
-    this.#transfer = new Float64Array(n);
   }
 
   /**
@@ -53,9 +50,8 @@ export class Airborne {
     const omega = 2 * Math.PI * f_Hz;
     shares.forced = 8 * z0 * z0 * radiated;
     shares.supports = 0;
-    for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
     for (let i = 0; i < last; i++) {
-      shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * this.#transfer[i + 1]!;
+      shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
     }
 
     shares.resonant = 0;
@@ -66,7 +62,7 @@ export class Airborne {
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const loss = state.lossFactor + matLoss(this.#model, line.states, f_Hz, 0);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * loss);
-      reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
+      reverberantPower(this.#model, waves, f_Hz, this.#scratch, this.#power);
       shares.resonant = 2 * z0 * v2 * this.#power.direct;
       shares.supports += 2 * z0 * v2 * this.#power.supports;
     }

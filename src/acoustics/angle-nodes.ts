@@ -20,9 +20,10 @@ export function angleNodes(
   nodes.begin().breakAt(1, Infinity);
   if (forced.limit < 1) nodes.breakAt(forced.limit, Infinity);
   let grazing = Infinity;
+  // Waves of leaves that a mat joins belong to both; of neighbours so joined the less damped may rule.
+  const least = free.joined ? leastLoss(line.states) : undefined;
   for (let i = 0; i < plates.length; i++) {
-    // Waves of leaves that a mat joins belong to both; of neighbours so joined the less damped may rule.
-    const lossFactor = free.joined ? leastLoss(line.states) : line.states[i]!.lossFactor;
+    const lossFactor = least ?? line.states[i]!.lossFactor;
     const mass = plates[i]!.surfaceMass_kg_m2;
     const mu = free.mu[i]!;
     const r = 1 / (mu * mu);

@@ -1,4 +1,4 @@
-import { bay4_m4, keptShare } from './air-in-bays.ts';
+import { bay4_m4, insideKx2, keptShare } from './air-in-bays.ts';
 import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
 import type { CoincidenceCourse } from './coincidence-course.ts';
 import { cavityLossFactor } from './fibre.ts';
@@ -47,7 +47,7 @@ function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityMod
     const f_Hz = Math.exp(x);
     const s2 = Math.exp(-logRatio);
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
-    const inside = 1 - s2 * keptShare(bay4, k0 * k0 * s2);
+    const inside = 1 - insideKx2(bay4, k0 * k0 * s2) / (k0 * k0);
     return inside > 0 ? ((2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s) * Math.sqrt(inside) : 0;
   };
   const values = course.free[wave]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));

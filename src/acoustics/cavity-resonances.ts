@@ -1,11 +1,8 @@
-import { bay4_m4, keptShare, outsideKx2 } from './air-in-bays.ts';
+import { bay4_m4, insideKx2, keptShare, outsideKx2 } from './air-in-bays.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
-
-/** So many resonances across a cavity, from grazing sound on, are given points wherever they are; more tell nothing. */
-const MOST_MODES = 1;
 
 /** Half-width in √(s² − 1) of what happens where waves begin to fade inside a cavity. */
 const FADING = 0.5;
@@ -19,9 +16,10 @@ const PARTLY_FILLED = 0.15;
 
 /**
  * Where along s² = k²/k0² cavities resonate at one frequency: the leaves on their air at kz/k0 = f0/f, and across their
- * depth at kz/k0 = nc/(2df) inside. Between joists only part of kx² counts, so that some of these waves run slower than
- * sound outside; there, with fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than
- * half have no sharp resonance, those filled to some part the first alone.
+ * depth at kz/k0 = nc/(2df) inside, the first and those on either side of where a leaf's waves meet sound; others tell
+ * nothing. Between joists only part of kx² counts, so that some of these waves run slower than sound outside; there, with
+ * fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than half have no sharp
+ * resonance, those filled to some part the first alone.
  */
 export class CavityResonances {
   count = 0;
@@ -34,11 +32,11 @@ export class CavityResonances {
   constructor(model: FloorModel) {
     this.#model = model;
     this.#cavities = resonators(model);
-    this.s2 = new Float64Array(this.#cavities.length * (MOST_MODES + 2 + 2 * model.plates.length));
+    this.s2 = new Float64Array(this.#cavities.length * (3 + 2 * model.plates.length));
     this.width2 = new Float64Array(this.s2.length);
   }
 
-  /** @param mu k/k0 of the leaves' free waves: high resonances count where these meet sound. */
+  /** @param mu k/k0 of the leaves' free waves. */
   at(f_Hz: number, mu: Float64Array): this {
     const { air, constants } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
@@ -49,17 +47,16 @@ export class CavityResonances {
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
       if (filled > 0.5) continue;
       const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
-      const modes = filled > DAMPED_SHARE ? 0 : MOST_MODES;
       this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
-      if (modes === 0) continue;
+      if (filled > DAMPED_SHARE) continue;
       const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
-      for (let n = 1; n <= modes; n++) this.#resonate(n / fitting, loss, bay4, k02);
+      this.#resonate(1 / fitting, loss, bay4, k02);
       for (let i = 0; i < mu.length; i++) {
         const s2 = mu[i]! * mu[i]!;
         if (!(s2 < 1)) continue;
-        const met = Math.floor(fitting * Math.sqrt(1 - s2 * keptShare(bay4, k02 * s2)));
-        if (met >= modes) this.#resonate((met + 1) / fitting, loss, bay4, k02);
-        if (met > modes) this.#resonate(met / fitting, loss, bay4, k02);
+        const met = Math.floor(fitting * Math.sqrt(1 - insideKx2(bay4, k02 * s2) / k02));
+        if (met >= 1) this.#resonate((met + 1) / fitting, loss, bay4, k02);
+        if (met > 1) this.#resonate(met / fitting, loss, bay4, k02);
       }
     }
     return this;

@@ -44,14 +44,19 @@ export class CoincidenceCourse {
     const even = Array.from({ length: POINTS }, (_, j) => Math.log(FROM_Hz) + j * step);
     this.logFrequency = [...even, ...this.kinks_Hz.map(Math.log)].sort((a, b) => a - b);
     this.logRatio = model.plates.map((_, leaf) => this.logFrequency.map((x) => this.at(leaf, x)));
-    this.free = this.#waves.joined
+    this.free = this.joined
       ? this.logRatio.map((_, i) => this.logFrequency.map((x) => this.freeAt(i, x)))
       : this.logRatio;
   }
 
+  /** Whether a mat joins any leaves, so that free waves are not the leaves' own. */
+  get joined(): boolean {
+    return this.#waves.joined;
+  }
+
   /** As `free`, between the points of the grid too. */
   freeAt(wave: number, logFrequency: number): number {
-    if (!this.#waves.joined) return this.at(wave, logFrequency);
+    if (!this.joined) return this.at(wave, logFrequency);
     const { plates, constants } = this.#model;
     const f_Hz = Math.exp(logFrequency);
     for (let i = 0; i < plates.length; i++)
@@ -75,7 +80,7 @@ export class CoincidenceCourse {
 
   /** Loss factor of a free wave: its leaf's, the least of all where a mat joins leaves. */
   freeLoss(wave: number, logFrequency: number): number {
-    if (!this.#waves.joined) return this.loss(wave, logFrequency);
+    if (!this.joined) return this.loss(wave, logFrequency);
     return this.#model.plates.reduce((least, _, leaf) => Math.min(least, this.loss(leaf, logFrequency)), Infinity);
   }
 

@@ -1,8 +1,8 @@
 import { cavityPeaks } from './cavity-peaks.ts';
-import { CoincidenceCourse } from './coincidence-course.ts';
+import { CoincidenceCourse, type Crossing } from './coincidence-course.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
-import { resonances } from './resonances.ts';
+import { bounceResonances } from './resonances.ts';
 import { MAXIMUM_RADIATION, resonantRadiation } from './resonant-radiation.ts';
 
 /** Relative half-width of leaves bouncing on their springs: our own, of the order of the springs' loss. */
@@ -30,16 +30,16 @@ function coincidences({ plates }: FloorModel, course: CoincidenceCourse): Freque
   return plates.flatMap((_, leaf) =>
     course
       .crossings(course.free[leaf]!, (x) => course.freeAt(leaf, x))
-      .map(({ logFrequency, slope }) => peak(logFrequency, course.freeLoss(leaf, logFrequency) / 2 / Math.abs(slope))),
+      .map((crossing) => resonance(crossing, course.freeLoss(leaf, crossing.logFrequency))),
   );
 }
 
 /** Where the first leaf of a floating floor would meet sound by itself: its reverberant field counts up to there. */
 function firstLeaf(course: CoincidenceCourse): FrequencyPeak[] {
-  if (course.free === course.logRatio) return [];
+  if (!course.joined) return [];
   return course
     .crossings(course.logRatio[0]!, (x) => course.at(0, x))
-    .map(({ logFrequency, slope }) => peak(logFrequency, course.loss(0, logFrequency) / 2 / Math.abs(slope)));
+    .map((crossing) => resonance(crossing, course.loss(0, crossing.logFrequency)));
 }
 
 /** Where two leaves have the same fc: their waves meet sound at the same angle, or are equally slow. */
@@ -53,9 +53,9 @@ function equalLeaves({ plates }: FloorModel, course: CoincidenceCourse): Frequen
         one.map((y, j) => y - other[j]!),
         (x) => course.at(leaf - 1, x) - course.at(leaf, x),
       )
-      .map(({ logFrequency, slope }) => {
-        const loss = course.loss(leaf - 1, logFrequency) + course.loss(leaf, logFrequency);
-        return peak(logFrequency, loss / 2 / Math.abs(slope));
+      .map((crossing) => {
+        const { logFrequency } = crossing;
+        return resonance(crossing, course.loss(leaf - 1, logFrequency) + course.loss(leaf, logFrequency));
       });
   });
 }
@@ -76,9 +76,12 @@ function radiationCaps(model: FloorModel, course: CoincidenceCourse): FrequencyP
 
 /** The leaves on their springs: half-width by the loss of the supports and mats, roughly. */
 function bounces(model: FloorModel): FrequencyPeak[] {
-  return resonances(model)
-    .filter(({ kind }) => kind === 'mass-spring-mass' || kind === 'floating')
-    .map(({ frequency_Hz }) => ({ frequency_Hz, relativeWidth: BOUNCE_WIDTH }));
+  return bounceResonances(model).map(({ frequency_Hz }) => ({ frequency_Hz, relativeWidth: BOUNCE_WIDTH }));
+}
+
+/** A loss factor is twice the relative half-width of a resonance; the crossing passes so fast. */
+function resonance({ logFrequency, slope }: Crossing, lossFactor: number): FrequencyPeak {
+  return peak(logFrequency, lossFactor / 2 / Math.abs(slope));
 }
 
 function peak(logFrequency: number, relativeWidth: number): FrequencyPeak {

@@ -19,7 +19,6 @@ export class Impact {
   readonly shares: ImpactShares = { direct: 0, supports: 0 };
   readonly #model: FloorModel;
   readonly #slow: SlowWaves;
-  readonly #transfer: Float64Array;
   readonly #scratch: ReverberantScratch;
   readonly #power: ReverberantPower = { direct: 0, supports: 0 };
   readonly #lowerExtraLoss: number;
@@ -30,15 +29,13 @@ export class Impact {
   readonly #hasSupports: boolean;
 
   constructor(model: FloorModel, quadrature: Quadrature) {
-    const n = model.plates.length;
     this.#model = model;
     this.#slow = new SlowWaves(model, quadrature.slowWaves);
     this.#scratch = {
-      leafVelocity2: new Float64Array(n),
+      leafVelocity2: new Float64Array(model.plates.length),
       points: quadrature.resonance,
       airborne: false,
     };
-    this.#transfer = new Float64Array(n);
     this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
@@ -57,8 +54,6 @@ export class Impact {
     const { air, plates } = this.#model;
     const { shares } = this;
     const { line } = waves;
-    const { velocity2 } = waves.struck;
-    const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const omega = 2 * Math.PI * f_Hz;
     const k0 = omega / air.soundSpeed_m_s;
@@ -67,11 +62,9 @@ export class Impact {
     const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
     const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m, this.#contactLoss);
 
-    for (let i = 0; i <= last; i++) this.#transfer[i] = velocity2[last]! / velocity2[i]!;
-
     shares.supports = 0;
     if (this.#hasSupports) {
-      reverberantPower(this.#model, waves, f_Hz, this.#transfer, this.#scratch, this.#power);
+      reverberantPower(this.#model, waves, f_Hz, this.#scratch, this.#power);
       const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
       const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
       shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);

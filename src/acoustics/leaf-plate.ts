@@ -38,6 +38,11 @@ export interface LeafPlace {
   readonly carried_kg_m2: number;
 }
 
+/** c²/2π √(m'/B): the frequency at which bending waves of a plate run as fast as sound, Hz. */
+export function coincidence_Hz(surfaceMass_kg_m2: number, bending_Nm: number, { soundSpeed_m_s: c }: Air): number {
+  return ((c * c) / (2 * Math.PI)) * Math.sqrt(surfaceMass_kg_m2 / bending_Nm);
+}
+
 export function leafPlate(leaf: Leaf, { onMat, onJoists, carried_kg_m2 }: LeafPlace, air: Air): LeafPlate {
   const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, carried_kg_m2);
   const along = leafBending(leaf, (s) => s.youngsModulus_Pa);
@@ -51,7 +56,7 @@ export function leafPlate(leaf: Leaf, { onMat, onJoists, carried_kg_m2 }: LeafPl
     thickness_m: leaf.sheets.reduce((sum, s) => sum + s.thickness_m, 0),
     staticBending_Nm: bending,
     alongRatio: along / bending,
-    criticalFrequency_Hz: (air.soundSpeed_m_s ** 2 / (2 * Math.PI)) * Math.sqrt(mass / bending),
+    criticalFrequency_Hz: coincidence_Hz(mass, bending, air),
     kind,
     deckOnJoists: kind === 'board' && onJoists,
     builtIn: kind === 'slab' && !onMat,

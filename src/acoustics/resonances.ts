@@ -45,7 +45,7 @@ export function interlayerStiffness_N_m3(model: FloorModel, index: number): numb
  * Natural frequencies of the leaves as masses on the interlayers as springs, floating freely: (1/2π) √(s'(1/m1 + 1/m2))
  * for two. The eigenvalues of the chain are found by Sturm's sequence and bisection.
  */
-function bounceResonances(model: FloorModel): NamedFrequency[] {
+export function bounceResonances(model: FloorModel): NamedFrequency[] {
   const masses = model.plates.map((p) => p.surfaceMass_kg_m2);
   const springs = model.interlayers.map((_, i) => interlayerStiffness_N_m3(model, i));
   // In the springs' extensions the matrix is tridiagonal: diagonal s_i(1/m_i + 1/m_{i+1}), beside it √(s_i s_{i+1})/m_{i+1}.

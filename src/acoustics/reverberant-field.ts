@@ -40,14 +40,13 @@ export interface ReverberantScratch {
  * Where the reverberant field of the uppermost leaf goes on to: the waves of the transfer matrices around the leaf's
  * bending wave number, averaged over its resonance, and the chain of supports between unbounded leaves.
  *
- * `waves` stand at `f_Hz`; their line is moved by this call. `belowTransfer[i]` is the
- * mean square velocity of the last leaf per that of leaf i. For a single leaf the power is ρ0c0σ_res.
+ * `waves` stand at `f_Hz`; their line is moved by this call. What a lower leaf is given reaches the last one as the faster
+ * waves do. For a single leaf the power is ρ0c0σ_res.
  */
 export function reverberantPower(
   model: FloorModel,
   waves: FastWaves,
   f_Hz: number,
-  belowTransfer: Float64Array,
   scratch: ReverberantScratch,
   out: ReverberantPower,
 ): void {
@@ -63,6 +62,7 @@ export function reverberantPower(
     out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.leafEdges[0]!, air.soundSpeed_m_s);
     return;
   }
+  const { velocity2 } = scratch.airborne ? waves.airborne : waves.struck;
   const { leafVelocity2 } = scratch;
   leafVelocity2.fill(1);
   if (
@@ -75,7 +75,7 @@ export function reverberantPower(
     const power = waves.supportPower[i]!;
     if (power === 0) continue;
     const above = leafVelocity2[i]! / leafVelocity2[0]!;
-    out.supports += above * waves.reverberantCoupling[i]! * power * belowTransfer[i + 1]!;
+    out.supports += above * waves.reverberantCoupling[i]! * power * (velocity2[last]! / velocity2[i + 1]!);
   }
 }
 

@@ -55,12 +55,13 @@ export class SlowWaves {
     this.#findPeaks(f_Hz, waves);
     let peaks = 0;
     for (let i = 0; i < this.#energies.length; i++) peaks += this.#energies[i]!;
+    const faint = FAINT * (waves.struck.radiated + peaks);
     // Above fc of the struck leaf hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
-      const rough = this.#sum(f_Hz, waves, ROUGH_POINTS);
+      const rough = this.#sum(f_Hz, waves, faint, ROUGH_POINTS);
       if (rough < NEGLIGIBLE * others) return rough;
     }
-    return this.#sum(f_Hz, waves, this.#points);
+    return this.#sum(f_Hz, waves, faint, this.#points);
   }
 
   /** Free bending waves as the air beside the leaf slows them. */
@@ -113,16 +114,15 @@ export class SlowWaves {
     return 1 / line.velocity2[line.velocity2.length - 1]!;
   }
 
-  #sum(f_Hz: number, waves: FastWaves, points: number): number {
+  /** @param faint Peaks of this energy or less get no points of their own. */
+  #sum(f_Hz: number, waves: FastWaves, faint: number, points: number): number {
     const { air } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const nodes = sharedNodes.begin().breakAt(0, Infinity);
     const energies = this.#energies;
-    let all = waves.struck.radiated;
-    for (let i = 0; i < energies.length; i++) all += energies[i]!;
     let slowest = 1;
     for (let i = 0; i < energies.length; i++) {
-      if (energies[i]! <= FAINT * all) continue;
+      if (energies[i]! <= faint) continue;
       nodes.breakAt(this.#places[i]!, this.#widths[i]!);
       slowest = Math.max(slowest, this.#places[i]!);
     }

@@ -1,6 +1,6 @@
 import { bendingWaveSpeed_m_s, type Lattice, pointLike } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { LeafPlate, PlateState } from './leaf-plate.ts';
+import { coincidence_Hz, type LeafPlate, type PlateState } from './leaf-plate.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 
 /**
@@ -50,8 +50,7 @@ export function supportRadiation(
 
 /** Critical frequency with the stiffness the leaf has at this frequency, Hz. */
 export function criticalFrequency_Hz(model: FloorModel, plate: LeafPlate, state: PlateState): number {
-  const c = model.air.soundSpeed_m_s;
-  return ((c * c) / (2 * Math.PI)) * Math.sqrt(plate.surfaceMass_kg_m2 / state.bending_Nm);
+  return coincidence_Hz(plate.surfaceMass_kg_m2, state.bending_Nm, model.air);
 }
 
 /** x⁴ by multiplication: this runs for every frequency. */

@@ -1,4 +1,4 @@
-import { bay4_m4, keptShare } from './air-in-bays.ts';
+import { bay4_m4, insideKx2 } from './air-in-bays.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -273,7 +273,7 @@ export class TransmissionLine {
     const matrices = this.#matrices;
     const fluids = this.#fluids;
     const at = 8 * layer;
-    const inside = kx2 * keptShare(this.#bay4[layer]!, kx2);
+    const inside = insideKx2(this.#bay4[layer]!, kx2);
     const end = this.#firstFluid[layer + 1]!;
     let j = this.#firstFluid[layer]!;
     if (j === end) fluid.set(NOTHING);

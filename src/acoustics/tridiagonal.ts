@@ -1,14 +1,12 @@
+/** Width of the bracket that bisection ends at, of the largest bound of an eigenvalue. */
+const RELATIVE_TOLERANCE = 1e-12;
+
 /**
  * Eigenvalue number `rank`, smallest first, of a symmetric tridiagonal matrix, by Sturm's sequence and bisection
  * (Wilkinson, The Algebraic Eigenvalue Problem, 1965, chapter 5).
  * @param diagonal n values; `beside` n − 1, next to the diagonal.
  */
-export function tridiagonalEigenvalue(
-  diagonal: ArrayLike<number>,
-  beside: ArrayLike<number>,
-  rank: number,
-  relativeTolerance = 1e-12,
-): number {
+export function tridiagonalEigenvalue(diagonal: ArrayLike<number>, beside: ArrayLike<number>, rank: number): number {
   let low = Infinity;
   let high = -Infinity;
   for (let i = 0; i < diagonal.length; i++) {
@@ -17,7 +15,7 @@ export function tridiagonalEigenvalue(
     high = Math.max(high, diagonal[i]! + reach);
   }
   const scale = Math.max(Math.abs(low), Math.abs(high));
-  while (high - low > relativeTolerance * scale) {
+  while (high - low > RELATIVE_TOLERANCE * scale) {
     const middle = (low + high) / 2;
     if (middle === low || middle === high) break;
     if (countBelow(diagonal, beside, middle) > rank) high = middle;
