@@ -3,7 +3,7 @@ import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
-import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
+import { ReverberantField } from './reverberant-field.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Transmission coefficients of one frequency, each as if the others were not there. */
@@ -20,16 +20,11 @@ export interface AirborneShares {
 export class Airborne {
   readonly shares: AirborneShares = { forced: 0, resonant: 0, supports: 0 };
   readonly #model: FloorModel;
-  readonly #scratch: ReverberantScratch;
-  readonly #power: ReverberantPower = { direct: 0, supports: 0 };
+  readonly #reverberant: ReverberantField;
 
   constructor(model: FloorModel, quadrature: Quadrature) {
     this.#model = model;
-    this.#scratch = {
-      leafVelocity2: new Float64Array(model.plates.length),
-      points: quadrature.resonance,
-      airborne: true,
-    };
+    this.#reverberant = new ReverberantField(model, quadrature, true);
   }
 
   /**
@@ -62,9 +57,9 @@ export class Airborne {
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const loss = state.lossFactor + matLoss(this.#model, line.states, f_Hz, 0);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * loss);
-      reverberantPower(this.#model, waves, f_Hz, this.#scratch, this.#power);
-      shares.resonant = 2 * z0 * v2 * this.#power.direct;
-      shares.supports += 2 * z0 * v2 * this.#power.supports;
+      const power = this.#reverberant.at(f_Hz, waves);
+      shares.resonant = 2 * z0 * v2 * power.direct;
+      shares.supports += 2 * z0 * v2 * power.supports;
     }
     return shares;
   }

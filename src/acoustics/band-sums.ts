@@ -8,15 +8,17 @@ import { frequencyPeaks } from './frequency-peaks.ts';
 import { Impact } from './impact.ts';
 import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
+import { type Integrand, SettledSum } from './settled-sum.ts';
 import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 
 /**
  * From this many times the resonance of hammer and surface on, blow and rebound beat about once in a band or two; a band
- * needs more points from there, and still more where they beat faster.
+ * needs more points from there, and still more where they beat faster, until the beat averages out.
  */
 const BEATING = 2;
 const BEATING_FAST = 5;
-const MORE_POINTS = 2;
+const BEATEN_OUT = 25;
+const MORE_POINTS_PER_TEN = 3;
 
 /** A doubtful peak that would add less than this share to its band gets no points of its own. */
 const FAINT = 0.01;
@@ -27,12 +29,17 @@ const LOW_STEP = 0.05;
 
 /** What passes at one frequency or in one band: transmission coefficients, and power of the struck floor per ln f, W. */
 export interface Energies {
-  direct: number;
-  supports: number;
-  leaks: number;
-  struckDirect: number;
-  struckSupports: number;
+  readonly direct: number;
+  readonly supports: number;
+  readonly leaks: number;
+  readonly struckDirect: number;
+  readonly struckSupports: number;
 }
+
+/** Where each stands in a sum: first what must settle, all airborne and all struck sound but leaks. */
+const AT = { airborne: 0, struck: 1, direct: 2, supports: 3, leaks: 4, struckDirect: 5, struckSupports: 6 };
+const WATCHED = 2;
+const NUMBERS = 7;
 
 /** Used by one band after another. */
 const sharedNodes = new CrowdedNodes();
@@ -42,22 +49,24 @@ const sharedNodes = new CrowdedNodes();
  * log-spaced frequencies; the power of the tapping machine is the integral over them, ∫ W df = ∫ W f d(ln f). Both are
  * averaged over directions where leaves are orthotropic.
  */
-export class BandSums {
+export class BandSums implements Integrand {
   readonly #model: FloorModel;
   readonly #quadrature: Quadrature;
   readonly #waves: FastWaves;
   readonly #airborne: Airborne | undefined;
   readonly #impact: Impact;
   readonly #turns: readonly Azimuth[];
+  readonly #sum: SettledSum;
 
   /** @param wanted 'struck' leaves all that is airborne at 0. */
   constructor(model: FloorModel, quadrature: Quadrature, wanted: 'both' | 'struck' = 'both') {
     this.#model = model;
     this.#quadrature = quadrature;
-    this.#waves = new FastWaves(model, quadrature.angles);
+    this.#waves = new FastWaves(model, quadrature);
     this.#airborne = wanted === 'both' ? new Airborne(model, quadrature) : undefined;
     this.#impact = new Impact(model, quadrature);
     this.#turns = azimuths(model.orthotropic);
+    this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, 0);
   }
 
   /** All bands: first without the doubtful peaks, then again those near a peak that tells. */
@@ -65,12 +74,12 @@ export class BandSums {
     const edges = bands_Hz.map((band_Hz) => exactBandOf(band_Hz));
     const peaks = frequencyPeaks(this.#model);
     const sure = peaks.filter((p) => !p.doubtful);
-    const rough = edges.map((band) => this.#sum(band, sure));
+    const rough = edges.map((band) => this.#band(band, sure));
     const telling = edges.flatMap((band, i) =>
       peaks.filter((p) => p.doubtful && isInside(p, band) && this.#tells(p, band, rough[i]!)),
     );
     return edges.map((band, i) =>
-      telling.some((p) => isNear(p, band)) ? this.#sum(band, [...sure, ...telling]) : rough[i]!,
+      telling.some((p) => isNear(p, band)) ? this.#band(band, [...sure, ...telling]) : rough[i]!,
     );
   }
 
@@ -94,45 +103,51 @@ export class BandSums {
   }
 
   #at(f_Hz: number): Energies {
-    const energies = noEnergies();
-    this.#add(f_Hz, 1, energies);
-    return energies;
+    const numbers = new Float64Array(NUMBERS);
+    this.evaluate(Math.log(f_Hz), numbers, 0);
+    return energies(numbers, 1);
   }
 
-  #sum(edges: ExactBand, peaks: readonly FrequencyPeak[]): Energies {
+  #band(edges: ExactBand, peaks: readonly FrequencyPeak[]): Energies {
     const { frequencies, peakFrequencies } = this.#quadrature;
-    const logWidth = Math.log(edges.upper_Hz / edges.lower_Hz);
     const beats = edges.lower_Hz / this.#impact.contactResonance_Hz;
-    const finer = peakFrequencies + (beats > BEATING_FAST ? MORE_POINTS : 0);
+    const fast = beats > BEATING_FAST && beats < BEATEN_OUT;
+    const finer = peakFrequencies + (fast ? MORE_POINTS_PER_TEN * Math.ceil(beats / 10) : 0);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
-    const uneven = this.#model.orthotropic || beats > BEATING;
+    const uneven = this.#model.orthotropic || (beats > BEATING && beats < BEATEN_OUT);
     const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : frequencies, finer);
-    const sum = noEnergies();
-    for (let j = 0; j < nodes.count; j++) {
-      const f_Hz = nodes.x[j]!;
-      const weight = nodes.weight[j]!;
-      this.#add(f_Hz, weight, sum);
-      sum.leaks += weight * leakShare(this.#model, f_Hz);
-    }
-    sum.struckDirect *= logWidth;
-    sum.struckSupports *= logWidth;
-    return sum;
+    return energies(this.#sum.over(nodes, this), Math.log(edges.upper_Hz / edges.lower_Hz));
   }
 
-  #add(f_Hz: number, weight: number, sum: Energies): void {
+  evaluate(logFrequency: number, out: Float64Array, at: number): void {
+    const f_Hz = Math.exp(logFrequency);
+    out.fill(0, at, at + NUMBERS);
     for (const turn of this.#turns) {
-      const share = weight * turn.weight;
       this.#waves.at(f_Hz, turn.cos2, this.#airborne !== undefined);
       if (this.#airborne) {
         const through = this.#airborne.at(f_Hz, this.#waves);
-        sum.direct += share * (through.forced + through.resonant);
-        sum.supports += share * through.supports;
+        out[at + AT.direct]! += turn.weight * (through.forced + through.resonant);
+        out[at + AT.supports]! += turn.weight * through.supports;
       }
       const struck = this.#impact.at(f_Hz, this.#waves);
-      sum.struckDirect += share * f_Hz * struck.direct;
-      sum.struckSupports += share * f_Hz * struck.supports;
+      out[at + AT.struckDirect]! += turn.weight * f_Hz * struck.direct;
+      out[at + AT.struckSupports]! += turn.weight * f_Hz * struck.supports;
     }
+    out[at + AT.leaks] = leakShare(this.#model, f_Hz);
+    out[at + AT.airborne] = out[at + AT.direct]! + out[at + AT.supports]!;
+    out[at + AT.struck] = out[at + AT.struckDirect]! + out[at + AT.struckSupports]!;
   }
+}
+
+/** @param logWidth What τ is averaged over: ∫ τ d(ln f) is divided by it. */
+function energies(sums: Float64Array, logWidth: number): Energies {
+  return {
+    direct: sums[AT.direct]! / logWidth,
+    supports: sums[AT.supports]! / logWidth,
+    leaks: sums[AT.leaks]! / logWidth,
+    struckDirect: sums[AT.struckDirect]!,
+    struckSupports: sums[AT.struckSupports]!,
+  };
 }
 
 function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: ExactBand): boolean {
@@ -141,10 +156,6 @@ function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: Exact
 
 function struckOf({ struckDirect, struckSupports }: Energies): number {
   return struckDirect + struckSupports;
-}
-
-function noEnergies(): Energies {
-  return { direct: 0, supports: 0, leaks: 0, struckDirect: 0, struckSupports: 0 };
 }
 
 function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {

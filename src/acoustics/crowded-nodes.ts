@@ -4,6 +4,17 @@ import { gaussLegendre } from './gauss-legendre.ts';
 /** Breakpoints closer than this are one. */
 const JOINED = 1e-9;
 
+/** Some of the nodes, on one interval between breakpoints or on half of one. */
+export interface Piece {
+  /** Index behind its last node. */
+  end: number;
+  start: number;
+  /** Negative where the peak is at the upper end. */
+  length: number;
+  /** T of x = sinh(tT)/sinh T; 0 in a piece without peak. */
+  reach: number;
+}
+
 /**
  * Quadrature nodes on an interval, crowded towards peaks: between two breakpoints x = a + w sinh t with Gauss–Legendre
  * points in t, which turns a Lorentzian of half-width w into a smooth function of t. Buffers are reused; no allocation
@@ -13,6 +24,8 @@ export class CrowdedNodes {
   x = new Float64Array(128);
   weight = new Float64Array(128);
   count = 0;
+  readonly pieces: Piece[] = [];
+  pieceCount = 0;
   #breaks = new Float64Array(64);
   #widths = new Float64Array(64);
   #used = 0;
@@ -20,6 +33,7 @@ export class CrowdedNodes {
   /** Starts an interval. */
   begin(): this {
     this.count = 0;
+    this.pieceCount = 0;
     this.#used = 0;
     return this;
   }
@@ -88,12 +102,13 @@ export class CrowdedNodes {
       this.x[this.count] = start + (length * (nodes[j]! + 1)) / 2;
       this.weight[this.count++] = (length * weights[j]!) / 2;
     }
+    this.#close(start, length, 0);
   }
 
   /** Points from `start` over `length` (either sign), crowded at `start`. */
   #piece(start: number, length: number, width: number, points: number): void {
     const size = Math.abs(length);
-    const { nodes, weights } = crowdedRule(width / size, points);
+    const { nodes, weights, reach } = crowdedRule(width / size, points);
     const { length: count } = nodes;
     if (this.count + count > this.x.length) this.#grow();
     const { x, weight } = this;
@@ -103,6 +118,19 @@ export class CrowdedNodes {
       weight[next++] = size * weights[j]!;
     }
     this.count = next;
+    this.#close(start, length, reach);
+  }
+
+  #close(start: number, length: number, reach: number): void {
+    const piece = this.pieces[this.pieceCount++];
+    if (!piece) {
+      this.pieces.push({ end: this.count, start, length, reach });
+      return;
+    }
+    piece.end = this.count;
+    piece.start = start;
+    piece.length = length;
+    piece.reach = reach;
   }
 
   #grow(): void {

@@ -4,6 +4,8 @@ import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
+import type { Quadrature } from './quadrature.ts';
+import { type Integrand, SettledSum } from './settled-sum.ts';
 import { supportRadiation } from './support-radiation.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
@@ -11,8 +13,6 @@ import { TransmissionLine } from './transmission-line.ts';
 export interface FastSums {
   /** ∫₀¹ |v|² du of each leaf, u = cos θ. */
   readonly velocity2: Float64Array;
-  /** ∫₀¹ |F|² du through the supports of each interlayer. */
-  readonly force2: Float64Array;
   /** ∫₀¹ |v_N|² σ(u) du of the last leaf, for the struck floor ∫₀¹ |v_N|² σ(u) u du. */
   radiated: number;
 }
@@ -21,7 +21,7 @@ export interface FastSums {
 const sharedNodes = new CrowdedNodes();
 
 /** A floor at one frequency: its transfer matrices, and the waves faster than sound, which airborne sound and blows share. */
-export class FastWaves {
+export class FastWaves implements Integrand {
   readonly line: TransmissionLine;
   readonly forced = new ForcedRadiation();
   readonly free: FreeBendingWaves;
@@ -30,21 +30,30 @@ export class FastWaves {
   readonly supportPower: Float64Array;
   /** Force² on each interlayer's lower leaf per velocity² of the upper leaf's reverberant field; 0 where it has none. */
   readonly reverberantCoupling: Float64Array;
-  readonly airborne: FastSums;
+  /** With ∫₀¹ |F|² du through the supports of each interlayer. */
+  readonly airborne: FastSums & { readonly force2: Float64Array };
   readonly struck: FastSums;
   readonly #model: FloorModel;
   readonly #points: number;
+  readonly #leaves: number;
+  readonly #sum: SettledSum;
+  #withAirborne = true;
 
-  constructor(model: FloorModel, pointsPerPiece: number) {
+  constructor(model: FloorModel, { angles, tolerance, mostHalvings }: Quadrature) {
+    const leaves = model.plates.length;
     this.#model = model;
-    this.#points = pointsPerPiece;
+    this.#points = angles;
+    this.#leaves = leaves;
     this.line = new TransmissionLine(model);
     this.free = new FreeBendingWaves(model);
     this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
-    this.airborne = noSums(model.plates.length);
-    this.struck = noSums(model.plates.length);
+    this.#sum = new SettledSum(SINGLE + 3 * leaves - 1, WATCHED, tolerance, mostHalvings);
+    const { sums } = this.#sum;
+    const part = (from: number, numbers: number): Float64Array => sums.subarray(from, from + numbers);
+    this.airborne = { velocity2: part(SINGLE, leaves), force2: part(SINGLE + 2 * leaves, leaves - 1), radiated: 0 };
+    this.struck = { velocity2: part(SINGLE + leaves, leaves), radiated: 0 };
   }
 
   /**
@@ -53,7 +62,7 @@ export class FastWaves {
    */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
     const { air, edges, interlayers } = this.#model;
-    const { line, forced, free, cavities, airborne, struck } = this;
+    const { line, forced, free, cavities } = this;
     forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
@@ -64,36 +73,44 @@ export class FastWaves {
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
-    const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
-    clear(airborne);
-    clear(struck);
-    const { x, weight, count } = nodes;
-    for (let j = 0; j < count; j++) {
-      const u = x[j]!;
-      const sigma = forced.at(u);
-      line.at(Math.sqrt(1 - u * u), u, false).march(false);
-      add(struck, line, weight[j]!, sigma * u);
-      if (!withAirborne) continue;
-      if (!line.alike) line.march(true);
-      add(airborne, line, weight[j]!, sigma);
-    }
+    this.#withAirborne = withAirborne;
+    const sums = this.#sum.over(angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points), this);
+    this.airborne.radiated = sums[2]!;
+    this.struck.radiated = sums[3]!;
     return this;
+  }
+
+  /** At u = cos θ: what airborne sound passes by all paths, what the struck floor radiates, and the numbers of the sums. */
+  evaluate(u: number, out: Float64Array, at: number): void {
+    const { line } = this;
+    const { velocity2, force2 } = line;
+    const { air } = this.#model;
+    const leaves = this.#leaves;
+    const last = leaves - 1;
+    const sigma = this.forced.at(u);
+    const airborneAt = at + SINGLE;
+    const struckAt = airborneAt + leaves;
+    const forceAt = struckAt + leaves;
+    line.at(Math.sqrt(1 - u * u), u, false).march(false);
+    for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
+    out[at + 1] = out[at + 3] = sigma * u * velocity2[last]!;
+    if (!this.#withAirborne) {
+      out[at] = out[at + 2] = 0;
+      return;
+    }
+    if (!line.alike) line.march(true);
+    for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
+    let supports = 0;
+    for (let i = 0; i < last; i++) {
+      out[forceAt + i] = force2[i]!;
+      supports += force2[i]! * this.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
+    }
+    const radiated = sigma * velocity2[last]!;
+    out[at] = air.density_kg_m3 * air.soundSpeed_m_s * radiated + supports;
+    out[at + 2] = radiated;
   }
 }
 
-function noSums(leaves: number): FastSums {
-  return { velocity2: new Float64Array(leaves), force2: new Float64Array(leaves), radiated: 0 };
-}
-
-function clear(sums: FastSums): void {
-  sums.velocity2.fill(0);
-  sums.force2.fill(0);
-  sums.radiated = 0;
-}
-
-function add(sums: FastSums, { velocity2, force2 }: TransmissionLine, weight: number, sigma: number): void {
-  const last = velocity2.length - 1;
-  for (let i = 0; i <= last; i++) sums.velocity2[i]! += weight * velocity2[i]!;
-  for (let i = 0; i < last; i++) sums.force2[i]! += weight * force2[i]!;
-  sums.radiated += weight * sigma * velocity2[last]!;
-}
+/** Two numbers are watched, airborne sound by all paths and the struck floor's; with what is radiated, four stand first. */
+const WATCHED = 2;
+const SINGLE = 4;

@@ -16,7 +16,7 @@ export function isNear({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: 
 
 /**
  * Nodes in ln f across one band, broken at the peaks inside it and crowded to them, also to an edge that a peak lies just
- * beyond. Weights sum to 1, so that Σ w τ is the plain mean over log-spaced frequencies.
+ * beyond.
  */
 export function frequencyNodes(
   nodes: CrowdedNodes,
@@ -34,10 +34,5 @@ export function frequencyNodes(
     else if (place <= lower) nodes.breakAt(lower, Math.max(lower - place, relativeWidth));
     else nodes.breakAt(upper, Math.max(place - upper, relativeWidth));
   }
-  nodes.fill(plainPoints, upper - lower, peakPoints);
-  for (let i = 0; i < nodes.count; i++) {
-    nodes.x[i] = Math.exp(nodes.x[i]!);
-    nodes.weight[i] = nodes.weight[i]! / (upper - lower);
-  }
-  return nodes;
+  return nodes.fill(plainPoints, upper - lower, peakPoints);
 }

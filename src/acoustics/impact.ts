@@ -3,7 +3,7 @@ import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
 import type { Quadrature } from './quadrature.ts';
-import { type ReverberantPower, type ReverberantScratch, reverberantPower } from './reverberant-field.ts';
+import { ReverberantField } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
 import { SlowWaves } from './slow-waves.ts';
 import { TAPPING_MACHINE, tappingForce2_N2_Hz } from './tapping-machine.ts';
@@ -19,8 +19,7 @@ export class Impact {
   readonly shares: ImpactShares = { direct: 0, supports: 0 };
   readonly #model: FloorModel;
   readonly #slow: SlowWaves;
-  readonly #scratch: ReverberantScratch;
-  readonly #power: ReverberantPower = { direct: 0, supports: 0 };
+  readonly #reverberant: ReverberantField;
   readonly #lowerExtraLoss: number;
   /** Of a hammer on the surface it strikes; Infinity on bare concrete. */
   readonly contactResonance_Hz: number;
@@ -30,12 +29,8 @@ export class Impact {
 
   constructor(model: FloorModel, quadrature: Quadrature) {
     this.#model = model;
-    this.#slow = new SlowWaves(model, quadrature.slowWaves);
-    this.#scratch = {
-      leafVelocity2: new Float64Array(model.plates.length),
-      points: quadrature.resonance,
-      airborne: false,
-    };
+    this.#slow = new SlowWaves(model, quadrature);
+    this.#reverberant = new ReverberantField(model, quadrature, false);
     this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
@@ -64,10 +59,10 @@ export class Impact {
 
     shares.supports = 0;
     if (this.#hasSupports) {
-      reverberantPower(this.#model, waves, f_Hz, this.#scratch, this.#power);
       const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
       const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
-      shares.supports = velocity2PerArea * this.#power.supports * ribFactor(this.#model, line.states, f_Hz);
+      const power = this.#reverberant.at(f_Hz, waves);
+      shares.supports = velocity2PerArea * power.supports * ribFactor(this.#model, line.states, f_Hz);
     }
 
     const perRadiated = (force2 * z0 * k0 * k0) / (2 * Math.PI);

@@ -1,13 +1,29 @@
-/** How finely the engine integrates: points per piece between breakpoints. */
+/** How finely the engine integrates. */
 export interface Quadrature {
-  /** In a band, or a piece of one, across which all is smooth. */
+  /** Points in a band, or a piece of one, across which all is smooth. */
   readonly frequencies: number;
-  /** In pieces beside a peak, and where the tapping machine's force beats. */
+  /** Points per piece beside a peak, and where the tapping machine's force beats. */
   readonly peakFrequencies: number;
+  /** Points per piece between breakpoints: of waves faster than sound, of slower ones, and of a leaf's resonance. */
   readonly angles: number;
   readonly slowWaves: number;
   readonly resonance: number;
+  /** Greatest error of a piece against the whole sum over waves; a piece that seems to have more is refined. */
+  readonly tolerance: number;
+  /** The same over the frequencies of a band; these errors are judged by few points, and more strictly than need be. */
+  readonly bandTolerance: number;
+  /** How often a piece of waves is halved. */
+  readonly mostHalvings: number;
 }
 
-/** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` holds it to that. */
-export const QUADRATURE: Quadrature = { frequencies: 2, peakFrequencies: 4, angles: 5, slowWaves: 4, resonance: 4 };
+/** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` says how often and how far off else. */
+export const QUADRATURE: Quadrature = {
+  frequencies: 3,
+  peakFrequencies: 4,
+  angles: 5,
+  slowWaves: 4,
+  resonance: 4,
+  tolerance: 0.03,
+  bandTolerance: 0.3,
+  mostHalvings: 8,
+};

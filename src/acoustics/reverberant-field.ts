@@ -3,7 +3,10 @@ import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { ForcedRadiation } from './forced-radiation.ts';
+import { loadedWave } from './loaded-wave.ts';
+import type { Quadrature } from './quadrature.ts';
 import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
+import { type Integrand, SettledSum } from './settled-sum.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /**
@@ -17,113 +20,135 @@ export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, for
 /** Used by one average after another. */
 const sharedNodes = new CrowdedNodes();
 
+/** A leaf whose free waves run faster than this, k/k0, carries no air that matters. */
+const SLOW_ENOUGH = 0.5;
+
 /** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
 const REACH = 8;
 
 /** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
 export interface ReverberantPower {
-  /** Through air, fill and mats; left alone where `scratch.airborne` is false. */
+  /** Through air, fill and mats; left alone for the struck floor. */
   direct: number;
   /** Through the supports of every cavity, incoherently. */
   supports: number;
 }
 
-/** What the average over the leaf's resonance works with, kept between calls. */
-export interface ReverberantScratch {
-  readonly leafVelocity2: Float64Array;
-  readonly points: number;
-  /** For airborne sound, which wants `out.direct`, or for the struck floor. */
-  readonly airborne: boolean;
-}
+/** Numbers summed before the velocities of the leaves: what is radiated. */
+const RADIATED = 1;
 
 /**
  * Where the reverberant field of the uppermost leaf goes on to: the waves of the transfer matrices around the leaf's
  * bending wave number, averaged over its resonance, and the chain of supports between unbounded leaves.
- *
- * `waves` stand at `f_Hz`; their line is moved by this call. What a lower leaf is given reaches the last one as the faster
- * waves do. For a single leaf the power is ρ0c0σ_res.
  */
-export function reverberantPower(
-  model: FloorModel,
-  waves: FastWaves,
-  f_Hz: number,
-  scratch: ReverberantScratch,
-  out: ReverberantPower,
-): void {
-  const { air, plates } = model;
-  const { line } = waves;
-  const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
-  const last = plates.length - 1;
-  const first = plates[0]!;
-  const state = line.states[0]!;
-  out.supports = 0;
-  if (last === 0) {
-    const fc_Hz = criticalFrequency_Hz(model, first, state);
-    out.direct = z0 * resonantRadiation(f_Hz, fc_Hz, model.leafEdges[0]!, air.soundSpeed_m_s);
-    return;
-  }
-  const { velocity2 } = scratch.airborne ? waves.airborne : waves.struck;
-  const { leafVelocity2 } = scratch;
-  leafVelocity2.fill(1);
-  if (
-    scratch.airborne ||
-    model.interlayers.some((layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower)
-  ) {
-    out.direct = z0 * averageAround(model, waves, f_Hz, scratch);
-  }
-  for (let i = 0; i < last; i++) {
-    const power = waves.supportPower[i]!;
-    if (power === 0) continue;
-    const above = leafVelocity2[i]! / leafVelocity2[0]!;
-    out.supports += above * waves.reverberantCoupling[i]! * power * (velocity2[last]! / velocity2[i + 1]!);
-  }
-}
+export class ReverberantField implements Integrand {
+  readonly power: ReverberantPower = { direct: 0, supports: 0 };
+  readonly #model: FloorModel;
+  readonly #airborne: boolean;
+  readonly #points: number;
+  readonly #sum: SettledSum;
+  /** What a lower leaf's supports pass on depends on how the field comes down to it. */
+  readonly #severalSupports: boolean;
+  #waves!: FastWaves;
+  #k0 = 0;
 
-/**
- * Averages over the resonance of the uppermost leaf: fills the mean square velocity of each leaf (any common factor), and
- * returns σ v² of the last one per v² of the first.
- */
-function averageAround(
-  model: FloorModel,
-  waves: FastWaves,
-  f_Hz: number,
-  { leafVelocity2, points, airborne }: ReverberantScratch,
-): number {
-  const { air, plates } = model;
-  const { line, forced } = waves;
-  const last = plates.length - 1;
-  const state = line.states[0]!;
-  const first = plates[0]!;
-  const omega = 2 * Math.PI * f_Hz;
-  const k0 = omega / air.soundSpeed_m_s;
-  const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, first.surfaceMass_kg_m2, omega);
-  const width = (muBend * state.lossFactor) / 4;
-  leafVelocity2.fill(0);
-  let radiated = 0;
-  const low = Math.max(muBend - REACH * width, muBend / 2);
-  const high = muBend + REACH * width;
-  const nodes = sharedNodes.begin().breakAt(low, Infinity).breakAt(muBend, width).breakAt(high, Infinity);
-  if (low < 1 && high > 1) nodes.breakAt(1, Infinity);
-  let narrowest = width;
-  for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
-  const free = waves.free.mu;
-  for (let i = 0; i <= last; i++) if (free[i]! > low && free[i]! < high) nodes.breakAt(free[i]!, narrowest);
-  const { s2, width2, count } = waves.cavities;
-  for (let j = 0; j < count; j++) {
-    const mu = Math.sqrt(s2[j]!);
-    if (mu > low && mu < high) nodes.breakAt(mu, width2[j]! / (2 * mu));
+  /** @param airborne For airborne sound, which wants `power.direct`, or for the struck floor. */
+  constructor(model: FloorModel, { resonance, tolerance, mostHalvings }: Quadrature, airborne: boolean) {
+    this.#model = model;
+    this.#airborne = airborne;
+    this.#points = resonance;
+    const numbers = RADIATED + model.plates.length;
+    this.#sum = new SettledSum(numbers, numbers, tolerance, mostHalvings);
+    this.#severalSupports = model.interlayers.some(
+      (layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower,
+    );
   }
-  nodes.fill(points);
-  for (let j = 0; j < nodes.count; j++) {
-    const mu = nodes.x[j]!;
+
+  /**
+   * Fills `power`. `waves` stand at `f_Hz`; their line is moved by this call. What a lower leaf is given reaches the last one
+   * as the faster waves do. For a single leaf the power is ρ0c0σ_res.
+   */
+  at(f_Hz: number, waves: FastWaves): ReverberantPower {
+    const { air, plates } = this.#model;
+    const { power } = this;
+    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+    const last = plates.length - 1;
+    power.supports = 0;
+    if (last === 0) {
+      const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, waves.line.states[0]!);
+      power.direct = z0 * resonantRadiation(f_Hz, fc_Hz, this.#model.leafEdges[0]!, air.soundSpeed_m_s);
+      return power;
+    }
+    const { velocity2 } = this.#airborne ? waves.airborne : waves.struck;
+    const { sums } = this.#sum;
+    sums.fill(1);
+    if (this.#airborne || this.#severalSupports) {
+      this.#average(f_Hz, waves);
+      power.direct = (z0 * sums[0]!) / sums[RADIATED]!;
+    }
+    for (let i = 0; i < last; i++) {
+      const supportPower = waves.supportPower[i]!;
+      if (supportPower === 0) continue;
+      const above = sums[RADIATED + i]! / sums[RADIATED]!;
+      power.supports += above * waves.reverberantCoupling[i]! * supportPower * (velocity2[last]! / velocity2[i + 1]!);
+    }
+    return power;
+  }
+
+  /** Sums over the resonance of the uppermost leaf: σ v² of the last leaf, then v² of each. */
+  #average(f_Hz: number, waves: FastWaves): void {
+    const { air, plates } = this.#model;
+    const { line } = waves;
+    const last = plates.length - 1;
+    const state = line.states[0]!;
+    const omega = 2 * Math.PI * f_Hz;
+    const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, plates[0]!.surfaceMass_kg_m2, omega);
+    const width = (muBend * state.lossFactor) / 4;
+    const low = Math.max(muBend - REACH * width, muBend / 2);
+    const high = muBend + REACH * width;
+    const nodes = sharedNodes.begin().breakAt(low, Infinity).breakAt(high, Infinity);
+    const breakInside = (mu: number, halfWidth: number): void => {
+      if (mu > low && mu < high) nodes.breakAt(mu, halfWidth);
+    };
+    breakInside(1, Infinity);
+    let narrowest = width;
+    for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
+    const { mu: free, joined } = waves.free;
+    if (joined) {
+      nodes.breakAt(muBend, width);
+      breakInside(free[0]!, narrowest);
+    } else breakInside(this.#carriedAlong(muBend, omega, waves), width);
+    for (let i = 1; i <= last; i++) breakInside(free[i]!, narrowest);
+    const { s2, width2, count } = waves.cavities;
+    for (let j = 0; j < count; j++) {
+      const mu = Math.sqrt(s2[j]!);
+      breakInside(mu, width2[j]! / (2 * mu));
+    }
+    this.#waves = waves;
+    this.#k0 = omega / air.soundSpeed_m_s;
+    this.#sum.over(nodes.fill(this.#points), this);
+  }
+
+  /** k/k0 of the uppermost leaf's free wave, with the air beside it and what its supports add to its mass or take off it. */
+  #carriedAlong(muBend: number, omega: number, { line }: FastWaves): number {
+    const { air, plates } = this.#model;
+    const inertia = omega * plates[0]!.surfaceMass_kg_m2;
+    const chain = this.#airborne ? line.chains[0] : undefined;
+    const heavier = 1 + (chain ? chain.z11Im / inertia : 0);
+    if (!(heavier > 0 && muBend > SLOW_ENOUGH)) return muBend;
+    const r = loadedWave(muBend * muBend * Math.sqrt(heavier), (2 * air.density_kg_m3 * air.soundSpeed_m_s) / inertia);
+    return Math.sqrt(1 + r * r);
+  }
+
+  /** At `mu` = k/k0. */
+  evaluate(mu: number, out: Float64Array, at: number): void {
+    const { line, forced } = this.#waves;
+    const { velocity2 } = line;
     const evanescent = mu > 1;
     const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
-    line.at(mu, u, evanescent).march(airborne);
-    const weight = nodes.weight[j]! * mu;
-    for (let i = 0; i <= last; i++) leafVelocity2[i]! += weight * line.velocity2[i]!;
-    const sigma = evanescent ? slowWaveRadiation(mu, k0, model, forced) : forced.at(u);
-    radiated += weight * line.velocity2[last]! * sigma;
+    line.at(mu, u, evanescent).march(this.#airborne);
+    const sigma = evanescent ? slowWaveRadiation(mu, this.#k0, this.#model, forced) : forced.at(u);
+    out[at] = mu * sigma * velocity2[velocity2.length - 1]!;
+    for (let i = 0; i < velocity2.length; i++) out[at + RADIATED + i] = mu * velocity2[i]!;
   }
-  const own = leafVelocity2[0]!;
-  return radiated / own;
 }

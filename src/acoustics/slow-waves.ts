@@ -1,8 +1,11 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
+import { loadedWave } from './loaded-wave.ts';
+import type { Quadrature } from './quadrature.ts';
 import { edgeRadiation } from './resonant-radiation.ts';
 import { slowWaveRadiation } from './reverberant-field.ts';
+import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
 const BEYOND = 4;
@@ -21,26 +24,29 @@ const ROUGH_POINTS = 1;
 const REFINEMENTS = 2;
 const FARTHEST = 5;
 
-/** How often the bisection for a free wave halves the limits of r, and steps to the kink of the edges' radiation. */
-const HALVINGS = 14;
+/** Steps to the kink of the edges' radiation. */
 const CAP_STEPS = 3;
 
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();
 
 /** Waves slower than sound on a struck floor, summed over r = √(k²/k0² − 1). */
-export class SlowWaves {
+export class SlowWaves implements Integrand {
   readonly #model: FloorModel;
   readonly #points: number;
   // Of each free bending wave: place and half-width in r, and energy.
   readonly #places: Float64Array;
   readonly #widths: Float64Array;
   readonly #energies: Float64Array;
+  readonly #sum: SettledSum;
+  #waves!: FastWaves;
+  #k0 = 0;
 
-  constructor(model: FloorModel, pointsPerPiece: number) {
+  constructor(model: FloorModel, { slowWaves, tolerance, mostHalvings }: Quadrature) {
     const n = model.plates.length;
     this.#model = model;
-    this.#points = pointsPerPiece;
+    this.#points = slowWaves;
+    this.#sum = new SettledSum(1, 1, tolerance, mostHalvings);
     this.#places = new Float64Array(n);
     this.#widths = new Float64Array(n);
     this.#energies = new Float64Array(n);
@@ -58,10 +64,10 @@ export class SlowWaves {
     const faint = FAINT * (waves.struck.radiated + peaks);
     // Above fc of the struck leaf hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
-      const rough = this.#sum(f_Hz, waves, faint, ROUGH_POINTS);
+      const rough = this.#over(f_Hz, waves, faint, ROUGH_POINTS);
       if (rough < NEGLIGIBLE * others) return rough;
     }
-    return this.#sum(f_Hz, waves, faint, this.#points);
+    return this.#over(f_Hz, waves, faint, this.#points);
   }
 
   /** Free bending waves as the air beside the leaf slows them. */
@@ -115,7 +121,7 @@ export class SlowWaves {
   }
 
   /** @param faint Peaks of this energy or less get no points of their own. */
-  #sum(f_Hz: number, waves: FastWaves, faint: number, points: number): number {
+  #over(f_Hz: number, waves: FastWaves, faint: number, points: number): number {
     const { air } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const nodes = sharedNodes.begin().breakAt(0, Infinity);
@@ -130,10 +136,14 @@ export class SlowWaves {
     const end = BEYOND * slowest;
     const cap = capRoot(k0, this.#model, waves.forced.at(0));
     nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
-    const { x, weight, count } = nodes;
-    let radiated = 0;
-    for (let j = 0; j < count; j++) radiated += weight[j]! * this.#at(x[j]!, k0, waves);
-    return radiated;
+    this.#waves = waves;
+    this.#k0 = k0;
+    return this.#sum.over(nodes, this, points === ROUGH_POINTS)[0]!;
+  }
+
+  /** What the wave radiates at `r`. */
+  evaluate(r: number, out: Float64Array, at: number): void {
+    out[at] = this.#at(r, this.#k0, this.#waves);
   }
 
   #at(r: number, k0: number, { line, forced }: FastWaves): number {
@@ -141,23 +151,6 @@ export class SlowWaves {
     line.at(s, r, true).march(false);
     return r * line.velocity2[line.velocity2.length - 1]! * slowWaveRadiation(s, k0, this.#model, forced);
   }
-}
-
-/**
- * r of a free bending wave whose leaf carries the air it moves on both sides, (1 + r²)² = μ⁴ (1 + load/r) with
- * load = 2ρ0/(k0 m'). Always slower than without air; by bisection in ln r.
- */
-function loadedWave(free2: number, load: number): number {
-  const free4 = free2 * free2;
-  let low = 1e-3;
-  let high = 2 * Math.sqrt(free2) + load + 1;
-  for (let step = 0; step < HALVINGS; step++) {
-    const r = Math.sqrt(low * high);
-    const mu2 = 1 + r * r;
-    if (mu2 * mu2 < free4 * (1 + load / r)) low = r;
-    else high = r;
-  }
-  return Math.sqrt(low * high);
 }
 
 /** r at which the edges' radiation falls to the cap. It goes about as r⁻³ everywhere, which makes these steps short. */

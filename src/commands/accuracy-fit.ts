@@ -51,6 +51,9 @@ export const FIT_QUADRATURE: Quadrature = {
   angles: 4,
   slowWaves: 4,
   resonance: 3,
+  tolerance: Infinity,
+  bandTolerance: Infinity,
+  mostHalvings: 0,
 };
 
 /** Errors that count as one: an octave band, a rating. */

@@ -1,0 +1,131 @@
+import type { CrowdedNodes, Piece } from './crowded-nodes.ts';
+import { partOfRule, ruleOfReach } from './crowded-rule.ts';
+import { gaussLegendre } from './gauss-legendre.ts';
+
+/** What is summed, several numbers at once, none of them negative. */
+export interface Integrand {
+  /** Writes its numbers at `x` into `out` from index `at` on, first those that are watched. */
+  evaluate(x: number, out: Float64Array, at: number): void;
+}
+
+/** How many times the points an unsettled piece is given, before it is halved. */
+const MORE = 1.5;
+
+/** A piece that is refined, or half of it, has no fewer points than this. */
+const LEAST_POINTS = 5;
+
+/**
+ * Sums integrands over quadrature nodes, and refines each piece whose points do not settle it.
+ *
+ * Gauss–Legendre points tell the Legendre coefficients of what they sum up to degree n − 1; what they miss begins with degree
+ * 2n. If |c_m| falls as q^m, with q from each of the two highest known, the error is about c_2n = c_0 (c_m/c_0)^(2n/m). A
+ * piece that fails gets half as many points again, then it is halved, again and again. A peak that no point sees stays
+ * unseen.
+ */
+export class SettledSum {
+  /** The sums, in the order of the integrand's numbers. */
+  readonly sums: Float64Array;
+  readonly #numbers: number;
+  readonly #watched: number;
+  readonly #tolerance: number;
+  readonly #mostHalvings: number;
+  /** Error allowed to a piece, of each watched number. */
+  readonly #allowed: Float64Array;
+  #values = new Float64Array(0);
+  #partValues = new Float64Array(0);
+
+  /**
+   * @param numbers How many the integrand writes.
+   * @param watched How many of them, the first, must settle.
+   * @param tolerance Greatest error of a piece, against the whole sum; Infinity refines nothing.
+   * @param mostHalvings 0 gives a piece more points only.
+   */
+  constructor(numbers: number, watched: number, tolerance: number, mostHalvings: number) {
+    this.sums = new Float64Array(numbers);
+    this.#numbers = numbers;
+    this.#watched = watched;
+    this.#tolerance = tolerance;
+    this.#mostHalvings = mostHalvings;
+    this.#allowed = new Float64Array(watched);
+  }
+
+  /** @param rough Leaves all pieces as they are. */
+  over(nodes: CrowdedNodes, integrand: Integrand, rough = false): Float64Array {
+    const { sums } = this;
+    const numbers = this.#numbers;
+    const { x, weight, count, pieces, pieceCount } = nodes;
+    if (this.#values.length < count * numbers) this.#values = new Float64Array(2 * count * numbers);
+    const values = this.#values;
+    for (let j = 0; j < count; j++) integrand.evaluate(x[j]!, values, j * numbers);
+    sums.fill(0);
+    this.#add(values, weight, 1, 0, count);
+    if (rough || this.#tolerance === Infinity) return sums;
+    for (let n = 0; n < this.#watched; n++) this.#allowed[n] = this.#tolerance * sums[n]!;
+    let first = 0;
+    for (let i = 0; i < pieceCount; i++) {
+      const piece = pieces[i]!;
+      if (!this.#settled(values, weight, 1, first, piece.end)) {
+        this.#add(values, weight, -1, first, piece.end);
+        this.#refine(piece, 0, 1, Math.ceil(MORE * (piece.end - first)), 0, integrand);
+      }
+      first = piece.end;
+    }
+    return sums;
+  }
+
+  /** Adds the part of a piece from `from` to `to`, both 0–1 in t, in halves where that does not settle it. */
+  #refine(piece: Piece, from: number, to: number, atLeast: number, halvings: number, integrand: Integrand): void {
+    const points = Math.max(atLeast, LEAST_POINTS);
+    const numbers = this.#numbers;
+    if (this.#partValues.length < points * numbers) this.#partValues = new Float64Array(points * numbers);
+    const values = this.#partValues;
+    const { start, length, reach } = piece;
+    const { nodes, weights } = halvings === 0 ? ruleOfReach(reach, points) : partOfRule(reach, from, to, points);
+    for (let j = 0; j < points; j++) integrand.evaluate(start + length * nodes[j]!, values, j * numbers);
+    const size = Math.abs(length);
+    if (halvings === this.#mostHalvings || this.#settled(values, weights, size, 0, points)) {
+      this.#add(values, weights, size, 0, points);
+      return;
+    }
+    const middle = (from + to) / 2;
+    this.#refine(piece, from, middle, Math.ceil(points / 2), halvings + 1, integrand);
+    this.#refine(piece, middle, to, Math.ceil(points / 2), halvings + 1, integrand);
+  }
+
+  /** Adds `scale` times the nodes from `first` to before `end`. */
+  #add(values: Float64Array, weight: Float64Array, scale: number, first: number, end: number): void {
+    const { sums } = this;
+    const numbers = this.#numbers;
+    for (let j = first; j < end; j++) {
+      const share = scale * weight[j]!;
+      for (let n = 0; n < numbers; n++) sums[n]! += share * values[j * numbers + n]!;
+    }
+  }
+
+  /** Whether the nodes from `first` to before `end`, their weights times `scale`, give each watched number closely enough. */
+  #settled(values: Float64Array, weight: Float64Array, scale: number, first: number, end: number): boolean {
+    const points = end - first;
+    if (points < 3) return true;
+    const { highest, second } = gaussLegendre(points);
+    const numbers = this.#numbers;
+    for (let n = 0; n < this.#watched; n++) {
+      let sum = 0;
+      let last = 0;
+      let before = 0;
+      for (let j = 0; j < points; j++) {
+        const share = weight[first + j]! * values[(first + j) * numbers + n]!;
+        sum += share;
+        last += share * highest[j]!;
+        before += share * second[j]!;
+      }
+      const allowed = this.#allowed[n]! / (scale * sum);
+      const lastRatio = Math.min(Math.abs(last) / sum, 1);
+      const beforeRatio = Math.min(Math.abs(before) / sum, 1);
+      // Most pieces end here, without a power.
+      if (lastRatio <= allowed && beforeRatio <= allowed) continue;
+      if (lastRatio ** ((2 * points) / (points - 1)) > allowed) return false;
+      if (beforeRatio ** ((2 * points) / (points - 2)) > allowed) return false;
+    }
+    return true;
+  }
+}

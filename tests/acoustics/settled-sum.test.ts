@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { CrowdedNodes } from '#src/acoustics/crowded-nodes.ts';
+import { partOfRule, ruleOfReach } from '#src/acoustics/crowded-rule.ts';
+import { gaussLegendre } from '#src/acoustics/gauss-legendre.ts';
+import { loadedWave } from '#src/acoustics/loaded-wave.ts';
+import { type Integrand, SettledSum } from '#src/acoustics/settled-sum.ts';
+
+/** Counts how often it is asked. */
+class Counted implements Integrand {
+  asked = 0;
+  readonly #functions: readonly ((x: number) => number)[];
+
+  constructor(...functions: readonly ((x: number) => number)[]) {
+    this.#functions = functions;
+  }
+
+  evaluate(x: number, out: Float64Array, at: number): void {
+    this.asked++;
+    this.#functions.forEach((f, n) => {
+      out[at + n] = f(x);
+    });
+  }
+}
+
+const unit = (): CrowdedNodes => new CrowdedNodes().begin().breakAt(0, Infinity).breakAt(1, Infinity);
+const peak = (place: number, width: number) => (x: number) => width ** 2 / ((x - place) ** 2 + width ** 2);
+const exactPeak = (place: number, width: number) => width * (Math.atan((1 - place) / width) + Math.atan(place / width));
+
+describe('a sum that settles', () => {
+  it('asks a smooth integrand at its nodes only', () => {
+    const smooth = new Counted((x) => Math.exp(x));
+    const [sum] = new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), smooth);
+    expect(sum).toBeCloseTo(Math.E - 1, 7);
+    expect(smooth.asked).toBe(5);
+  });
+
+  it.each([
+    [0.4, 0.1],
+    [0.37, 0.02],
+    [0.5, 0.005],
+  ])('finds a peak nobody announced, at %d of half-width %d (closed form: arc tangents)', (place, width) => {
+    const sum = (tolerance: number) =>
+      new SettledSum(1, 1, tolerance, 12).over(unit().fill(5), new Counted(peak(place, width)))[0]!;
+    const exact = exactPeak(place, width);
+    expect(sum(1e-3) / exact).toBeCloseTo(1, 2);
+    expect(Math.abs(sum(Infinity) / exact - 1)).toBeGreaterThan(0.05);
+  });
+
+  it('finds a peak beside the place it was announced at', () => {
+    const nodes = unit().breakAt(0.3, 0.01).fill(4);
+    const [sum] = new SettledSum(1, 1, 1e-2, 8).over(nodes, new Counted(peak(0.36, 0.01)));
+    expect(sum! / exactPeak(0.36, 0.01)).toBeCloseTo(1, 2);
+  });
+
+  it('sums what is not watched with the same points, and does not refine for it', () => {
+    const wild = peak(0.37, 0.02);
+    const watched = new Counted((x) => 1 + x, wild);
+    const sums = new SettledSum(2, 1, 1e-3, 8).over(unit().fill(5), watched);
+    expect(watched.asked).toBe(5);
+    expect(sums[0]).toBeCloseTo(1.5, 12);
+    const both = new SettledSum(2, 2, 1e-3, 8).over(unit().fill(5), new Counted((x) => 1 + x, wild));
+    expect(both[0]).toBeCloseTo(1.5, 10);
+    expect(both[1]! / exactPeak(0.37, 0.02)).toBeCloseTo(1, 2);
+  });
+
+  it('leaves a rough sum rough, and stays at 0 where there is nothing', () => {
+    const rough = new Counted(peak(0.37, 0.02));
+    new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), rough, true);
+    expect(rough.asked).toBe(5);
+    expect(new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), new Counted(() => 0))[0]).toBe(0);
+  });
+
+  it('gives a piece more points, once, where it may not halve', () => {
+    const wild = new Counted(peak(0.37, 0.02));
+    new SettledSum(1, 1, 1e-3, 0).over(unit().fill(6), wild);
+    expect(wild.asked).toBe(6 + 9);
+  });
+});
+
+it('Gauss–Legendre points tell the two highest Legendre coefficients they resolve', () => {
+  const { nodes, weights, highest, second } = gaussLegendre(5);
+  // 3 P₄ + 2 P₃, P₄ = (35x⁴ − 30x² + 3)/8, P₃ = (5x³ − 3x)/2 (Abramowitz & Stegun, table 22.9)
+  const f = [...nodes].map((x) => (3 * (35 * x ** 4 - 30 * x ** 2 + 3)) / 8 + 5 * x ** 3 - 3 * x);
+  const against = (row: Float64Array) => f.reduce((sum, y, j) => sum + (y * weights[j]! * row[j]!) / 2, 0);
+  expect(against(highest)).toBeCloseTo(3, 12);
+  expect(against(second)).toBeCloseTo(2, 12);
+});
+
+it('the parts of a crowded rule make up the whole', () => {
+  const f = (x: number) => peak(0, 0.05)(x);
+  const over = ({ nodes, weights }: { nodes: Float64Array; weights: Float64Array }) =>
+    nodes.reduce((sum, x, j) => sum + weights[j]! * f(x), 0);
+  const parts = over(partOfRule(3.75, 0, 0.3, 9)) + over(partOfRule(3.75, 0.3, 1, 9));
+  expect(parts).toBeCloseTo(0.05 * Math.atan(20), 6);
+  expect(over(ruleOfReach(3.75, 20))).toBeCloseTo(parts, 6);
+});
+
+it.each([
+  [4, 0.2],
+  [1.2, 2],
+  [0.5, 0.1],
+])('a loaded wave of μ² = %d under load %d meets its equation, and is slower than without', (free2, load) => {
+  const r = loadedWave(free2, load);
+  expect(Math.abs((1 + r * r) ** 2 / (free2 ** 2 * (1 + load / r)) - 1)).toBeLessThan(0.01);
+  expect(1 + r * r).toBeGreaterThan(free2);
+});
