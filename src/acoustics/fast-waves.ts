@@ -49,7 +49,12 @@ export class FastWaves implements Integrand {
     this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
-    this.#sum = new SettledSum(SINGLE + 3 * leaves - 1, WATCHED, tolerance, mostHalvings);
+    const numbers = SINGLE + 3 * leaves - 1;
+    // What supports give to a leaf that is not the last goes on by the ratio of their motions.
+    const goesOn = model.interlayers.some(
+      (layer, i) => i < leaves - 2 && layer.kind === 'cavity' && layer.chain?.lower,
+    );
+    this.#sum = new SettledSum(numbers, goesOn ? numbers : WATCHED, tolerance, mostHalvings);
     const { sums } = this.#sum;
     const part = (from: number, numbers: number): Float64Array => sums.subarray(from, from + numbers);
     this.airborne = { velocity2: part(SINGLE, leaves), force2: part(SINGLE + 2 * leaves, leaves - 1), radiated: 0 };

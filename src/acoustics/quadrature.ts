@@ -23,7 +23,7 @@ export const QUADRATURE: Quadrature = {
   angles: 5,
   slowWaves: 4,
   resonance: 4,
-  tolerance: 0.03,
+  tolerance: 0.01,
   bandTolerance: 0.3,
   mostHalvings: 8,
 };
