@@ -1,4 +1,4 @@
-import type { Cavity, Construction, ConstructionLayer, FibreLayer, Interlayer, Leaf } from './construction.ts';
+import type { Cavity, Construction, ConstructionLayer, FibreLayer, Interlayer, Leaf, Mat } from './construction.ts';
 
 /** Leaves with something in them, and between each two the interlayer: one fewer than leaves. */
 export interface NormalConstruction {
@@ -11,7 +11,8 @@ export interface NormalConstruction {
  *
  * - A sheet, mat or fill of thickness 0 is absent; leaves left touching become one leaf of loose sheets.
  * - A leaf without sheets is absent. At the top or bottom its interlayer goes with it. Between two cavities it leaves one
- *   cavity of the joint depth, with the upper one's joists and the lower one's support; beside a mat the mat goes.
+ *   cavity of the joint depth, with the upper one's joists and the lower one's support; between two mats one mat, springs one
+ *   after the other; between a mat and a cavity the mat goes.
  * - A cavity with no height at all lets its leaves touch.
  *
  * @throws RangeError if no leaf is left.
@@ -64,7 +65,9 @@ function isPresent(layer: Interlayer): boolean {
 }
 
 function merged(upper: Interlayer, lower: Interlayer): Interlayer {
-  if (upper.kind === 'mat') return lower;
+  if (!isPresent(upper)) return lower;
+  if (!isPresent(lower)) return upper;
+  if (upper.kind === 'mat') return lower.kind === 'mat' ? inSeries(upper, lower) : lower;
   if (lower.kind === 'mat') return upper;
   const framed = upper.joists === 'none' ? lower : upper;
   const fill: FibreLayer[] = [...lower.fill, ...upper.fill];
@@ -75,6 +78,24 @@ function merged(upper: Interlayer, lower: Interlayer): Interlayer {
     joistSpacing_m: framed.joistSpacing_m,
     depth_m: upper.depth_m + lower.depth_m,
     fill,
+  };
+}
+
+/** Compliances 1/(s'(1+jη)) add. */
+function inSeries(upper: Mat, lower: Mat): Mat {
+  let re = 0;
+  let im = 0;
+  for (const { dynamicStiffness_N_m3: stiffness, lossFactor } of [upper, lower]) {
+    const share = 1 / (stiffness * (1 + lossFactor * lossFactor));
+    re += share;
+    im += share * lossFactor;
+  }
+  return {
+    kind: 'mat',
+    name: `${upper.name} + ${lower.name}`,
+    thickness_m: upper.thickness_m + lower.thickness_m,
+    dynamicStiffness_N_m3: re / (re * re + im * im),
+    lossFactor: im / re,
   };
 }
 
