@@ -10,6 +10,10 @@ import { tridiagonalEigenvalue } from './tridiagonal.ts';
  */
 export class FreeBendingWaves {
   readonly mu: Float64Array;
+  /** k⁴/k0⁴, below 0 where a spring holds the leaf back. */
+  readonly fourth: Float64Array;
+  /** How strongly each wave moves the air at its faces: Σ v² over the outer faces by Σ B v² over the leaves, 1/(N·m). */
+  readonly facesPerBending: Float64Array;
   /** Whether a mat joins any leaves. */
   readonly joined: boolean;
   readonly #model: FloorModel;
@@ -20,6 +24,8 @@ export class FreeBendingWaves {
     const { interlayers, plates } = model;
     this.#model = model;
     this.mu = new Float64Array(plates.length);
+    this.fourth = new Float64Array(plates.length);
+    this.facesPerBending = new Float64Array(plates.length);
     this.joined = interlayers.some(({ kind }) => kind === 'mat');
     this.#groups = [0, ...interlayers.flatMap(({ kind }, i) => (kind === 'mat' ? [] : [i + 1])), plates.length];
   }
@@ -29,15 +35,20 @@ export class FreeBendingWaves {
     const omega = 2 * Math.PI * f_Hz;
     const omega2 = omega * omega;
     const k04 = (omega / air.soundSpeed_m_s) ** 4;
-    const { mu } = this;
+    const { mu, fourth } = this;
     for (let group = 0; group + 1 < this.#groups.length; group++) {
       const first = this.#groups[group]!;
       const size = this.#groups[group + 1]! - first;
-      if (size === 1) mu[first] = (omega2 * plates[first]!.surfaceMass_kg_m2) / bending_Nm[first]!;
-      else if (size === 2) this.#pair(first, omega2, bending_Nm);
+      if (size === 1) {
+        fourth[first] = (omega2 * plates[first]!.surfaceMass_kg_m2) / bending_Nm[first]!;
+        this.facesPerBending[first] = 2 / bending_Nm[first]!;
+      } else if (size === 2) this.#pair(first, omega2, bending_Nm);
       else this.#several(first, size, omega2, bending_Nm);
     }
-    for (let i = 0; i < mu.length; i++) mu[i] = mu[i]! > 0 ? Math.sqrt(Math.sqrt(mu[i]! / k04)) : NaN;
+    for (let i = 0; i < mu.length; i++) {
+      fourth[i]! /= k04;
+      mu[i] = fourth[i]! > 0 ? Math.sqrt(Math.sqrt(fourth[i]!)) : NaN;
+    }
     return mu;
   }
 
@@ -55,8 +66,16 @@ export class FreeBendingWaves {
     const root = Math.sqrt(difference * difference + (4 * spring * spring) / (b1 * b2));
     const large = (sum + (sum < 0 ? -root : root)) / 2;
     const small = large === 0 ? 0 : product / large;
-    this.mu[first] = Math.min(large, small);
-    this.mu[first + 1] = Math.max(large, small);
+    this.fourth[first] = Math.min(large, small);
+    this.fourth[first + 1] = Math.max(large, small);
+    const beside = spring / Math.sqrt(b1 * b2);
+    for (let i = first; i <= first + 1; i++) {
+      // Eigenvector in √B v, from the row where less cancels.
+      const from1 = this.fourth[i]! - (inertia1 - spring) / b1;
+      const from2 = this.fourth[i]! - (inertia2 - spring) / b2;
+      const [w1, w2] = Math.abs(from1) < Math.abs(from2) ? [from2, beside] : [beside, from1];
+      this.facesPerBending[i] = ((w1 * w1) / b1 + (w2 * w2) / b2) / (w1 * w1 + w2 * w2);
+    }
   }
 
   #several(first: number, size: number, omega2: number, bending_Nm: ArrayLike<number>): void {
@@ -68,7 +87,13 @@ export class FreeBendingWaves {
       diagonal.push((omega2 * this.#model.plates[i]!.surfaceMass_kg_m2 - above - below) / bending_Nm[i]!);
       if (below > 0) beside.push(below / Math.sqrt(bending_Nm[i]! * bending_Nm[i + 1]!));
     }
-    for (let i = 0; i < size; i++) this.mu[first + i] = tridiagonalEigenvalue(diagonal, beside, i);
+    let sum = 0;
+    for (let i = first; i < first + size; i++) sum += bending_Nm[i]!;
+    for (let i = 0; i < size; i++) {
+      this.fourth[first + i] = tridiagonalEigenvalue(diagonal, beside, i);
+      // As if all moved alike.
+      this.facesPerBending[first + i] = 2 / sum;
+    }
   }
 
   #spring(interlayer: number): number {

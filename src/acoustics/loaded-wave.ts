@@ -2,17 +2,17 @@
 const HALVINGS = 14;
 
 /**
- * r of a free bending wave whose leaf carries the air it moves on both sides, (1 + r²)² = μ⁴ (1 + load/r) with
- * load = 2ρ0/(k0 m'). Always slower than without air; by bisection in ln r.
+ * r = √(k²/k0² − 1) of the wave of a leaf that carries the air it moves on both sides: (1 + r²)² = μ⁴ + load/r, where μ is
+ * k/k0 of its free wave in vacuo and load = 2ρ0ω²/(B k0⁵). Always one, slower than sound: a leaf held back by springs
+ * (μ⁴ < 0) has none but for the air. By bisection in ln r.
  */
-export function loadedWave(free2: number, load: number): number {
-  const free4 = free2 * free2;
-  let low = 1e-3;
-  let high = 2 * Math.sqrt(free2) + load + 1;
+export function loadedWave(fourth: number, load: number): number {
+  let low = 1e-4;
+  let high = Math.sqrt(Math.sqrt(Math.abs(fourth))) + Math.cbrt(load) + 1;
   for (let step = 0; step < HALVINGS; step++) {
     const r = Math.sqrt(low * high);
     const mu2 = 1 + r * r;
-    if (mu2 * mu2 < free4 * (1 + load / r)) low = r;
+    if (mu2 * mu2 < fourth + load / r) low = r;
     else high = r;
   }
   return Math.sqrt(low * high);

@@ -131,12 +131,12 @@ export class ReverberantField implements Integrand {
 
   /** k/k0 of the uppermost leaf's free wave, with the air beside it and what its supports add to its mass or take off it. */
   #carriedAlong(muBend: number, omega: number, { line }: FastWaves): number {
+    if (muBend < SLOW_ENOUGH) return muBend;
     const { air, plates } = this.#model;
     const inertia = omega * plates[0]!.surfaceMass_kg_m2;
-    const chain = this.#airborne ? line.chains[0] : undefined;
-    const heavier = 1 + (chain ? chain.z11Im / inertia : 0);
-    if (!(heavier > 0 && muBend > SLOW_ENOUGH)) return muBend;
-    const r = loadedWave(muBend * muBend * Math.sqrt(heavier), (2 * air.density_kg_m3 * air.soundSpeed_m_s) / inertia);
+    const supports = this.#airborne && line.chains[0] ? line.chains[0].z11Im / inertia : 0;
+    const fourth = muBend ** 4;
+    const r = loadedWave(fourth * (1 + supports), (fourth * 2 * air.density_kg_m3 * air.soundSpeed_m_s) / inertia);
     return Math.sqrt(1 + r * r);
   }
 

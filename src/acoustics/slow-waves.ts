@@ -10,8 +10,8 @@ import { type Integrand, SettledSum } from './settled-sum.ts';
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
 const BEYOND = 4;
 
-/** A free wave faster than sound by less than this, in k²/k0², still peaks into the slow ones. */
-const NEAR = 0.75;
+/** A free wave this much faster than sound, by k⁴/k0⁴, has no peak among the slow ones. */
+const TOO_FAST = 1 / 16;
 
 /** A peak with less than this share of the energy gets no points of its own. */
 const FAINT = 0.01;
@@ -72,26 +72,28 @@ export class SlowWaves implements Integrand {
 
   /** Free bending waves as the air beside the leaf slows them. */
   #findPeaks(f_Hz: number, waves: FastWaves): void {
-    const { plates, air } = this.#model;
-    const { mu } = waves.free;
+    const { air } = this.#model;
+    const { fourth, facesPerBending, joined } = waves.free;
     const { states, struckExtraLoss } = waves.line;
-    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+    const omega = 2 * Math.PI * f_Hz;
+    const k0 = omega / air.soundSpeed_m_s;
+    const perFace = (air.density_kg_m3 * omega * omega) / k0 ** 5;
     let loss = states[0]!.lossFactor + struckExtraLoss;
     for (let i = 1; i < states.length; i++) loss = Math.min(loss, states[i]!.lossFactor);
-    for (let i = 0; i < mu.length; i++) {
-      const free2 = mu[i]! * mu[i]!;
+    for (let i = 0; i < fourth.length; i++) {
       this.#energies[i] = 0;
-      if (!(free2 > 1 - NEAR)) continue;
-      const load = (2 * air.density_kg_m3) / (k0 * plates[i]!.surfaceMass_kg_m2);
-      const r = loadedWave(free2, load);
+      // Leaves on a mat that it holds back still ring with the mass of the air.
+      if (fourth[i]! < TOO_FAST && !joined) continue;
+      const load = perFace * facesPerBending[i]!;
+      const r = loadedWave(fourth[i]!, load);
       const mu2 = 1 + r * r;
-      const slope = 4 * r * mu2 + (free2 * free2 * load) / (r * r);
+      const slope = 4 * r * mu2 + load / (r * r);
       const width = Math.min((loss * mu2 * mu2) / slope, Math.sqrt(r * r + (loss * mu2) / 2) - r);
       this.#places[i] = r;
       this.#widths[i] = width;
       // A Lorentzian holds π times its half-width times its height.
       this.#energies[i] = Math.PI * width * this.#at(r, k0, waves);
-      if (waves.free.joined) this.#refine(i, k0, waves);
+      if (joined) this.#refine(i, k0, waves);
     }
   }
 
