@@ -57,7 +57,7 @@ export class Airborne {
       const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
       const loss = state.lossFactor + matLoss(this.#model, line.states, f_Hz, 0);
       const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * loss);
-      const power = this.#reverberant.at(f_Hz, waves);
+      const power = this.#reverberant.at(f_Hz, waves, (shares.forced + shares.supports) / (2 * z0 * v2));
       shares.resonant = 2 * z0 * v2 * power.direct;
       shares.supports += 2 * z0 * v2 * power.supports;
     }

@@ -116,7 +116,8 @@ export class BandSums implements Integrand {
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
     const uneven = this.#model.orthotropic || (beats > BEATING && beats < BEATEN_OUT);
     const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : frequencies, finer);
-    return energies(this.#sum.over(nodes, this), Math.log(edges.upper_Hz / edges.lower_Hz));
+    const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
+    return energies(sums, Math.log(edges.upper_Hz / edges.lower_Hz));
   }
 
   evaluate(logFrequency: number, out: Float64Array, at: number): void {

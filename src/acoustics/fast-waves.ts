@@ -79,7 +79,8 @@ export class FastWaves implements Integrand {
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
     this.#withAirborne = withAirborne;
-    const sums = this.#sum.over(angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points), this);
+    const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
+    const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
     this.airborne.radiated = sums[2]!;
     this.struck.radiated = sums[3]!;
     return this;

@@ -28,7 +28,7 @@ const REACH = 8;
 
 /** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
 export interface ReverberantPower {
-  /** Through air, fill and mats; left alone for the struck floor. */
+  /** Through air, fill and mats; nothing to go by for the struck floor. */
   direct: number;
   /** Through the supports of every cavity, incoherently. */
   supports: number;
@@ -67,25 +67,39 @@ export class ReverberantField implements Integrand {
   /**
    * Fills `power`. `waves` stand at `f_Hz`; their line is moved by this call. What a lower leaf is given reaches the last one
    * as the faster waves do. For a single leaf the power is ρ0c0σ_res.
+   * @param beside What else reaches the room below, as if it were given by the same field: next to much a little may err.
    */
-  at(f_Hz: number, waves: FastWaves): ReverberantPower {
+  at(f_Hz: number, waves: FastWaves, beside = 0): ReverberantPower {
     const { air, plates } = this.#model;
     const { power } = this;
-    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
-    const last = plates.length - 1;
-    power.supports = 0;
-    if (last === 0) {
+    if (plates.length === 1) {
       const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, waves.line.states[0]!);
-      power.direct = z0 * resonantRadiation(f_Hz, fc_Hz, this.#model.leafEdges[0]!, air.soundSpeed_m_s);
+      const sigma = resonantRadiation(f_Hz, fc_Hz, this.#model.leafEdges[0]!, air.soundSpeed_m_s);
+      power.direct = air.density_kg_m3 * air.soundSpeed_m_s * sigma;
+      power.supports = 0;
       return power;
     }
-    const { velocity2 } = this.#airborne ? waves.airborne : waves.struck;
-    const { sums } = this.#sum;
-    sums.fill(1);
-    if (this.#airborne || this.#severalSupports) {
-      this.#average(f_Hz, waves);
-      power.direct = (z0 * sums[0]!) / sums[RADIATED]!;
+    if (!this.#airborne && !this.#severalSupports) {
+      this.#sum.sums.fill(1);
+      return this.#fill(waves);
     }
+    const nodes = this.#nodes(f_Hz, waves);
+    this.#sum.over(nodes, this);
+    const { direct, supports } = this.#fill(waves);
+    const own = (this.#airborne ? direct : 0) + (this.#severalSupports ? supports : 0);
+    this.#sum.settle(nodes, this, (direct + supports + beside) / own);
+    return this.#fill(waves);
+  }
+
+  /** From the sums. */
+  #fill(waves: FastWaves): ReverberantPower {
+    const { air, plates } = this.#model;
+    const { power } = this;
+    const { sums } = this.#sum;
+    const last = plates.length - 1;
+    const { velocity2 } = this.#airborne ? waves.airborne : waves.struck;
+    power.direct = (air.density_kg_m3 * air.soundSpeed_m_s * sums[0]!) / sums[RADIATED]!;
+    power.supports = 0;
     for (let i = 0; i < last; i++) {
       const supportPower = waves.supportPower[i]!;
       if (supportPower === 0) continue;
@@ -95,8 +109,8 @@ export class ReverberantField implements Integrand {
     return power;
   }
 
-  /** Sums over the resonance of the uppermost leaf: σ v² of the last leaf, then v² of each. */
-  #average(f_Hz: number, waves: FastWaves): void {
+  /** Nodes over the resonance of the uppermost leaf. */
+  #nodes(f_Hz: number, waves: FastWaves): CrowdedNodes {
     const { air, plates } = this.#model;
     const { line } = waves;
     const last = plates.length - 1;
@@ -126,7 +140,7 @@ export class ReverberantField implements Integrand {
     }
     this.#waves = waves;
     this.#k0 = omega / air.soundSpeed_m_s;
-    this.#sum.over(nodes.fill(this.#points), this);
+    return nodes.fill(this.#points);
   }
 
   /** k/k0 of the uppermost leaf's free wave, with the air beside it and what its supports add to its mass or take off it. */
@@ -140,7 +154,7 @@ export class ReverberantField implements Integrand {
     return Math.sqrt(1 + r * r);
   }
 
-  /** At `mu` = k/k0. */
+  /** At `mu` = k/k0: σ v² of the last leaf, then v² of each. */
   evaluate(mu: number, out: Float64Array, at: number): void {
     const { line, forced } = this.#waves;
     const { velocity2 } = line;

@@ -49,18 +49,27 @@ export class SettledSum {
     this.#allowed = new Float64Array(watched);
   }
 
-  /** @param rough Leaves all pieces as they are. */
-  over(nodes: CrowdedNodes, integrand: Integrand, rough = false): Float64Array {
-    const { sums } = this;
+  /** Sums over the nodes as they are. They and the integrand are used again by `settle`. */
+  over(nodes: CrowdedNodes, integrand: Integrand): this {
     const numbers = this.#numbers;
-    const { x, weight, count, pieces, pieceCount } = nodes;
+    const { x, weight, count } = nodes;
     if (this.#values.length < count * numbers) this.#values = new Float64Array(2 * count * numbers);
+    for (let j = 0; j < count; j++) integrand.evaluate(x[j]!, this.#values, j * numbers);
+    this.sums.fill(0);
+    this.#add(this.#values, weight, 1, 0, count);
+    return this;
+  }
+
+  /**
+   * Refines what does not settle, after `over` with the same arguments.
+   * @param looseness By how much more than the tolerance a piece may err, where the sum is but part of what matters.
+   */
+  settle(nodes: CrowdedNodes, integrand: Integrand, looseness = 1): this {
+    const tolerance = this.#tolerance * looseness;
+    if (!(tolerance < 1)) return this;
     const values = this.#values;
-    for (let j = 0; j < count; j++) integrand.evaluate(x[j]!, values, j * numbers);
-    sums.fill(0);
-    this.#add(values, weight, 1, 0, count);
-    if (rough || this.#tolerance === Infinity) return sums;
-    for (let n = 0; n < this.#watched; n++) this.#allowed[n] = this.#tolerance * sums[n]!;
+    const { weight, pieces, pieceCount } = nodes;
+    for (let n = 0; n < this.#watched; n++) this.#allowed[n] = tolerance * this.sums[n]!;
     let first = 0;
     for (let i = 0; i < pieceCount; i++) {
       const piece = pieces[i]!;
@@ -70,7 +79,7 @@ export class SettledSum {
       }
       first = piece.end;
     }
-    return sums;
+    return this;
   }
 
   /** Adds the part of a piece from `from` to `to`, both 0–1 in t, in halves where that does not settle it. */

@@ -64,10 +64,12 @@ export class SlowWaves implements Integrand {
     const faint = FAINT * (waves.struck.radiated + peaks);
     // Above fc of the struck leaf hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
-      const rough = this.#over(f_Hz, waves, faint, ROUGH_POINTS);
+      const rough = this.#over(this.#nodes(f_Hz, waves, faint, ROUGH_POINTS), waves);
       if (rough < NEGLIGIBLE * others) return rough;
     }
-    return this.#over(f_Hz, waves, faint, this.#points);
+    const nodes = this.#nodes(f_Hz, waves, faint, this.#points);
+    const sum = this.#over(nodes, waves);
+    return this.#sum.settle(nodes, this, 1 + others / sum).sums[0]!;
   }
 
   /** Free bending waves as the air beside the leaf slows them. */
@@ -123,9 +125,9 @@ export class SlowWaves implements Integrand {
   }
 
   /** @param faint Peaks of this energy or less get no points of their own. */
-  #over(f_Hz: number, waves: FastWaves, faint: number, points: number): number {
-    const { air } = this.#model;
-    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+  #nodes(f_Hz: number, waves: FastWaves, faint: number, points: number): CrowdedNodes {
+    const k0 = (2 * Math.PI * f_Hz) / this.#model.air.soundSpeed_m_s;
+    this.#k0 = k0;
     const nodes = sharedNodes.begin().breakAt(0, Infinity);
     const energies = this.#energies;
     let slowest = 1;
@@ -137,10 +139,12 @@ export class SlowWaves implements Integrand {
     waves.cavities.breakSide(nodes, 'slow');
     const end = BEYOND * slowest;
     const cap = capRoot(k0, this.#model, waves.forced.at(0));
-    nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
+    return nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
+  }
+
+  #over(nodes: CrowdedNodes, waves: FastWaves): number {
     this.#waves = waves;
-    this.#k0 = k0;
-    return this.#sum.over(nodes, this, points === ROUGH_POINTS)[0]!;
+    return this.#sum.over(nodes, this).sums[0]!;
   }
 
   /** What the wave radiates at `r`. */

@@ -22,6 +22,25 @@ class Counted implements Integrand {
   }
 }
 
+interface How {
+  readonly tolerance?: number;
+  readonly mostHalvings?: number;
+  readonly watched?: number;
+  readonly looseness?: number;
+}
+
+/** The sums of two integrands, of which the second may be missing. */
+function settled(
+  nodes: CrowdedNodes,
+  integrand: Integrand,
+  { tolerance = 1e-3, mostHalvings = 12, watched = 1, looseness = 1 }: How = {},
+): [number, number] {
+  const { sums } = new SettledSum(2, watched, tolerance, mostHalvings)
+    .over(nodes, integrand)
+    .settle(nodes, integrand, looseness);
+  return [sums[0]!, sums[1]!];
+}
+
 const unit = (): CrowdedNodes => new CrowdedNodes().begin().breakAt(0, Infinity).breakAt(1, Infinity);
 const peak = (place: number, width: number) => (x: number) => width ** 2 / ((x - place) ** 2 + width ** 2);
 const exactPeak = (place: number, width: number) => width * (Math.atan((1 - place) / width) + Math.atan(place / width));
@@ -29,8 +48,7 @@ const exactPeak = (place: number, width: number) => width * (Math.atan((1 - plac
 describe('a sum that settles', () => {
   it('asks a smooth integrand at its nodes only', () => {
     const smooth = new Counted((x) => Math.exp(x));
-    const [sum] = new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), smooth);
-    expect(sum).toBeCloseTo(Math.E - 1, 7);
+    expect(settled(unit().fill(5), smooth)[0]).toBeCloseTo(Math.E - 1, 7);
     expect(smooth.asked).toBe(5);
   });
 
@@ -39,8 +57,7 @@ describe('a sum that settles', () => {
     [0.37, 0.02],
     [0.5, 0.005],
   ])('finds a peak nobody announced, at %d of half-width %d (closed form: arc tangents)', (place, width) => {
-    const sum = (tolerance: number) =>
-      new SettledSum(1, 1, tolerance, 12).over(unit().fill(5), new Counted(peak(place, width)))[0]!;
+    const sum = (tolerance: number) => settled(unit().fill(5), new Counted(peak(place, width)), { tolerance })[0];
     const exact = exactPeak(place, width);
     expect(sum(1e-3) / exact).toBeCloseTo(1, 2);
     expect(Math.abs(sum(Infinity) / exact - 1)).toBeGreaterThan(0.05);
@@ -48,31 +65,30 @@ describe('a sum that settles', () => {
 
   it('finds a peak beside the place it was announced at', () => {
     const nodes = unit().breakAt(0.3, 0.01).fill(4);
-    const [sum] = new SettledSum(1, 1, 1e-2, 8).over(nodes, new Counted(peak(0.36, 0.01)));
-    expect(sum! / exactPeak(0.36, 0.01)).toBeCloseTo(1, 2);
+    const [sum] = settled(nodes, new Counted(peak(0.36, 0.01)), { tolerance: 1e-2 });
+    expect(sum / exactPeak(0.36, 0.01)).toBeCloseTo(1, 2);
   });
 
   it('sums what is not watched with the same points, and does not refine for it', () => {
     const wild = peak(0.37, 0.02);
     const watched = new Counted((x) => 1 + x, wild);
-    const sums = new SettledSum(2, 1, 1e-3, 8).over(unit().fill(5), watched);
+    expect(settled(unit().fill(5), watched)[0]).toBeCloseTo(1.5, 12);
     expect(watched.asked).toBe(5);
-    expect(sums[0]).toBeCloseTo(1.5, 12);
-    const both = new SettledSum(2, 2, 1e-3, 8).over(unit().fill(5), new Counted((x) => 1 + x, wild));
+    const both = settled(unit().fill(5), new Counted((x) => 1 + x, wild), { watched: 2 });
     expect(both[0]).toBeCloseTo(1.5, 10);
-    expect(both[1]! / exactPeak(0.37, 0.02)).toBeCloseTo(1, 2);
+    expect(both[1] / exactPeak(0.37, 0.02)).toBeCloseTo(1, 2);
   });
 
-  it('leaves a rough sum rough, and stays at 0 where there is nothing', () => {
+  it('stays rough where it is but a small part, and 0 where there is nothing', () => {
     const rough = new Counted(peak(0.37, 0.02));
-    new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), rough, true);
+    settled(unit().fill(5), rough, { looseness: 2000 });
     expect(rough.asked).toBe(5);
-    expect(new SettledSum(1, 1, 1e-3, 8).over(unit().fill(5), new Counted(() => 0))[0]).toBe(0);
+    expect(settled(unit().fill(5), new Counted(() => 0))[0]).toBe(0);
   });
 
   it('gives a piece more points, once, where it may not halve', () => {
     const wild = new Counted(peak(0.37, 0.02));
-    new SettledSum(1, 1, 1e-3, 0).over(unit().fill(6), wild);
+    settled(unit().fill(6), wild, { mostHalvings: 0 });
     expect(wild.asked).toBe(6 + 9);
   });
 });
