@@ -214,9 +214,9 @@ export class TransmissionLine {
       const dRe = matrices[at + 6]!;
       const dIm = matrices[at + 7]!;
       const chain = airborne ? this.chains[layer] : undefined;
+      const bRe = matrices[at + 2]!;
+      const bIm = matrices[at + 3]!;
       if (!chain) {
-        const bRe = matrices[at + 2]!;
-        const bIm = matrices[at + 3]!;
         const upRe = aRe * pRe - aIm * pIm + bRe * vRe - bIm * vIm;
         const upIm = aRe * pIm + aIm * pRe + bRe * vIm + bIm * vRe;
         const upVRe = cRe * pRe - cIm * pIm + dRe * vRe - dIm * vIm;
@@ -226,23 +226,24 @@ export class TransmissionLine {
         pIm = upIm;
         continue;
       }
-      // Impedance matrix of the air: A/C, 1/C, D/C; that of the supports added.
-      const inverseC2 = 1 / (cRe * cRe + cIm * cIm);
-      const y12Re = cRe * inverseC2;
-      const y12Im = -cIm * inverseC2;
-      const z12Re = y12Re + chain.z12Re;
-      const z12Im = y12Im + chain.z12Im;
-      const z22Re = dRe * y12Re - dIm * y12Im + chain.z22Re;
-      const z22Im = dRe * y12Im + dIm * y12Re + chain.z22Im;
-      const z11Re = aRe * y12Re - aIm * y12Im + chain.z11Re;
-      const z11Im = aRe * y12Im + aIm * y12Re + chain.z11Im;
-      const nRe = pRe + z22Re * vRe - z22Im * vIm;
-      const nIm = pIm + z22Re * vIm + z22Im * vRe;
-      const inverseZ2 = 1 / (z12Re * z12Re + z12Im * z12Im);
-      const upVRe = (nRe * z12Re + nIm * z12Im) * inverseZ2;
-      const upVIm = (nIm * z12Re - nRe * z12Im) * inverseZ2;
-      pRe = z11Re * upVRe - z11Im * upVIm - z12Re * vRe + z12Im * vIm;
-      pIm = z11Re * upVIm + z11Im * upVRe - z12Re * vIm - z12Im * vRe;
+      // The impedance matrix of the air, A/C, 1/C, D/C, and that of the supports added; with AD − BC = 1 that is
+      // v' = (C p + (D + C z22) v)/(1 + C z12), p' = (A p + (B + A z22 − z12) v)/(1 + C z12) + z11 v' − z12 v.
+      const { z11Re, z11Im, z12Re, z12Im, z22Re, z22Im } = chain;
+      const sumRe = 1 + cRe * z12Re - cIm * z12Im;
+      const sumIm = cRe * z12Im + cIm * z12Re;
+      const size = 1 / (sumRe * sumRe + sumIm * sumIm);
+      const withRe = pRe + z22Re * vRe - z22Im * vIm;
+      const withIm = pIm + z22Re * vIm + z22Im * vRe;
+      const nRe = cRe * withRe - cIm * withIm + dRe * vRe - dIm * vIm;
+      const nIm = cRe * withIm + cIm * withRe + dRe * vIm + dIm * vRe;
+      const forceRe = z12Re * vRe - z12Im * vIm;
+      const forceIm = z12Re * vIm + z12Im * vRe;
+      const mRe = aRe * withRe - aIm * withIm + bRe * vRe - bIm * vIm - forceRe;
+      const mIm = aRe * withIm + aIm * withRe + bRe * vIm + bIm * vRe - forceIm;
+      const upVRe = (nRe * sumRe + nIm * sumIm) * size;
+      const upVIm = (nIm * sumRe - nRe * sumIm) * size;
+      pRe = (mRe * sumRe + mIm * sumIm) * size + z11Re * upVRe - z11Im * upVIm - forceRe;
+      pIm = (mIm * sumRe - mRe * sumIm) * size + z11Re * upVIm + z11Im * upVRe - forceIm;
       vRe = upVRe;
       vIm = upVIm;
     }
