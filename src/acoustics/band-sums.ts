@@ -104,7 +104,7 @@ export class BandSums implements Integrand {
 
   #at(f_Hz: number): Energies {
     const numbers = new Float64Array(NUMBERS);
-    this.evaluate(Math.log(f_Hz), numbers, 0);
+    this.#evaluateAt(f_Hz, numbers, 0);
     return energies(numbers, 1);
   }
 
@@ -120,8 +120,12 @@ export class BandSums implements Integrand {
     return energies(sums, Math.log(edges.upper_Hz / edges.lower_Hz));
   }
 
-  evaluate(logFrequency: number, out: Float64Array, at: number): void {
-    const f_Hz = Math.exp(logFrequency);
+  /** At each ln f. */
+  evaluate(logFrequency: Float64Array, count: number, out: Float64Array): void {
+    for (let j = 0; j < count; j++) this.#evaluateAt(Math.exp(logFrequency[j]!), out, j * NUMBERS);
+  }
+
+  #evaluateAt(f_Hz: number, out: Float64Array, at: number): void {
     out.fill(0, at, at + NUMBERS);
     for (const turn of this.#turns) {
       this.#waves.at(f_Hz, turn.cos2, this.#airborne !== undefined);

@@ -86,34 +86,40 @@ export class FastWaves implements Integrand {
     return this;
   }
 
-  /** At u = cos θ: what airborne sound passes by all paths, what the struck floor radiates, and the numbers of the sums. */
-  evaluate(u: number, out: Float64Array, at: number): void {
-    const { line } = this;
+  /** At each u = cos θ: what airborne sound passes by all paths, what the struck floor radiates, and the numbers of the sums. */
+  evaluate(cosine: Float64Array, count: number, out: Float64Array): void {
+    const { line, forced } = this;
     const { velocity2, force2 } = line;
     const { air } = this.#model;
+    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const leaves = this.#leaves;
     const last = leaves - 1;
-    const sigma = this.forced.at(u);
-    const airborneAt = at + SINGLE;
-    const struckAt = airborneAt + leaves;
-    const forceAt = struckAt + leaves;
-    line.at(Math.sqrt(1 - u * u), u, false).march(false);
-    for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
-    out[at + 1] = out[at + 3] = sigma * u * velocity2[last]!;
-    if (!this.#withAirborne) {
-      out[at] = out[at + 2] = 0;
-      return;
+    const numbers = SINGLE + 3 * leaves - 1;
+    for (let j = 0; j < count; j++) {
+      const u = cosine[j]!;
+      const sigma = forced.at(u);
+      const at = j * numbers;
+      const airborneAt = at + SINGLE;
+      const struckAt = airborneAt + leaves;
+      const forceAt = struckAt + leaves;
+      line.at(Math.sqrt(1 - u * u), u, false).march(false);
+      for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
+      out[at + 1] = out[at + 3] = sigma * u * velocity2[last]!;
+      if (!this.#withAirborne) {
+        out[at] = out[at + 2] = 0;
+        continue;
+      }
+      if (!line.alike) line.march(true);
+      for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
+      let supports = 0;
+      for (let i = 0; i < last; i++) {
+        out[forceAt + i] = force2[i]!;
+        supports += force2[i]! * this.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
+      }
+      const radiated = sigma * velocity2[last]!;
+      out[at] = z0 * radiated + supports;
+      out[at + 2] = radiated;
     }
-    if (!line.alike) line.march(true);
-    for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
-    let supports = 0;
-    for (let i = 0; i < last; i++) {
-      out[forceAt + i] = force2[i]!;
-      supports += force2[i]! * this.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
-    }
-    const radiated = sigma * velocity2[last]!;
-    out[at] = air.density_kg_m3 * air.soundSpeed_m_s * radiated + supports;
-    out[at + 2] = radiated;
   }
 }
 

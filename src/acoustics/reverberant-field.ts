@@ -154,15 +154,20 @@ export class ReverberantField implements Integrand {
     return Math.sqrt(1 + r * r);
   }
 
-  /** At `mu` = k/k0: σ v² of the last leaf, then v² of each. */
-  evaluate(mu: number, out: Float64Array, at: number): void {
+  /** At each mu = k/k0: σ v² of the last leaf, then v² of each. */
+  evaluate(wave: Float64Array, count: number, out: Float64Array): void {
     const { line, forced } = this.#waves;
     const { velocity2 } = line;
-    const evanescent = mu > 1;
-    const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
-    line.at(mu, u, evanescent).march(this.#airborne);
-    const sigma = evanescent ? slowWaveRadiation(mu, this.#k0, this.#model, forced) : forced.at(u);
-    out[at] = mu * sigma * velocity2[velocity2.length - 1]!;
-    for (let i = 0; i < velocity2.length; i++) out[at + RADIATED + i] = mu * velocity2[i]!;
+    const leaves = velocity2.length;
+    let at = 0;
+    for (let j = 0; j < count; j++) {
+      const mu = wave[j]!;
+      const evanescent = mu > 1;
+      const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
+      line.at(mu, u, evanescent).march(this.#airborne);
+      const sigma = evanescent ? slowWaveRadiation(mu, this.#k0, this.#model, forced) : forced.at(u);
+      out[at++] = mu * sigma * velocity2[leaves - 1]!;
+      for (let i = 0; i < leaves; i++) out[at++] = mu * velocity2[i]!;
+    }
   }
 }

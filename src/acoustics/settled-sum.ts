@@ -4,8 +4,8 @@ import { gaussLegendre } from './gauss-legendre.ts';
 
 /** What is summed, several numbers at once, none of them negative. */
 export interface Integrand {
-  /** Writes its numbers at `x` into `out` from index `at` on, first those that are watched. */
-  evaluate(x: number, out: Float64Array, at: number): void;
+  /** Writes its numbers at each of the first `count` of `x` into `out`, one place after another, first those watched. */
+  evaluate(x: Float64Array, count: number, out: Float64Array): void;
 }
 
 /** How many times the points an unsettled piece is given, before it is halved. */
@@ -32,6 +32,8 @@ export class SettledSum {
   /** Error allowed to a piece, of each watched number. */
   readonly #allowed: Float64Array;
   #values = new Float64Array(0);
+  // Of the part at hand.
+  #places = new Float64Array(0);
   #partValues = new Float64Array(0);
 
   /**
@@ -54,7 +56,7 @@ export class SettledSum {
     const numbers = this.#numbers;
     const { x, weight, count } = nodes;
     if (this.#values.length < count * numbers) this.#values = new Float64Array(2 * count * numbers);
-    for (let j = 0; j < count; j++) integrand.evaluate(x[j]!, this.#values, j * numbers);
+    integrand.evaluate(x, count, this.#values);
     this.sums.fill(0);
     this.#add(this.#values, weight, 1, 0, count);
     return this;
@@ -85,12 +87,16 @@ export class SettledSum {
   /** Adds the part of a piece from `from` to `to`, both 0–1 in t, in halves where that does not settle it. */
   #refine(piece: Piece, from: number, to: number, atLeast: number, halvings: number, integrand: Integrand): void {
     const points = Math.max(atLeast, LEAST_POINTS);
-    const numbers = this.#numbers;
-    if (this.#partValues.length < points * numbers) this.#partValues = new Float64Array(points * numbers);
+    if (this.#places.length < points) {
+      this.#places = new Float64Array(points);
+      this.#partValues = new Float64Array(points * this.#numbers);
+    }
+    const places = this.#places;
     const values = this.#partValues;
     const { start, length, reach } = piece;
     const { nodes, weights } = halvings === 0 ? ruleOfReach(reach, points) : partOfRule(reach, from, to, points);
-    for (let j = 0; j < points; j++) integrand.evaluate(start + length * nodes[j]!, values, j * numbers);
+    for (let j = 0; j < points; j++) places[j] = start + length * nodes[j]!;
+    integrand.evaluate(places, points, values);
     const size = Math.abs(length);
     if (halvings === this.#mostHalvings || this.#settled(values, weights, size, 0, points)) {
       this.#add(values, weights, size, 0, points);
@@ -130,10 +136,10 @@ export class SettledSum {
       const allowed = this.#allowed[n]! / (scale * sum);
       const lastRatio = Math.min(Math.abs(last) / sum, 1);
       const beforeRatio = Math.min(Math.abs(before) / sum, 1);
-      // Most pieces end here, without a power.
-      if (lastRatio <= allowed && beforeRatio <= allowed) continue;
-      if (lastRatio ** ((2 * points) / (points - 1)) > allowed) return false;
-      if (beforeRatio ** ((2 * points) / (points - 2)) > allowed) return false;
+      // Most pieces are decided without a power: of a ratio up to 1 the first has exponents from 2 to 3, the second from 2.
+      if (lastRatio * lastRatio * lastRatio > allowed) return false;
+      if (lastRatio * lastRatio > allowed && lastRatio ** ((2 * points) / (points - 1)) > allowed) return false;
+      if (beforeRatio * beforeRatio > allowed && beforeRatio ** ((2 * points) / (points - 2)) > allowed) return false;
     }
     return true;
   }

@@ -147,9 +147,11 @@ export class SlowWaves implements Integrand {
     return this.#sum.over(nodes, this).sums[0]!;
   }
 
-  /** What the wave radiates at `r`. */
-  evaluate(r: number, out: Float64Array, at: number): void {
-    out[at] = this.#at(r, this.#k0, this.#waves);
+  /** What the waves at each `r` radiate. */
+  evaluate(r: Float64Array, count: number, out: Float64Array): void {
+    const k0 = this.#k0;
+    const waves = this.#waves;
+    for (let j = 0; j < count; j++) out[j] = this.#at(r[j]!, k0, waves);
   }
 
   #at(r: number, k0: number, { line, forced }: FastWaves): number {

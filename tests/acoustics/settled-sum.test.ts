@@ -5,20 +5,23 @@ import { gaussLegendre } from '#src/acoustics/gauss-legendre.ts';
 import { loadedWave } from '#src/acoustics/loaded-wave.ts';
 import { type Integrand, SettledSum } from '#src/acoustics/settled-sum.ts';
 
-/** Counts how often it is asked. */
+/** Two functions, the second 0 unless told, and how often they are asked. */
 class Counted implements Integrand {
   asked = 0;
-  readonly #functions: readonly ((x: number) => number)[];
+  readonly #first: (x: number) => number;
+  readonly #second: (x: number) => number;
 
-  constructor(...functions: readonly ((x: number) => number)[]) {
-    this.#functions = functions;
+  constructor(first: (x: number) => number, second: (x: number) => number = () => 0) {
+    this.#first = first;
+    this.#second = second;
   }
 
-  evaluate(x: number, out: Float64Array, at: number): void {
-    this.asked++;
-    this.#functions.forEach((f, n) => {
-      out[at + n] = f(x);
-    });
+  evaluate(x: Float64Array, count: number, out: Float64Array): void {
+    this.asked += count;
+    for (let j = 0; j < count; j++) {
+      out[2 * j] = this.#first(x[j]!);
+      out[2 * j + 1] = this.#second(x[j]!);
+    }
   }
 }
 
@@ -29,7 +32,7 @@ interface How {
   readonly looseness?: number;
 }
 
-/** The sums of two integrands, of which the second may be missing. */
+/** Both sums. */
 function settled(
   nodes: CrowdedNodes,
   integrand: Integrand,
