@@ -6,6 +6,7 @@ import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
+import { SlowWaveRadiation } from './slow-wave-radiation.ts';
 import { supportRadiation } from './support-radiation.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
@@ -24,6 +25,8 @@ const sharedNodes = new CrowdedNodes();
 export class FastWaves implements Integrand {
   readonly line: TransmissionLine;
   readonly forced = new ForcedRadiation();
+  /** Of the last leaf. */
+  readonly slow = new SlowWaveRadiation();
   readonly free: FreeBendingWaves;
   readonly cavities: CavityResonances;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
@@ -62,13 +65,15 @@ export class FastWaves implements Integrand {
   }
 
   /**
-   * Prepares `line`, `forced`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise
+   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise
    * for airborne sound.
    */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
-    const { air, edges, interlayers } = this.#model;
-    const { line, forced, free, cavities } = this;
-    forced.prepare((2 * Math.PI * f_Hz) / air.soundSpeed_m_s, edges.area_m2, edges.perimeter_m);
+    const { air, edges, leafEdges, interlayers } = this.#model;
+    const { line, forced, slow, free, cavities } = this;
+    const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
+    forced.prepare(k0, edges.area_m2, edges.perimeter_m);
+    slow.prepare(k0, leafEdges[this.#leaves - 1]!, forced.at(0));
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
     cavities.at(f_Hz, free.mu);

@@ -66,9 +66,16 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
  * as a function of wave number. Not capped.
  */
 export function edgeRadiation(mu: number, k0_rad_m: number, plate: PlateEdges): number {
+  return perEdgeShape(k0_rad_m, plate) * edgeShape(mu);
+}
+
+/** How `edgeRadiation` goes with μ = k/k0 > 1, the same for all plates. */
+export function edgeShape(mu: number): number {
   const root2 = mu * mu - 1;
-  return (
-    (radiatingEdges_m(plate, k0_rad_m) * (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2)) /
-    (2 * Math.PI * mu * k0_rad_m * plate.area_m2 * Math.sqrt(root2))
-  );
+  return (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2) / (mu * Math.sqrt(root2));
+}
+
+/** `edgeRadiation` of a plate per `edgeShape`. */
+export function perEdgeShape(k0_rad_m: number, plate: PlateEdges): number {
+  return radiatingEdges_m(plate, k0_rad_m) / (2 * Math.PI * k0_rad_m * plate.area_m2);
 }

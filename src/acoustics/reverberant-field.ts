@@ -2,20 +2,11 @@ import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { ForcedRadiation } from './forced-radiation.ts';
 import { loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
-import { edgeRadiation, resonantRadiation } from './resonant-radiation.ts';
+import { resonantRadiation } from './resonant-radiation.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
-
-/**
- * Radiation efficiency of a wave of wave number `mu`·k0 > k0 on the last leaf: its edges, never more than a panel forced
- * along at grazing incidence.
- */
-export function slowWaveRadiation(mu: number, k0: number, model: FloorModel, forced: ForcedRadiation): number {
-  return Math.min(edgeRadiation(mu, k0, model.leafEdges.at(-1)!), forced.at(0));
-}
 
 /** Used by one average after another. */
 const sharedNodes = new CrowdedNodes();
@@ -50,7 +41,6 @@ export class ReverberantField implements Integrand {
   /** What a lower leaf's supports pass on depends on how the field comes down to it. */
   readonly #severalSupports: boolean;
   #waves!: FastWaves;
-  #k0 = 0;
 
   /** @param airborne For airborne sound, which wants `power.direct`, or for the struck floor. */
   constructor(model: FloorModel, { resonance, tolerance, mostHalvings }: Quadrature, airborne: boolean) {
@@ -139,7 +129,6 @@ export class ReverberantField implements Integrand {
       breakInside(mu, width2[j]! / (2 * mu));
     }
     this.#waves = waves;
-    this.#k0 = omega / air.soundSpeed_m_s;
     return nodes.fill(this.#points);
   }
 
@@ -156,7 +145,7 @@ export class ReverberantField implements Integrand {
 
   /** At each mu = k/k0: σ v² of the last leaf, then v² of each. */
   evaluate(wave: Float64Array, count: number, out: Float64Array): void {
-    const { line, forced } = this.#waves;
+    const { line, forced, slow } = this.#waves;
     const { velocity2 } = line;
     const leaves = velocity2.length;
     let at = 0;
@@ -165,7 +154,7 @@ export class ReverberantField implements Integrand {
       const evanescent = mu > 1;
       const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
       line.at(mu, u, evanescent).march(this.#airborne);
-      const sigma = evanescent ? slowWaveRadiation(mu, this.#k0, this.#model, forced) : forced.at(u);
+      const sigma = evanescent ? slow.at(mu) : forced.at(u);
       out[at++] = mu * sigma * velocity2[leaves - 1]!;
       for (let i = 0; i < leaves; i++) out[at++] = mu * velocity2[i]!;
     }

@@ -3,8 +3,6 @@ import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
-import { edgeRadiation } from './resonant-radiation.ts';
-import { slowWaveRadiation } from './reverberant-field.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
@@ -24,9 +22,6 @@ const ROUGH_POINTS = 1;
 const REFINEMENTS = 2;
 const FARTHEST = 5;
 
-/** Steps to the kink of the edges' radiation. */
-const CAP_STEPS = 3;
-
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();
 
@@ -40,7 +35,6 @@ export class SlowWaves implements Integrand {
   readonly #energies: Float64Array;
   readonly #sum: SettledSum;
   #waves!: FastWaves;
-  #k0 = 0;
 
   constructor(model: FloorModel, { slowWaves, tolerance, mostHalvings }: Quadrature) {
     const n = model.plates.length;
@@ -64,10 +58,10 @@ export class SlowWaves implements Integrand {
     const faint = FAINT * (waves.struck.radiated + peaks);
     // Above fc of the struck leaf hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
-      const rough = this.#over(this.#nodes(f_Hz, waves, faint, ROUGH_POINTS), waves);
+      const rough = this.#over(this.#nodes(waves, faint, ROUGH_POINTS), waves);
       if (rough < NEGLIGIBLE * others) return rough;
     }
-    const nodes = this.#nodes(f_Hz, waves, faint, this.#points);
+    const nodes = this.#nodes(waves, faint, this.#points);
     const sum = this.#over(nodes, waves);
     return this.#sum.settle(nodes, this, 1 + others / sum).sums[0]!;
   }
@@ -94,13 +88,13 @@ export class SlowWaves implements Integrand {
       this.#places[i] = r;
       this.#widths[i] = width;
       // A Lorentzian holds π times its half-width times its height.
-      this.#energies[i] = Math.PI * width * this.#at(r, k0, waves);
-      if (joined) this.#refine(i, k0, waves);
+      this.#energies[i] = Math.PI * width * this.#at(r, waves);
+      if (joined) this.#refine(i, waves);
     }
   }
 
   /** Leaves joined by a mat carry air unequally: place and width by the parabola of 1/|v|² through three places. */
-  #refine(i: number, k0: number, waves: FastWaves): void {
+  #refine(i: number, waves: FastWaves): void {
     for (let step = 0; step < REFINEMENTS; step++) {
       const r = this.#places[i]!;
       const aside = Math.min(this.#widths[i]!, r / 2);
@@ -115,7 +109,7 @@ export class SlowWaves implements Integrand {
       this.#places[i] = Math.max(r + shift, r / 2);
       if (width2 > 0) this.#widths[i] = Math.sqrt(width2);
     }
-    this.#energies[i] = Math.PI * this.#widths[i]! * this.#at(this.#places[i]!, k0, waves);
+    this.#energies[i] = Math.PI * this.#widths[i]! * this.#at(this.#places[i]!, waves);
   }
 
   /** 1/|v|² of the last leaf. */
@@ -125,9 +119,7 @@ export class SlowWaves implements Integrand {
   }
 
   /** @param faint Peaks of this energy or less get no points of their own. */
-  #nodes(f_Hz: number, waves: FastWaves, faint: number, points: number): CrowdedNodes {
-    const k0 = (2 * Math.PI * f_Hz) / this.#model.air.soundSpeed_m_s;
-    this.#k0 = k0;
+  #nodes(waves: FastWaves, faint: number, points: number): CrowdedNodes {
     const nodes = sharedNodes.begin().breakAt(0, Infinity);
     const energies = this.#energies;
     let slowest = 1;
@@ -138,7 +130,7 @@ export class SlowWaves implements Integrand {
     }
     waves.cavities.breakSide(nodes, 'slow');
     const end = BEYOND * slowest;
-    const cap = capRoot(k0, this.#model, waves.forced.at(0));
+    const cap = waves.slow.capRoot();
     return nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
   }
 
@@ -149,24 +141,13 @@ export class SlowWaves implements Integrand {
 
   /** What the waves at each `r` radiate. */
   evaluate(r: Float64Array, count: number, out: Float64Array): void {
-    const k0 = this.#k0;
     const waves = this.#waves;
-    for (let j = 0; j < count; j++) out[j] = this.#at(r[j]!, k0, waves);
+    for (let j = 0; j < count; j++) out[j] = this.#at(r[j]!, waves);
   }
 
-  #at(r: number, k0: number, { line, forced }: FastWaves): number {
+  #at(r: number, { line, slow }: FastWaves): number {
     const s = Math.sqrt(1 + r * r);
     line.at(s, r, true).march(false);
-    return r * line.velocity2[line.velocity2.length - 1]! * slowWaveRadiation(s, k0, this.#model, forced);
+    return r * line.velocity2[line.velocity2.length - 1]! * slow.at(s);
   }
-}
-
-/** r at which the edges' radiation falls to the cap. It goes about as r⁻³ everywhere, which makes these steps short. */
-function capRoot(k0: number, { leafEdges }: FloorModel, cap: number): number {
-  const edges = leafEdges.at(-1)!;
-  let r = 1;
-  for (let step = 0; step < CAP_STEPS; step++) {
-    r *= Math.cbrt(edgeRadiation(Math.sqrt(1 + r * r), k0, edges) / cap);
-  }
-  return r;
 }
