@@ -13,6 +13,10 @@ export interface CrowdedRule extends QuadratureRule {
   readonly reach: number;
 }
 
+/** Parts are kept up to this many a rule, which is nearly all that are asked for. */
+const MOST_KEPT_PARTS = 8;
+const keptParts: ((QuadratureRule | undefined)[] | undefined)[][] = [];
+
 const kept: (CrowdedRule | undefined)[][] = [];
 
 /**
@@ -32,6 +36,23 @@ export function ruleOfReach(reach: number, count: number): CrowdedRule {
   if (!ofReach) kept[steps] = ofReach = [];
   let rule = ofReach[count];
   if (!rule) ofReach[count] = rule = { reach, ...partOfRule(reach, 0, 1, count) };
+  return rule;
+}
+
+/**
+ * The rule for one of `parts` equal parts in t, a power of 2 of them, `part` counted from 0; kept for the next call where
+ * parts are few, since the same halves come again and again.
+ */
+export function ruleOfPart(reach: number, part: number, parts: number, count: number): QuadratureRule {
+  if (parts > MOST_KEPT_PARTS) return partOfRule(reach, part / parts, (part + 1) / parts, count);
+  const steps = reach * STEPS_PER_UNIT;
+  let ofReach = keptParts[steps];
+  if (!ofReach) keptParts[steps] = ofReach = [];
+  let ofCount = ofReach[count];
+  if (!ofCount) ofReach[count] = ofCount = [];
+  // Parts of 1, 2, 4, 8 stand one after another.
+  let rule = ofCount[parts + part];
+  if (!rule) ofCount[parts + part] = rule = partOfRule(reach, part / parts, (part + 1) / parts, count);
   return rule;
 }
 

@@ -1,5 +1,5 @@
 import type { CrowdedNodes, Piece } from './crowded-nodes.ts';
-import { partOfRule, ruleOfReach } from './crowded-rule.ts';
+import { ruleOfPart, ruleOfReach } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
 /** What is summed, several numbers at once, none of them negative. */
@@ -77,15 +77,15 @@ export class SettledSum {
       const piece = pieces[i]!;
       if (!this.#settled(values, weight, 1, first, piece.end)) {
         this.#add(values, weight, -1, first, piece.end);
-        this.#refine(piece, 0, 1, Math.ceil(MORE * (piece.end - first)), 0, integrand);
+        this.#refine(piece, 0, 0, Math.ceil(MORE * (piece.end - first)), integrand);
       }
       first = piece.end;
     }
     return this;
   }
 
-  /** Adds the part of a piece from `from` to `to`, both 0–1 in t, in halves where that does not settle it. */
-  #refine(piece: Piece, from: number, to: number, atLeast: number, halvings: number, integrand: Integrand): void {
+  /** Adds part number `part` of a piece halved so often, in halves of its own where that does not settle it. */
+  #refine(piece: Piece, part: number, halvings: number, atLeast: number, integrand: Integrand): void {
     const points = Math.max(atLeast, LEAST_POINTS);
     if (this.#places.length < points) {
       this.#places = new Float64Array(points);
@@ -94,7 +94,8 @@ export class SettledSum {
     const places = this.#places;
     const values = this.#partValues;
     const { start, length, reach } = piece;
-    const { nodes, weights } = halvings === 0 ? ruleOfReach(reach, points) : partOfRule(reach, from, to, points);
+    const { nodes, weights } =
+      halvings === 0 ? ruleOfReach(reach, points) : ruleOfPart(reach, part, 2 ** halvings, points);
     for (let j = 0; j < points; j++) places[j] = start + length * nodes[j]!;
     integrand.evaluate(places, points, values);
     const size = Math.abs(length);
@@ -102,9 +103,9 @@ export class SettledSum {
       this.#add(values, weights, size, 0, points);
       return;
     }
-    const middle = (from + to) / 2;
-    this.#refine(piece, from, middle, Math.ceil(points / 2), halvings + 1, integrand);
-    this.#refine(piece, middle, to, Math.ceil(points / 2), halvings + 1, integrand);
+    const half = Math.ceil(points / 2);
+    this.#refine(piece, 2 * part, halvings + 1, half, integrand);
+    this.#refine(piece, 2 * part + 1, halvings + 1, half, integrand);
   }
 
   /** Adds `scale` times the nodes from `first` to before `end`. */
