@@ -65,8 +65,8 @@ export class FastWaves implements Integrand {
   }
 
   /**
-   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told otherwise
-   * for airborne sound.
+   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told
+   * otherwise, the same at every call, for airborne sound.
    */
   at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
     const { air, edges, leafEdges, interlayers } = this.#model;
@@ -86,8 +86,8 @@ export class FastWaves implements Integrand {
     this.#withAirborne = withAirborne;
     const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
-    this.airborne.radiated = sums[2]!;
-    this.struck.radiated = sums[3]!;
+    this.struck.radiated = sums[AT.struck]!;
+    this.airborne.radiated = sums[AT.radiated]!;
     return this;
   }
 
@@ -109,11 +109,8 @@ export class FastWaves implements Integrand {
       const forceAt = struckAt + leaves;
       line.at(Math.sqrt(1 - u * u), u, false).march(false);
       for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
-      out[at + 1] = out[at + 3] = sigma * u * velocity2[last]!;
-      if (!this.#withAirborne) {
-        out[at] = out[at + 2] = 0;
-        continue;
-      }
+      out[at + AT.struck] = sigma * u * velocity2[last]!;
+      if (!this.#withAirborne) continue;
       if (!line.alike) line.march(true);
       for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
       let supports = 0;
@@ -122,12 +119,14 @@ export class FastWaves implements Integrand {
         supports += force2[i]! * this.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
       }
       const radiated = sigma * velocity2[last]!;
-      out[at] = z0 * radiated + supports;
-      out[at + 2] = radiated;
+      out[at + AT.airborne] = z0 * radiated + supports;
+      out[at + AT.radiated] = radiated;
     }
   }
 }
 
-/** Two numbers are watched, airborne sound by all paths and the struck floor's; with what is radiated, four stand first. */
+/** What stands first in a sum: airborne sound by all paths, the struck floor's, airborne sound that the last leaf radiates. */
+const AT = { airborne: 0, struck: 1, radiated: 2 };
+const SINGLE = 3;
+/** The first two must settle. */
 const WATCHED = 2;
-const SINGLE = 4;
