@@ -15,55 +15,47 @@ export interface CrowdedRule extends QuadratureRule {
 
 /** Parts are kept up to this many a rule, which is nearly all that are asked for. */
 const MOST_KEPT_PARTS = 8;
-const keptParts: ((QuadratureRule | undefined)[] | undefined)[][] = [];
 
-const kept: (CrowdedRule | undefined)[][] = [];
+/** By length in t, count of points, and part: those of 1, 2, 4, 8 stand one after another. */
+const kept: ((CrowdedRule | undefined)[] | undefined)[][] = [];
 
 /**
  * For an integrand that peaks at 0 over `width`: x = sinh(tT)/sinh T with Gauss–Legendre points in t, T = asinh(1/width),
  * and so many more points than `points` as T is long.
  */
 export function crowdedRule(width: number, points: number): CrowdedRule {
-  const steps = Math.ceil(Math.asinh(1 / width) * STEPS_PER_UNIT);
-  const reach = steps / STEPS_PER_UNIT;
-  return ruleOfReach(reach, Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS));
-}
-
-/** The same with `count` points by T itself, a multiple of the step; 0 for a plain rule. */
-export function ruleOfReach(reach: number, count: number): CrowdedRule {
-  const steps = reach * STEPS_PER_UNIT;
-  let ofReach = kept[steps];
-  if (!ofReach) kept[steps] = ofReach = [];
-  let rule = ofReach[count];
-  if (!rule) ofReach[count] = rule = { reach, ...partOfRule(reach, 0, 1, count) };
-  return rule;
+  const reach = Math.ceil(Math.asinh(1 / width) * STEPS_PER_UNIT) / STEPS_PER_UNIT;
+  const count = Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
+  return ruleOfPart(reach, 0, 1, count);
 }
 
 /**
- * The rule for one of `parts` equal parts in t, a power of 2 of them, `part` counted from 0; kept for the next call where
- * parts are few, since the same halves come again and again.
+ * The rule with `count` points for one of `parts` equal parts in t, `part` counted from 0; kept for the next call where parts
+ * are few, since the same halves come again and again.
+ * @param reach T, a multiple of the step that rules are kept for; 0 for a plain rule.
+ * @param parts A power of 2; 1 for the whole.
  */
-export function ruleOfPart(reach: number, part: number, parts: number, count: number): QuadratureRule {
+export function ruleOfPart(reach: number, part: number, parts: number, count: number): CrowdedRule {
   if (parts > MOST_KEPT_PARTS) return partOfRule(reach, part / parts, (part + 1) / parts, count);
   const steps = reach * STEPS_PER_UNIT;
-  let ofReach = keptParts[steps];
-  if (!ofReach) keptParts[steps] = ofReach = [];
+  let ofReach = kept[steps];
+  if (!ofReach) kept[steps] = ofReach = [];
   let ofCount = ofReach[count];
   if (!ofCount) ofReach[count] = ofCount = [];
-  // Parts of 1, 2, 4, 8 stand one after another.
   let rule = ofCount[parts + part];
   if (!rule) ofCount[parts + part] = rule = partOfRule(reach, part / parts, (part + 1) / parts, count);
   return rule;
 }
 
-/** `count` points on the part from `from` to `to` in t, 0–1, of such a rule. */
-export function partOfRule(reach: number, from: number, to: number, count: number): QuadratureRule {
+/** `count` points on the part from `from` to `to` in t, 0–1, of a rule of length `reach`. */
+export function partOfRule(reach: number, from: number, to: number, count: number): CrowdedRule {
   const { nodes, weights } = gaussLegendre(count);
   const half = (to - from) / 2;
   const places = nodes.map((node) => from + half * (node + 1));
-  if (reach === 0) return { nodes: places, weights: weights.map((weight) => half * weight) };
+  if (reach === 0) return { reach, nodes: places, weights: weights.map((weight) => half * weight) };
   const whole = Math.sinh(reach);
   return {
+    reach,
     nodes: places.map((t) => Math.sinh(reach * t) / whole),
     weights: weights.map((weight, j) => (half * weight * Math.cosh(reach * places[j]!) * reach) / whole),
   };

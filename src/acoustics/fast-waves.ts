@@ -1,7 +1,7 @@
 import { angleNodes } from './angle-nodes.ts';
 import { CavityResonances } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
-import type { FloorModel } from './floor-model.ts';
+import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
@@ -40,12 +40,14 @@ export class FastWaves implements Integrand {
   readonly #points: number;
   readonly #leaves: number;
   readonly #sum: SettledSum;
-  #withAirborne = true;
+  readonly #withAirborne: boolean;
 
-  constructor(model: FloorModel, { angles, tolerance, mostHalvings }: Quadrature) {
+  /** @param withAirborne Otherwise all airborne sums stay 0. */
+  constructor(model: FloorModel, { angles, tolerance, mostHalvings }: Quadrature, withAirborne: boolean) {
     const leaves = model.plates.length;
     this.#model = model;
     this.#points = angles;
+    this.#withAirborne = withAirborne;
     this.#leaves = leaves;
     this.line = new TransmissionLine(model);
     this.free = new FreeBendingWaves(model);
@@ -54,9 +56,7 @@ export class FastWaves implements Integrand {
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
     const numbers = SINGLE + 3 * leaves - 1;
     // What supports give to a leaf that is not the last goes on by the ratio of their motions.
-    const goesOn = model.interlayers.some(
-      (layer, i) => i < leaves - 2 && layer.kind === 'cavity' && layer.chain?.lower,
-    );
+    const goesOn = model.interlayers.slice(0, -1).some(holdsLowerLeaf);
     this.#sum = new SettledSum(numbers, goesOn ? numbers : WATCHED, tolerance, mostHalvings);
     const { sums } = this.#sum;
     const part = (from: number, numbers: number): Float64Array => sums.subarray(from, from + numbers);
@@ -65,10 +65,10 @@ export class FastWaves implements Integrand {
   }
 
   /**
-   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor, and unless told
-   * otherwise, the same at every call, for airborne sound.
+   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor and, where wanted, for
+   * airborne sound.
    */
-  at(f_Hz: number, azimuthCos2: number, withAirborne = true): this {
+  at(f_Hz: number, azimuthCos2: number): this {
     const { air, edges, leafEdges, interlayers } = this.#model;
     const { line, forced, slow, free, cavities } = this;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
@@ -83,7 +83,6 @@ export class FastWaves implements Integrand {
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
-    this.#withAirborne = withAirborne;
     const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
     this.struck.radiated = sums[AT.struck]!;

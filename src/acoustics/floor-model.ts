@@ -103,3 +103,8 @@ function fluidsOf(cavity: Cavity, depth_m: number): FluidLayer[] {
   if (left > 1e-9) fluids.push({ thickness_m: left });
   return fluids;
 }
+
+/** Whether supports carry force to the leaf below. */
+export function holdsLowerLeaf(layer: InterlayerModel): boolean {
+  return layer.kind === 'cavity' && layer.chain?.lower !== undefined;
+}

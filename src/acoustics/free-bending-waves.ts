@@ -2,17 +2,20 @@ import type { FloorModel } from './floor-model.ts';
 import { tridiagonalEigenvalue } from './tridiagonal.ts';
 
 /**
- * Writes k/k0 of the free bending waves of the leaves into `mu`, those that mats join taken together, the slowest of these
- * last; NaN where there is none.
+ * Free bending waves of the leaves, in vacuo, those that mats join taken together, the slowest of these last.
  *
  * (B k⁴ − ω²m') v + (springs of the mats) v = 0; in √B v the matrix is tridiagonal and its positive eigenvalues are k⁴.
  * Without mats they are ω²m'/B, the leaves' own; two leaves on one mat have a quadratic equation.
  */
 export class FreeBendingWaves {
+  /** k/k0; NaN where there is no such wave. */
   readonly mu: Float64Array;
   /** k⁴/k0⁴, below 0 where a spring holds the leaf back. */
   readonly fourth: Float64Array;
-  /** How strongly each wave moves the air at its faces: Σ v² over the outer faces by Σ B v² over the leaves, 1/(N·m). */
+  /**
+   * How strongly each wave moves the air at its faces: Σ v² over the outer faces by Σ B v² over the leaves, 1/(N·m); of three
+   * and more leaves on mats as if all moved alike.
+   */
   readonly facesPerBending: Float64Array;
   /** Whether a mat joins any leaves. */
   readonly joined: boolean;
@@ -30,6 +33,11 @@ export class FreeBendingWaves {
     this.#groups = [0, ...interlayers.flatMap(({ kind }, i) => (kind === 'mat' ? [] : [i + 1])), plates.length];
   }
 
+  /**
+   * Fills all three.
+   * @param bending_Nm Of each leaf in the direction of the wave.
+   * @returns `mu`.
+   */
   at(f_Hz: number, bending_Nm: ArrayLike<number>): Float64Array {
     const { plates, air } = this.#model;
     const omega = 2 * Math.PI * f_Hz;

@@ -1,5 +1,5 @@
 import type { FastWaves } from './fast-waves.ts';
-import type { FloorModel } from './floor-model.ts';
+import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
 import type { Quadrature } from './quadrature.ts';
@@ -35,7 +35,7 @@ export class Impact {
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
     this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;
-    this.#hasSupports = model.interlayers.some((i) => i.kind === 'cavity' && i.chain?.lower);
+    this.#hasSupports = model.interlayers.some(holdsLowerLeaf);
   }
 
   /**

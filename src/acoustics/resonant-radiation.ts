@@ -62,20 +62,15 @@ export function resonantRadiation(f_Hz: number, fc_Hz: number, plate: PlateEdges
 }
 
 /**
- * Radiation efficiency of one free bending wave slower than sound, μ = k/k0 > 1, by the plate's edges: the term δ1 above
- * as a function of wave number. Not capped.
+ * How the edges' radiation efficiency of one free bending wave slower than sound goes with μ = k/k0 > 1, the same for all
+ * plates: the term δ1 above as a function of wave number. Times `perEdgeShape` it is σ, not capped.
  */
-export function edgeRadiation(mu: number, k0_rad_m: number, plate: PlateEdges): number {
-  return perEdgeShape(k0_rad_m, plate) * edgeShape(mu);
-}
-
-/** How `edgeRadiation` goes with μ = k/k0 > 1, the same for all plates. */
 export function edgeShape(mu: number): number {
   const root2 = mu * mu - 1;
   return (Math.log((mu + 1) / (mu - 1)) + (2 * mu) / root2) / (mu * Math.sqrt(root2));
 }
 
-/** `edgeRadiation` of a plate per `edgeShape`. */
+/** That efficiency of a plate per `edgeShape`, at wave number `k0_rad_m` of sound. */
 export function perEdgeShape(k0_rad_m: number, plate: PlateEdges): number {
   return radiatingEdges_m(plate, k0_rad_m) / (2 * Math.PI * k0_rad_m * plate.area_m2);
 }

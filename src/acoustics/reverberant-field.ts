@@ -1,8 +1,8 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
-import type { FloorModel } from './floor-model.ts';
-import { loadedWave } from './loaded-wave.ts';
+import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
+import { LOADED, loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
@@ -11,14 +11,11 @@ import { criticalFrequency_Hz } from './support-radiation.ts';
 /** Used by one average after another. */
 const sharedNodes = new CrowdedNodes();
 
-/** A leaf whose free waves run faster than this, k/k0, carries no air that matters. */
-const SLOW_ENOUGH = 0.5;
-
 /** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
 const REACH = 8;
 
 /** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
-export interface ReverberantPower {
+interface ReverberantPower {
   /** Through air, fill and mats; nothing to go by for the struck floor. */
   direct: number;
   /** Through the supports of every cavity, incoherently. */
@@ -40,6 +37,8 @@ export class ReverberantField implements Integrand {
   readonly #sum: SettledSum;
   /** What a lower leaf's supports pass on depends on how the field comes down to it. */
   readonly #severalSupports: boolean;
+  /** Stands for the sums where nobody asks what they hold. */
+  readonly #alike: Float64Array;
   #waves!: FastWaves;
 
   /** @param airborne For airborne sound, which wants `power.direct`, or for the struck floor. */
@@ -48,10 +47,9 @@ export class ReverberantField implements Integrand {
     this.#airborne = airborne;
     this.#points = resonance;
     const numbers = RADIATED + model.plates.length;
+    this.#alike = new Float64Array(numbers).fill(1);
     this.#sum = new SettledSum(numbers, numbers, tolerance, mostHalvings);
-    this.#severalSupports = model.interlayers.some(
-      (layer, i) => i > 0 && layer.kind === 'cavity' && layer.chain?.lower,
-    );
+    this.#severalSupports = model.interlayers.slice(1).some(holdsLowerLeaf);
   }
 
   /**
@@ -69,23 +67,20 @@ export class ReverberantField implements Integrand {
       power.supports = 0;
       return power;
     }
-    if (!this.#airborne && !this.#severalSupports) {
-      this.#sum.sums.fill(1);
-      return this.#fill(waves);
-    }
+    if (!this.#airborne && !this.#severalSupports) return this.#fill(waves, this.#alike);
+    this.#waves = waves;
+    const { sums } = this.#sum;
     const nodes = this.#nodes(f_Hz, waves);
     this.#sum.over(nodes, this);
-    const { direct, supports } = this.#fill(waves);
+    const { direct, supports } = this.#fill(waves, sums);
     const own = (this.#airborne ? direct : 0) + (this.#severalSupports ? supports : 0);
     this.#sum.settle(nodes, this, (direct + supports + beside) / own);
-    return this.#fill(waves);
+    return this.#fill(waves, sums);
   }
 
-  /** From the sums. */
-  #fill(waves: FastWaves): ReverberantPower {
+  #fill(waves: FastWaves, sums: Float64Array): ReverberantPower {
     const { air, plates } = this.#model;
     const { power } = this;
-    const { sums } = this.#sum;
     const last = plates.length - 1;
     const { velocity2 } = this.#airborne ? waves.airborne : waves.struck;
     power.direct = (air.density_kg_m3 * air.soundSpeed_m_s * sums[0]!) / sums[RADIATED]!;
@@ -128,17 +123,16 @@ export class ReverberantField implements Integrand {
       const mu = Math.sqrt(s2[j]!);
       breakInside(mu, width2[j]! / (2 * mu));
     }
-    this.#waves = waves;
     return nodes.fill(this.#points);
   }
 
   /** k/k0 of the uppermost leaf's free wave, with the air beside it and what its supports add to its mass or take off it. */
   #carriedAlong(muBend: number, omega: number, { line }: FastWaves): number {
-    if (muBend < SLOW_ENOUGH) return muBend;
     const { air, plates } = this.#model;
     const inertia = omega * plates[0]!.surfaceMass_kg_m2;
     const supports = this.#airborne && line.chains[0] ? line.chains[0].z11Im / inertia : 0;
     const fourth = muBend ** 4;
+    if (fourth < LOADED) return muBend;
     const r = loadedWave(fourth * (1 + supports), (fourth * 2 * air.density_kg_m3 * air.soundSpeed_m_s) / inertia);
     return Math.sqrt(1 + r * r);
   }

@@ -1,5 +1,5 @@
 import type { CrowdedNodes, Piece } from './crowded-nodes.ts';
-import { ruleOfPart, ruleOfReach } from './crowded-rule.ts';
+import { ruleOfPart } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
 /** What is summed, several numbers at once, none of them negative. */
@@ -20,7 +20,7 @@ const LEAST_POINTS = 5;
  * Gauss–Legendre points tell the Legendre coefficients of what they sum up to degree n − 1; what they miss begins with degree
  * 2n. If |c_m| falls as q^m, with q from each of the two highest known, the error is about c_2n = c_0 (c_m/c_0)^(2n/m). A
  * piece that fails gets half as many points again, then it is halved, again and again. A peak that no point sees stays
- * unseen.
+ * unseen, and pieces of two points are taken as they are.
  */
 export class SettledSum {
   /** The sums, in the order of the integrand's numbers. */
@@ -94,8 +94,7 @@ export class SettledSum {
     const places = this.#places;
     const values = this.#partValues;
     const { start, length, reach } = piece;
-    const { nodes, weights } =
-      halvings === 0 ? ruleOfReach(reach, points) : ruleOfPart(reach, part, 2 ** halvings, points);
+    const { nodes, weights } = ruleOfPart(reach, part, 2 ** halvings, points);
     for (let j = 0; j < points; j++) places[j] = start + length * nodes[j]!;
     integrand.evaluate(places, points, values);
     const size = Math.abs(length);

@@ -1,15 +1,12 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { loadedWave } from './loaded-wave.ts';
+import { LOADED, loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
 const BEYOND = 4;
-
-/** A free wave this much faster than sound, by k⁴/k0⁴, has no peak among the slow ones. */
-const TOO_FAST = 1 / 16;
 
 /** A peak with less than this share of the energy gets no points of its own. */
 const FAINT = 0.01;
@@ -56,7 +53,7 @@ export class SlowWaves implements Integrand {
     let peaks = 0;
     for (let i = 0; i < this.#energies.length; i++) peaks += this.#energies[i]!;
     const faint = FAINT * (waves.struck.radiated + peaks);
-    // Above fc of the struck leaf hardly anything runs slower than sound.
+    // Above fc of the struck leaf, or of what a mat joins to it, hardly anything runs slower than sound.
     if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
       const rough = this.#over(this.#nodes(waves, faint, ROUGH_POINTS), waves);
       if (rough < NEGLIGIBLE * others) return rough;
@@ -79,7 +76,7 @@ export class SlowWaves implements Integrand {
     for (let i = 0; i < fourth.length; i++) {
       this.#energies[i] = 0;
       // Leaves on a mat that it holds back still ring with the mass of the air.
-      if (fourth[i]! < TOO_FAST && !joined) continue;
+      if (fourth[i]! < LOADED && !joined) continue;
       const load = perFace * facesPerBending[i]!;
       const r = loadedWave(fourth[i]!, load);
       const mu2 = 1 + r * r;

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { ForcedRadiation } from '#src/acoustics/forced-radiation.ts';
 import { gaussLegendre } from '#src/acoustics/gauss-legendre.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import { edgeRadiation, resonantRadiation } from '#src/acoustics/resonant-radiation.ts';
+import { resonantRadiation } from '#src/acoustics/resonant-radiation.ts';
+import { SlowWaveRadiation } from '#src/acoustics/slow-wave-radiation.ts';
 import { leaf } from '../published/reference-constructions.ts';
 import { isolated, limp } from './fixtures.ts';
 
@@ -48,8 +49,17 @@ describe('resonant radiation', () => {
         ((1 - lambda2) * Math.log((1 + lambda) / (1 - lambda)) + 2 * lambda) /
         (4 * Math.PI ** 2 * (1 - lambda2) ** 1.5);
       const expected = ((edges.perimeter_m * C) / (edges.area_m2 * fc)) * delta1;
-      expect(edgeRadiation(mu, (2 * Math.PI * f) / C, edges) / expected).toBeCloseTo(1, 10);
+      const slow = new SlowWaveRadiation().prepare((2 * Math.PI * f) / C, edges, Infinity);
+      expect(slow.at(mu) / expected).toBeCloseTo(1, 10);
     }
+  });
+
+  it('of a slow wave stays at the grazing value up to the cap’s root, and falls below it beyond', () => {
+    const slow = new SlowWaveRadiation().prepare((2 * Math.PI * 500) / C, edges, 0.4);
+    const mu = (r: number) => Math.sqrt(1 + r * r);
+    const root = slow.capRoot();
+    expect(slow.at(mu(0.98 * root))).toBe(0.4);
+    expect(slow.at(mu(1.02 * root))).toBeLessThan(0.4);
   });
 
   it('is 1/√(1 − fc/f) above the critical frequency and never above 2', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CrowdedNodes } from '#src/acoustics/crowded-nodes.ts';
-import { partOfRule, ruleOfReach } from '#src/acoustics/crowded-rule.ts';
+import { partOfRule, ruleOfPart } from '#src/acoustics/crowded-rule.ts';
 import { gaussLegendre } from '#src/acoustics/gauss-legendre.ts';
 import { loadedWave } from '#src/acoustics/loaded-wave.ts';
 import { type Integrand, SettledSum } from '#src/acoustics/settled-sum.ts';
@@ -111,7 +111,9 @@ it('the parts of a crowded rule make up the whole', () => {
     nodes.reduce((sum, x, j) => sum + weights[j]! * f(x), 0);
   const parts = over(partOfRule(3.75, 0, 0.3, 9)) + over(partOfRule(3.75, 0.3, 1, 9));
   expect(parts).toBeCloseTo(0.05 * Math.atan(20), 6);
-  expect(over(ruleOfReach(3.75, 20))).toBeCloseTo(parts, 6);
+  expect(over(ruleOfPart(3.75, 0, 1, 20))).toBeCloseTo(parts, 6);
+  const quarters = [0, 1, 2, 3].map((part) => over(ruleOfPart(3.75, part, 4, 9)));
+  expect(quarters.reduce((sum, q) => sum + q)).toBeCloseTo(parts, 6);
 });
 
 it.each([
