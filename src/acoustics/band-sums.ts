@@ -129,7 +129,9 @@ export class BandSums implements Integrand {
   #evaluateAt(f_Hz: number, out: Float64Array, at: number): void {
     out.fill(0, at, at + NUMBERS);
     for (const turn of this.#turns) {
-      this.#waves.at(f_Hz, turn.cos2);
+      this.#waves.prepare(f_Hz, turn.cos2);
+      const beside = this.#impact.prepare(f_Hz, this.#waves);
+      this.#waves.sum(f_Hz, beside);
       if (this.#airborne) {
         const through = this.#airborne.at(f_Hz, this.#waves);
         out[at + AT.direct]! += turn.weight * (through.forced + through.resonant);

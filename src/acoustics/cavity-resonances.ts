@@ -8,6 +8,9 @@ import { naturalFrequency_Hz } from './natural-frequency.ts';
 const FADING = 0.5;
 const LEAST_FADING = 0.05;
 
+/** Waves closer to grazing than this, by kz/k0, carry too little for the leaves' bounce there to tell; less without fill. */
+const GRAZING = { filled: 0.1, empty: 0.03 };
+
 /** Filled to more than this share, a cavity has no sharp resonance across its depth. */
 export const DAMPED_SHARE = 0.25;
 
@@ -47,7 +50,9 @@ export class CavityResonances {
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
       if (filled > 0.5) continue;
       const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
-      this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
+      if (bounce_Hz > (filled > 0 ? GRAZING.filled : GRAZING.empty) * f_Hz) {
+        this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
+      }
       if (filled > DAMPED_SHARE) continue;
       const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
       this.#resonate(1 / fitting, loss, bay4, k02);

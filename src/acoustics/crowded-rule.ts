@@ -25,8 +25,12 @@ const kept: ((CrowdedRule | undefined)[] | undefined)[][] = [];
  */
 export function crowdedRule(width: number, points: number): CrowdedRule {
   const reach = Math.ceil(Math.asinh(1 / width) * STEPS_PER_UNIT) / STEPS_PER_UNIT;
-  const count = Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
-  return ruleOfPart(reach, 0, 1, count);
+  return ruleOfPart(reach, 0, 1, crowdedCount(reach, points));
+}
+
+/** How many points a rule of length `reach` has; `points` in one without peak. */
+export function crowdedCount(reach: number, points: number): number {
+  return reach === 0 ? points : Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
 }
 
 /**

@@ -41,6 +41,7 @@ export class FastWaves implements Integrand {
   readonly #leaves: number;
   readonly #sum: SettledSum;
   readonly #withAirborne: boolean;
+  #besideStruck = 0;
 
   /** @param withAirborne Otherwise all airborne sums stay 0. */
   constructor(model: FloorModel, { angles, tolerance, mostHalvings }: Quadrature, withAirborne: boolean) {
@@ -64,11 +65,8 @@ export class FastWaves implements Integrand {
     this.struck = { velocity2: part(SINGLE + leaves, leaves), radiated: 0 };
   }
 
-  /**
-   * Prepares `line`, `forced`, `slow`, `free` and `cavities`, and sums over the waves: for the struck floor and, where wanted, for
-   * airborne sound.
-   */
-  at(f_Hz: number, azimuthCos2: number): this {
+  /** Prepares all but the sums: `line`, `forced`, `slow`, `free`, `cavities` and what the supports do. */
+  prepare(f_Hz: number, azimuthCos2: number): this {
     const { air, edges, leafEdges, interlayers } = this.#model;
     const { line, forced, slow, free, cavities } = this;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
@@ -83,14 +81,24 @@ export class FastWaves implements Integrand {
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
+    return this;
+  }
+
+  /**
+   * Sums over the waves, for the struck floor and, where wanted, for airborne sound.
+   * @param f_Hz As prepared.
+   * @param besideStruck What else of the blows reaches the room below, per what `struck.radiated` is: next to much a little may err.
+   */
+  sum(f_Hz: number, besideStruck: number): this {
+    this.#besideStruck = besideStruck;
     const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
-    this.struck.radiated = sums[AT.struck]!;
+    this.struck.radiated = sums[AT.struckRadiated]!;
     this.airborne.radiated = sums[AT.radiated]!;
     return this;
   }
 
-  /** At each u = cos θ: what airborne sound passes by all paths, what the struck floor radiates, and the numbers of the sums. */
+  /** At each u = cos θ: what airborne and struck sound pass by all paths, and the numbers of the sums. */
   evaluate(cosine: Float64Array, count: number, out: Float64Array): void {
     const { line, forced } = this;
     const { velocity2, force2 } = line;
@@ -108,7 +116,10 @@ export class FastWaves implements Integrand {
       const forceAt = struckAt + leaves;
       line.at(Math.sqrt(1 - u * u), u, false).march(false);
       for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
-      out[at + AT.struck] = sigma * u * velocity2[last]!;
+      const struck = sigma * u * velocity2[last]!;
+      out[at + AT.struckRadiated] = struck;
+      // Over u from 0 to 1 a constant sums to itself.
+      out[at + AT.struck] = struck + this.#besideStruck;
       if (!this.#withAirborne) continue;
       if (!line.alike) line.march(true);
       for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
@@ -124,8 +135,8 @@ export class FastWaves implements Integrand {
   }
 }
 
-/** What stands first in a sum: airborne sound by all paths, the struck floor's, airborne sound that the last leaf radiates. */
-const AT = { airborne: 0, struck: 1, radiated: 2 };
-const SINGLE = 3;
+/** What stands first in a sum: airborne and struck sound by all paths, then what the last leaf radiates of each. */
+const AT = { airborne: 0, struck: 1, radiated: 2, struckRadiated: 3 };
+const SINGLE = 4;
 /** The first two must settle. */
 const WATCHED = 2;

@@ -26,6 +26,9 @@ export class Impact {
   readonly #contactStiffness_N_m: number;
   readonly #contactLoss: number;
   readonly #hasSupports: boolean;
+  // Of the blows at hand: power below per sum of the waves, and per power of the reverberant field.
+  #perRadiated = 0;
+  #perReverberant = 0;
 
   constructor(model: FloorModel, quadrature: Quadrature) {
     this.#model = model;
@@ -39,15 +42,14 @@ export class Impact {
   }
 
   /**
-   * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
+   * Takes the blows at `f_Hz`, which `waves` are prepared for.
    *
-   * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above. Supports:
-   * the struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the supports
-   * pass on.
+   * Supports: the struck leaf's reverberant field v² = F² Re(Y)/(ωηm'S), held back by the joists as ribs, and what the
+   * supports pass on.
+   * @returns What the supports give per `waves.struck.radiated`, as far as no sum over waves is needed to tell.
    */
-  at(f_Hz: number, waves: FastWaves): ImpactShares {
+  prepare(f_Hz: number, waves: FastWaves): number {
     const { air, plates } = this.#model;
-    const { shares } = this;
     const { line } = waves;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const omega = 2 * Math.PI * f_Hz;
@@ -56,19 +58,28 @@ export class Impact {
     const mass = plates[0]!.surfaceMass_kg_m2;
     const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
     const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m, this.#contactLoss);
+    this.#perRadiated = (force2 * z0 * k0 * k0) / (2 * Math.PI);
+    if (!this.#hasSupports) return 0;
+    const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
+    this.#perReverberant = ((force2 * mobility) / (omega * total * mass)) * ribFactor(this.#model, line.states, f_Hz);
+    return plates.length === 2 ? this.#throughSupports(f_Hz, waves) / this.#perRadiated : 0;
+  }
 
-    shares.supports = 0;
-    if (this.#hasSupports) {
-      const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
-      const velocity2PerArea = (force2 * mobility) / (omega * total * mass);
-      const power = this.#reverberant.at(f_Hz, waves);
-      shares.supports = velocity2PerArea * power.supports * ribFactor(this.#model, line.states, f_Hz);
-    }
-
-    const perRadiated = (force2 * z0 * k0 * k0) / (2 * Math.PI);
-    const slow = this.#slow.radiated(f_Hz, waves, shares.supports / perRadiated);
-    shares.direct = perRadiated * (waves.struck.radiated + slow);
+  /**
+   * Fills `shares` for the blows taken, `waves` being summed.
+   *
+   * Waves: W = ∫₀^∞ F² |V_N(k)|² ρ0c0 σ(k) k dk/2π, with Davy's σ below k0 and the edges' radiation above.
+   */
+  at(f_Hz: number, waves: FastWaves): ImpactShares {
+    const { shares } = this;
+    shares.supports = this.#hasSupports ? this.#throughSupports(f_Hz, waves) : 0;
+    const slow = this.#slow.radiated(f_Hz, waves, shares.supports / this.#perRadiated);
+    shares.direct = this.#perRadiated * (waves.struck.radiated + slow);
     return shares;
+  }
+
+  #throughSupports(f_Hz: number, waves: FastWaves): number {
+    return this.#perReverberant * this.#reverberant.at(f_Hz, waves).supports;
   }
 }
 

@@ -48,13 +48,14 @@ export class ReverberantField implements Integrand {
     this.#points = resonance;
     const numbers = RADIATED + model.plates.length;
     this.#alike = new Float64Array(numbers).fill(1);
-    this.#sum = new SettledSum(numbers, numbers, tolerance, mostHalvings);
     this.#severalSupports = model.interlayers.slice(1).some(holdsLowerLeaf);
+    // What is radiated and how fast the struck leaf is; how fast the others are only where supports go on from there.
+    this.#sum = new SettledSum(numbers, this.#severalSupports ? numbers : RADIATED + 1, tolerance, mostHalvings);
   }
 
   /**
-   * Fills `power`. `waves` stand at `f_Hz`; their line is moved by this call. What a lower leaf is given reaches the last one
-   * as the faster waves do. For a single leaf the power is ρ0c0σ_res.
+   * Fills `power`. `waves` are prepared for `f_Hz` and, of more than two leaves, summed: what a lower leaf is given reaches the
+   * last one as the faster waves do. Their line is moved by this call. For a single leaf the power is ρ0c0σ_res.
    * @param beside What else reaches the room below, as if it were given by the same field: next to much a little may err.
    */
   at(f_Hz: number, waves: FastWaves, beside = 0): ReverberantPower {
@@ -89,7 +90,8 @@ export class ReverberantField implements Integrand {
       const supportPower = waves.supportPower[i]!;
       if (supportPower === 0) continue;
       const above = sums[RADIATED + i]! / sums[RADIATED]!;
-      power.supports += above * waves.reverberantCoupling[i]! * supportPower * (velocity2[last]! / velocity2[i + 1]!);
+      const goesOn = i + 1 === last ? 1 : velocity2[last]! / velocity2[i + 1]!;
+      power.supports += above * waves.reverberantCoupling[i]! * supportPower * goesOn;
     }
     return power;
   }

@@ -1,5 +1,5 @@
 import type { CrowdedNodes, Piece } from './crowded-nodes.ts';
-import { ruleOfPart } from './crowded-rule.ts';
+import { crowdedCount, ruleOfPart } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
 /** What is summed, several numbers at once, none of them negative. */
@@ -13,6 +13,10 @@ const MORE = 1.5;
 
 /** A piece that is refined, or half of it, has no fewer points than this. */
 const LEAST_POINTS = 5;
+
+/** What holds no more than so many times the error allowed, or this share, stays a rough sum, which is hardly off by half. */
+const LITTLE = 2;
+const LITTLE_SHARE = 0.02;
 
 /**
  * Sums integrands over quadrature nodes, and refines each piece whose points do not settle it.
@@ -31,6 +35,8 @@ export class SettledSum {
   readonly #mostHalvings: number;
   /** Error allowed to a piece, of each watched number. */
   readonly #allowed: Float64Array;
+  /** What of each a piece may hold and stay a rough sum. */
+  readonly #little: Float64Array;
   #values = new Float64Array(0);
   // Of the part at hand.
   #places = new Float64Array(0);
@@ -49,6 +55,7 @@ export class SettledSum {
     this.#tolerance = tolerance;
     this.#mostHalvings = mostHalvings;
     this.#allowed = new Float64Array(watched);
+    this.#little = new Float64Array(watched);
   }
 
   /** Sums over the nodes as they are. They and the integrand are used again by `settle`. */
@@ -67,26 +74,58 @@ export class SettledSum {
    * @param looseness By how much more than the tolerance a piece may err, where the sum is but part of what matters.
    */
   settle(nodes: CrowdedNodes, integrand: Integrand, looseness = 1): this {
-    const tolerance = this.#tolerance * looseness;
-    if (!(tolerance < 1)) return this;
-    const values = this.#values;
-    const { weight, pieces, pieceCount } = nodes;
-    for (let n = 0; n < this.#watched; n++) this.#allowed[n] = tolerance * this.sums[n]!;
-    let first = 0;
-    for (let i = 0; i < pieceCount; i++) {
-      const piece = pieces[i]!;
-      if (!this.#settled(values, weight, 1, first, piece.end)) {
-        this.#add(values, weight, -1, first, piece.end);
-        this.#refine(piece, 0, 0, Math.ceil(MORE * (piece.end - first)), integrand);
-      }
-      first = piece.end;
-    }
+    if (!(this.#tolerance * looseness < 1)) return this;
+    this.#eachPiece(nodes, looseness, (piece, first) => {
+      if (this.#settled(this.#values, nodes.weight, 1, first, piece.end)) return;
+      this.#add(this.#values, nodes.weight, -1, first, piece.end);
+      this.#refine(piece, 0, 0, more(piece.end - first), integrand);
+    });
     return this;
   }
 
-  /** Adds part number `part` of a piece halved so often, in halves of its own where that does not settle it. */
-  #refine(piece: Piece, part: number, halvings: number, atLeast: number, integrand: Integrand): void {
-    const points = Math.max(atLeast, LEAST_POINTS);
+  /**
+   * The same where the nodes were but a rough look: pieces that hold little stay as they are, all others get `points`, as
+   * `fill` would give them, and more where these do not settle.
+   */
+  settleFromRough(nodes: CrowdedNodes, integrand: Integrand, looseness: number, points: number): this {
+    this.#eachPiece(nodes, looseness, (piece, first) => {
+      if (this.#holdsLittle(this.#values, nodes.weight, first, piece.end)) return;
+      this.#add(this.#values, nodes.weight, -1, first, piece.end);
+      const count = crowdedCount(piece.reach, points);
+      if (!this.#take(piece, 0, 0, count, integrand)) this.#refine(piece, 0, 0, more(count), integrand);
+    });
+    return this;
+  }
+
+  #eachPiece(
+    { pieces, pieceCount }: CrowdedNodes,
+    looseness: number,
+    visit: (piece: Piece, first: number) => void,
+  ): void {
+    const tolerance = this.#tolerance * looseness;
+    const little = Math.min(LITTLE * tolerance, LITTLE_SHARE * looseness);
+    for (let n = 0; n < this.#watched; n++) {
+      this.#allowed[n] = tolerance * this.sums[n]!;
+      this.#little[n] = little * this.sums[n]!;
+    }
+    let first = 0;
+    for (let i = 0; i < pieceCount; i++) {
+      const piece = pieces[i]!;
+      visit(piece, first);
+      first = piece.end;
+    }
+  }
+
+  /** Takes part number `part` of a piece halved so often, in halves of its own where that does not settle it. */
+  #refine(piece: Piece, part: number, halvings: number, points: number, integrand: Integrand): void {
+    if (this.#take(piece, part, halvings, points, integrand)) return;
+    const half = Math.max(Math.ceil(points / 2), LEAST_POINTS);
+    this.#refine(piece, 2 * part, halvings + 1, half, integrand);
+    this.#refine(piece, 2 * part + 1, halvings + 1, half, integrand);
+  }
+
+  /** Adds part number `part` of a piece halved so often, if so many points settle it or no more may be asked. */
+  #take(piece: Piece, part: number, halvings: number, points: number, integrand: Integrand): boolean {
     if (this.#places.length < points) {
       this.#places = new Float64Array(points);
       this.#partValues = new Float64Array(points * this.#numbers);
@@ -98,13 +137,20 @@ export class SettledSum {
     for (let j = 0; j < points; j++) places[j] = start + length * nodes[j]!;
     integrand.evaluate(places, points, values);
     const size = Math.abs(length);
-    if (halvings === this.#mostHalvings || this.#settled(values, weights, size, 0, points)) {
-      this.#add(values, weights, size, 0, points);
-      return;
+    if (halvings < this.#mostHalvings && !this.#settled(values, weights, size, 0, points)) return false;
+    this.#add(values, weights, size, 0, points);
+    return true;
+  }
+
+  /** Whether the nodes from `first` to before `end` hold hardly more of any watched number than it may err. */
+  #holdsLittle(values: Float64Array, weight: Float64Array, first: number, end: number): boolean {
+    const numbers = this.#numbers;
+    for (let n = 0; n < this.#watched; n++) {
+      let sum = 0;
+      for (let j = first; j < end; j++) sum += weight[j]! * values[j * numbers + n]!;
+      if (sum > this.#little[n]!) return false;
     }
-    const half = Math.ceil(points / 2);
-    this.#refine(piece, 2 * part, halvings + 1, half, integrand);
-    this.#refine(piece, 2 * part + 1, halvings + 1, half, integrand);
+    return true;
   }
 
   /** Adds `scale` times the nodes from `first` to before `end`. */
@@ -143,4 +189,8 @@ export class SettledSum {
     }
     return true;
   }
+}
+
+function more(points: number): number {
+  return Math.max(Math.ceil(MORE * points), LEAST_POINTS);
 }

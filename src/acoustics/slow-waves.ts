@@ -11,8 +11,7 @@ const BEYOND = 4;
 /** A peak with less than this share of the energy gets no points of its own. */
 const FAINT = 0.01;
 
-/** Slow waves that radiate less than this share of all else need no fine sum, and what a rough one has per piece. */
-const NEGLIGIBLE = 0.02;
+/** Points per piece, of a first look at which pieces matter. */
 const ROUGH_POINTS = 1;
 
 /** How often the parabola is drawn, and how many half-widths it may shift a peak at once. */
@@ -53,14 +52,9 @@ export class SlowWaves implements Integrand {
     let peaks = 0;
     for (let i = 0; i < this.#energies.length; i++) peaks += this.#energies[i]!;
     const faint = FAINT * (waves.struck.radiated + peaks);
-    // Above fc of the struck leaf, or of what a mat joins to it, hardly anything runs slower than sound.
-    if (waves.free.mu[0]! < 1 || peaks < NEGLIGIBLE * others) {
-      const rough = this.#over(this.#nodes(waves, faint, ROUGH_POINTS), waves);
-      if (rough < NEGLIGIBLE * others) return rough;
-    }
-    const nodes = this.#nodes(waves, faint, this.#points);
+    const nodes = this.#nodes(waves, faint, ROUGH_POINTS);
     const sum = this.#over(nodes, waves);
-    return this.#sum.settle(nodes, this, 1 + others / sum).sums[0]!;
+    return this.#sum.settleFromRough(nodes, this, 1 + others / sum, this.#points).sums[0]!;
   }
 
   /** Free bending waves as the air beside the leaf slows them. */

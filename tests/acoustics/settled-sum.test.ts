@@ -66,6 +66,29 @@ describe('a sum that settles', () => {
     expect(Math.abs(sum(Infinity) / exact - 1)).toBeGreaterThan(0.05);
   });
 
+  it('looks roughly first, and gives points only to pieces that hold more than little', () => {
+    const nodes = () => unit().breakAt(0.3, 0.01).breakAt(0.6, Infinity);
+    // Beyond 0.6 a thousandth of the sum.
+    const tall = peak(0.3, 0.01);
+    const counted = new Counted((x) => (x < 0.6 ? tall(x) : 1e-3 * Math.abs(x - 0.6)));
+    const rough = nodes().fill(1);
+    const sum = new SettledSum(2, 1, 1e-2, 8).over(rough, counted);
+    const looked = counted.asked;
+    sum.settleFromRough(rough, counted, 1, 5);
+    const fine = nodes().fill(5);
+    const crowded = fine.pieces.slice(0, 2).at(-1)!.end;
+    expect(counted.asked - looked).toBe(crowded);
+    const exact = 0.01 * (Math.atan(30) + Math.atan(30));
+    expect(sum.sums[0]! / exact).toBeCloseTo(1, 2);
+  });
+
+  it('gives every piece its points where nothing may be called little', () => {
+    const rough = unit().breakAt(0.3, 0.01).fill(1);
+    const counted = new Counted(peak(0.3, 0.01));
+    const { sums } = new SettledSum(2, 1, 1e-9, 0).over(rough, counted).settleFromRough(rough, counted, 1, 9);
+    expect(sums[0]! / exactPeak(0.3, 0.01)).toBeCloseTo(1, 5);
+  });
+
   it('finds a peak beside the place it was announced at', () => {
     const nodes = unit().breakAt(0.3, 0.01).fill(4);
     const [sum] = settled(nodes, new Counted(peak(0.36, 0.01)), { tolerance: 1e-2 });

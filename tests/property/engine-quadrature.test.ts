@@ -13,7 +13,8 @@ const DENSE: Quadrature = {
   angles: 60,
   slowWaves: 40,
   resonance: 24,
-  tolerance: Infinity,
+  // Nothing is too little for all its points.
+  tolerance: 1e-9,
   bandTolerance: Infinity,
   mostHalvings: 0,
 };
