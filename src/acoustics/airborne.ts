@@ -39,14 +39,14 @@ export class Airborne {
     const { air, plates, leafEdges } = this.#model;
     const { shares } = this;
     const { line } = waves;
-    const { velocity2, force2, radiated } = waves.airborne;
+    const { force2, radiated } = waves.airborne;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const omega = 2 * Math.PI * f_Hz;
     shares.forced = 8 * z0 * z0 * radiated;
     shares.supports = 0;
     for (let i = 0; i < last; i++) {
-      shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
+      shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * waves.goesOn(waves.airborne, i + 1);
     }
 
     shares.resonant = 0;

@@ -12,7 +12,7 @@ import { TransmissionLine } from './transmission-line.ts';
 
 /** Mean square motion under waves faster than sound, all directions alike, per unit of blocked pressure². */
 export interface FastSums {
-  /** ∫₀¹ |v|² du of each leaf, u = cos θ. */
+  /** ∫₀¹ |v|² du of each leaf, u = cos θ; empty where nobody asks, see `goesOn`. */
   readonly velocity2: Float64Array;
   /** ∫₀¹ |v_N|² σ(u) du of the last leaf, for the struck floor ∫₀¹ |v_N|² σ(u) u du. */
   radiated: number;
@@ -39,6 +39,9 @@ export class FastWaves implements Integrand {
   readonly #model: FloorModel;
   readonly #points: number;
   readonly #leaves: number;
+  /** How many leaves' motions are summed: all, or none where supports give to the last leaf alone. */
+  readonly #moving: number;
+  readonly #numbers: number;
   readonly #sum: SettledSum;
   readonly #withAirborne: boolean;
   #besideStruck = 0;
@@ -55,14 +58,16 @@ export class FastWaves implements Integrand {
     this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
-    const numbers = SINGLE + 3 * leaves - 1;
-    // What supports give to a leaf that is not the last goes on by the ratio of their motions.
     const goesOn = model.interlayers.slice(0, -1).some(holdsLowerLeaf);
-    this.#sum = new SettledSum(numbers, goesOn ? numbers : WATCHED, tolerance, mostHalvings);
+    this.#moving = goesOn ? leaves : 0;
+    this.#numbers = SINGLE + leaves - 1 + 2 * this.#moving;
+    this.#sum = new SettledSum(this.#numbers, goesOn ? this.#numbers : WATCHED, tolerance, mostHalvings);
     const { sums } = this.#sum;
     const part = (from: number, numbers: number): Float64Array => sums.subarray(from, from + numbers);
-    this.airborne = { velocity2: part(SINGLE, leaves), force2: part(SINGLE + 2 * leaves, leaves - 1), radiated: 0 };
-    this.struck = { velocity2: part(SINGLE + leaves, leaves), radiated: 0 };
+    const velocities = SINGLE + leaves - 1;
+    const airborneVelocity2 = part(velocities, this.#moving);
+    this.airborne = { velocity2: airborneVelocity2, force2: part(SINGLE, leaves - 1), radiated: 0 };
+    this.struck = { velocity2: part(velocities + this.#moving, this.#moving), radiated: 0 };
   }
 
   /** Prepares all but the sums: `line`, `forced`, `slow`, `free`, `cavities` and what the supports do. */
@@ -98,6 +103,12 @@ export class FastWaves implements Integrand {
     return this;
   }
 
+  /** What supports give to a leaf goes on to the last by the ratio of their motions, |v_N|² per |v|² of that leaf; 1 where it is the last or is given nothing. */
+  goesOn({ velocity2 }: FastSums, leaf: number): number {
+    const last = this.#leaves - 1;
+    return leaf === last || this.#moving === 0 ? 1 : velocity2[last]! / velocity2[leaf]!;
+  }
+
   /** At each u = cos θ: what airborne and struck sound pass by all paths, and the numbers of the sums. */
   evaluate(cosine: Float64Array, count: number, out: Float64Array): void {
     const { line, forced } = this;
@@ -106,23 +117,24 @@ export class FastWaves implements Integrand {
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
     const leaves = this.#leaves;
     const last = leaves - 1;
-    const numbers = SINGLE + 3 * leaves - 1;
+    const moving = this.#moving;
+    const numbers = this.#numbers;
     for (let j = 0; j < count; j++) {
       const u = cosine[j]!;
       const sigma = forced.at(u);
       const at = j * numbers;
-      const airborneAt = at + SINGLE;
-      const struckAt = airborneAt + leaves;
-      const forceAt = struckAt + leaves;
+      const forceAt = at + SINGLE;
+      const airborneAt = forceAt + last;
+      const struckAt = airborneAt + moving;
       line.at(Math.sqrt(1 - u * u), u, false).march(false);
-      for (let i = 0; i <= last; i++) out[struckAt + i] = velocity2[i]!;
+      for (let i = 0; i < moving; i++) out[struckAt + i] = velocity2[i]!;
       const struck = sigma * u * velocity2[last]!;
       out[at + AT.struckRadiated] = struck;
       // Over u from 0 to 1 a constant sums to itself.
       out[at + AT.struck] = struck + this.#besideStruck;
       if (!this.#withAirborne) continue;
       if (!line.alike) line.march(true);
-      for (let i = 0; i <= last; i++) out[airborneAt + i] = velocity2[i]!;
+      for (let i = 0; i < moving; i++) out[airborneAt + i] = velocity2[i]!;
       let supports = 0;
       for (let i = 0; i < last; i++) {
         out[forceAt + i] = force2[i]!;

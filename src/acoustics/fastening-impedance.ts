@@ -21,7 +21,7 @@ export interface Complex {
 }
 
 /** Rows summed one by one before the asymptote takes over, in units of the bending wave number. */
-const FAR = 2.5;
+const FAR = 1.5;
 const MOST_ROWS = 60;
 
 /** Writes 1/K, m²·m/(N·s) per m² of floor, into `out`. `lossFactor` is that of the bays: B̃ = B (1+jη). */
@@ -54,8 +54,12 @@ export function fasteningMobility(
       sumRe += 2 * row.re;
       sumIm += 2 * row.im;
     }
-    // Σ_{ν>N} 2·(b/2)/(2q³) ≈ b/2 · 1/(q1³ · 2 (N+½)²)
-    sumRe += b / (4 * q1 ** 3 * (rows + 0.5) ** 2);
+    // Σ_{ν>N} 2·(b/2)·(1 + ⅝κ⁴/q⁴)/(2q³) ≈ b/(4 q1³ M²) · (1 + 5κ⁴/(24 q1⁴ M⁴)), M = N + ½
+    const far = 1 / (q1 * (rows + 0.5)) ** 2;
+    const tail = (b * far) / (4 * q1);
+    const more = (5 / 24) * far * far;
+    sumRe += tail * (1 + more * (k2Re * k2Re - k2Im * k2Im));
+    sumIm += tail * more * 2 * k2Re * k2Im;
   }
   // jω · sum / B̃
   const re = sumRe * iRe - sumIm * iIm;

@@ -4,7 +4,7 @@ import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
 import { floorModel, holdsLowerLeaf } from './floor-model.ts';
 import { normalisedImpactLevel_dB } from './impact.ts';
-import { bandMechanism, type PathEnergy } from './mechanisms.ts';
+import { Mechanisms, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
 import type { PathName, Prediction, PredictOptions } from './prediction.ts';
 import { QUADRATURE } from './quadrature.ts';
@@ -25,7 +25,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const bands_Hz = nominalBandsFrom(options.lowestBand_Hz ?? 50);
   const critical = criticalFrequencies(model);
   const resonant = resonances(model);
-  const named = [...resonant, ...critical];
+  const mechanisms = new Mechanisms(model, [...resonant, ...critical]);
   const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
 
   const { airborne: through, impact: struck } = bandEnergies(model, bands_Hz, quadrature);
@@ -38,7 +38,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const impactSupports: number[] = [];
   const impactFlanking: number[] = [];
   const paths_dB: Partial<Record<PathName, number[]>> = {};
-  const mechanisms = bands_Hz.map((band_Hz, band) => {
+  const ruling = bands_Hz.map((band_Hz, band) => {
     const direct = through.direct[band]!;
     const supports = through.supports[band]!;
     const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
@@ -65,7 +65,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
     Ln_dB.push(flanked?.Ln_dB === undefined ? floorLn_dB : energySum_dB([floorLn_dB, flanked.Ln_dB]));
     impactDirect.push(normalisedImpactLevel_dB(struck.direct[band]!, z0));
     impactSupports.push(normalisedImpactLevel_dB(struck.supports[band]!, z0));
-    return bandMechanism(model, named, band_Hz, paths);
+    return mechanisms.at(band_Hz, paths);
   });
 
   return {
@@ -83,6 +83,6 @@ export function predict(construction: Construction, options: PredictOptions = {}
     height_m: height_m(model),
     resonances_Hz: resonant,
     criticalFrequencies_Hz: critical,
-    mechanisms,
+    mechanisms: ruling,
   };
 }

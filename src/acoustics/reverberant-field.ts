@@ -83,15 +83,14 @@ export class ReverberantField implements Integrand {
     const { air, plates } = this.#model;
     const { power } = this;
     const last = plates.length - 1;
-    const { velocity2 } = this.#airborne ? waves.airborne : waves.struck;
+    const faster = this.#airborne ? waves.airborne : waves.struck;
     power.direct = (air.density_kg_m3 * air.soundSpeed_m_s * sums[0]!) / sums[RADIATED]!;
     power.supports = 0;
     for (let i = 0; i < last; i++) {
       const supportPower = waves.supportPower[i]!;
       if (supportPower === 0) continue;
       const above = sums[RADIATED + i]! / sums[RADIATED]!;
-      const goesOn = i + 1 === last ? 1 : velocity2[last]! / velocity2[i + 1]!;
-      power.supports += above * waves.reverberantCoupling[i]! * supportPower * goesOn;
+      power.supports += above * waves.reverberantCoupling[i]! * supportPower * waves.goesOn(faster, i + 1);
     }
     return power;
   }

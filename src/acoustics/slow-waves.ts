@@ -121,7 +121,7 @@ export class SlowWaves implements Integrand {
     }
     waves.cavities.breakSide(nodes, 'slow');
     const end = BEYOND * slowest;
-    const cap = waves.slow.capRoot();
+    const cap = waves.slow.capRoot;
     return nodes.breakAt(Math.min(cap, end), cap).breakAt(end, Infinity).fill(points);
   }
 

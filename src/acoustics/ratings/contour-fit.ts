@@ -42,7 +42,7 @@ export interface ContourFit {
  * All sums are of whole tenths of a decibel, so that the inclusive limits are compared exactly.
  */
 export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
-  const bands_Hz = bandsOf(rule.contour);
+  const { bands_Hz, tenths } = readyContour(rule.contour);
   const given_dB = valuesAt(spectrum, bands_Hz);
   const missing_Hz = missingBands(bands_Hz, given_dB);
   if (missing_Hz.length > 0) return noFit(bands_Hz, given_dB, missing_Hz);
@@ -50,7 +50,7 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   // A level contour is an insulation contour seen from below: both are turned so that more is better.
   const sign = rule.kind === 'insulation' ? 1 : -1;
   const values = given_dB.map((v) => sign * rule.toTenths(v));
-  const contour = rule.contour.map(([, v]) => sign * Math.round(10 * v));
+  const contour = tenths.map((v) => sign * v);
   const step = Math.round(10 * rule.step_dB);
   const sumMax = Math.round(10 * rule.sumMax_dB);
   const singleMax = Math.round(10 * (rule.singleMax_dB ?? Number.POSITIVE_INFINITY));
@@ -87,6 +87,21 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   };
 }
 
+/** Contours are few, and the same fit comes again and again. */
+const contours = new WeakMap<BandTable, { readonly bands_Hz: readonly number[]; readonly tenths: readonly number[] }>();
+
+function readyContour(contour: BandTable): {
+  readonly bands_Hz: readonly number[];
+  readonly tenths: readonly number[];
+} {
+  let ready = contours.get(contour);
+  if (!ready) {
+    ready = { bands_Hz: bandsOf(contour), tenths: contour.map(([, v]) => Math.round(10 * v)) };
+    contours.set(contour, ready);
+  }
+  return ready;
+}
+
 /** Between the two, a whole number of steps above `good`; `good` itself when there is nothing between. */
 function halfway(good: number, bad: number, step: number): number {
   return good + step * Math.floor((bad - good) / step / 2);
@@ -104,7 +119,7 @@ function largestOver(short: readonly number[], shift: number): number {
   return largest;
 }
 
-function noFit(bands_Hz: number[], values_dB: number[], missing_Hz: number[]): ContourFit {
+function noFit(bands_Hz: readonly number[], values_dB: number[], missing_Hz: number[]): ContourFit {
   const gaps = bands_Hz.map(() => NaN);
   return {
     bands_Hz,
