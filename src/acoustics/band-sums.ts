@@ -18,7 +18,7 @@ import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
  */
 const BEATING = 2;
 const BEATING_FAST = 5;
-const BEATEN_OUT = 25;
+const BEATEN_OUT = 15;
 const MORE_POINTS_PER_TEN = 3;
 
 /** A doubtful peak that would add less than this share to its band gets no points of its own. */

@@ -46,7 +46,10 @@ export class CrowdedNodes {
       return this;
     }
     let i = this.#used;
-    if (i === this.#breaks.length) return this;
+    if (i === this.#breaks.length) {
+      this.#breaks = doubled(this.#breaks);
+      this.#widths = doubled(this.#widths);
+    }
     while (i > 0 && this.#breaks[i - 1]! > place) {
       this.#breaks[i] = this.#breaks[i - 1]!;
       this.#widths[i] = this.#widths[i - 1]!;
@@ -134,11 +137,13 @@ export class CrowdedNodes {
   }
 
   #grow(): void {
-    const x = new Float64Array(this.x.length * 2);
-    const weight = new Float64Array(x.length);
-    x.set(this.x);
-    weight.set(this.weight);
-    this.x = x;
-    this.weight = weight;
+    this.x = doubled(this.x);
+    this.weight = doubled(this.weight);
   }
+}
+
+function doubled(array: Float64Array): Float64Array<ArrayBuffer> {
+  const longer = new Float64Array(array.length * 2);
+  longer.set(array);
+  return longer;
 }

@@ -94,7 +94,7 @@ export class SlowWaves implements Integrand {
       const high = this.#resistance(r + aside, waves);
       const curve = (low + high - 2 * middle) / (2 * aside * aside);
       const slope = (high - low) / (2 * aside);
-      if (!(curve > 0)) return;
+      if (!(curve > 0)) break;
       const shift = Math.min(Math.max(-slope / (2 * curve), -FARTHEST * aside), FARTHEST * aside);
       const width2 = (middle - (slope * slope) / (4 * curve)) / curve;
       this.#places[i] = Math.max(r + shift, r / 2);

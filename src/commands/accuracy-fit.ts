@@ -1,7 +1,7 @@
 import type { ModelConstants } from '#src/acoustics/model-constants.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
-import type { Quadrature } from '#src/acoustics/quadrature.ts';
+import { QUICK_QUADRATURE } from '#src/acoustics/quadrature.ts';
 import { type ContourRule, fitContour } from '#src/acoustics/ratings/contour-fit.ts';
 import * as e413 from '#src/acoustics/standards/astm-e413.ts';
 import * as e989 from '#src/acoustics/standards/astm-e989.ts';
@@ -44,18 +44,6 @@ export const FITTED_CONSTANTS: readonly FittedConstant[] = [
   { key: 'joistInertiaLimit_Hz', expected: 140, spread: 0.3, least: 60, most: 400, source: START },
 ];
 
-/** Coarser than the engine's own: the fit needs a tenth of a decibel, thousands of times. */
-export const FIT_QUADRATURE: Quadrature = {
-  frequencies: 2,
-  peakFrequencies: 2,
-  angles: 4,
-  slowWaves: 4,
-  resonance: 3,
-  tolerance: Infinity,
-  bandTolerance: Infinity,
-  mostHalvings: 0,
-};
-
 /** Errors that count as one: an octave band, a rating. */
 const SCALE = { octave_dB: 4, STC: 2.2, IIC: 2.5 };
 
@@ -77,7 +65,7 @@ export function misfit(
 
 export function misfitOf(id: ReferenceId, constants: ModelConstants): number {
   const measured = measuredOf(id);
-  const prediction = predict(REFERENCE_CONSTRUCTIONS[id], { constants, quadrature: FIT_QUADRATURE });
+  const prediction = predict(REFERENCE_CONSTRUCTIONS[id], { constants, quadrature: QUICK_QUADRATURE });
   let sum = 0;
   if (measured.TL_dB) {
     const errors = octaves_dB(prediction).map((TL, i) => (TL - measured.TL_dB![i]!) / SCALE.octave_dB);

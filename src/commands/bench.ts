@@ -6,7 +6,7 @@
 import { cpus, loadavg } from 'node:os';
 import { PREDICTION_BENCHES } from '../../tests/bench/predictions.ts';
 
-const WARM_UP = 60;
+const WARM_UP = 300;
 const RUNS = 200;
 
 console.log(

@@ -36,6 +36,14 @@ describe('crowded nodes', () => {
     expect(nodes.count).toBeLessThan(60);
   });
 
+  it('keep every breakpoint, the interval’s end too, however many there are', () => {
+    const nodes = new CrowdedNodes().begin();
+    for (let j = 0; j < 200; j++) nodes.breakAt(j / 200, Infinity);
+    nodes.breakAt(1, Infinity).fill(2);
+    expect(nodes.pieceCount).toBe(200);
+    expect(nodes.weight.subarray(0, nodes.count).reduce((sum, w) => sum + w, 0)).toBeCloseTo(1, 12);
+  });
+
   it('join breakpoints at one place and keep the narrower width', () => {
     const once = new CrowdedNodes().begin().breakAt(0, Infinity).breakAt(1, 0.01).fill(5);
     const twice = new CrowdedNodes().begin().breakAt(0, Infinity).breakAt(1, 0.01).breakAt(1, Infinity).fill(5);

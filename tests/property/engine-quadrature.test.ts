@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import type { Quadrature } from '#src/acoustics/quadrature.ts';
+import { QUADRATURE, QUICK_QUADRATURE, type Quadrature } from '#src/acoustics/quadrature.ts';
 import { REFERENCE_CONSTRUCTIONS } from '../published/reference-constructions.ts';
-import { floors } from './floors.ts';
+import { floors, logUniform } from './floors.ts';
 
 /** So many points between breakpoints, crowded to the peaks: no fewer than 2000 plain angles would see. */
 const DENSE: Quadrature = {
@@ -28,15 +28,17 @@ const REFINED: Quadrature = {
   resonance: 16,
   tolerance: 2e-4,
   bandTolerance: 2e-4,
-  mostHalvings: 10,
+  mostHalvings: 12,
 };
+
+const COVERING = { name: 'covering', surfaceMass_kg_m2: 2, thickness_m: 0.005 };
 
 /** Levels below the first, and losses above the second, say nothing about any room. */
 const AUDIBLE_dB = 0;
 const ENOUGH_dB = 110;
 
-function worst(floor: Construction, reference: Quadrature): { R: number; Ln: number } {
-  const quick = predict(floor);
+function worst(floor: Construction, reference: Quadrature, own = QUADRATURE): { R: number; Ln: number } {
+  const quick = predict(floor, { quadrature: own });
   const dense = predict(floor, { quadrature: reference });
   const R = quick.R_dB.map((v, i) => (dense.R_dB[i]! > ENOUGH_dB ? 0 : Math.abs(v - dense.R_dB[i]!)));
   const Ln = quick.Ln_dB.map((v, i) => (dense.Ln_dB[i]! < AUDIBLE_dB ? 0 : Math.abs(v - dense.Ln_dB[i]!)));
@@ -54,11 +56,11 @@ it.each(['w1', 'w2', 'w4', 'w5', 'f1', 'f3', 't1', 't4', 'c75', 'c100', 'c150', 
 );
 
 /** Errors of the floors in rising order, R or Ln whichever is worse, dB. */
-function errors_dB(all: fc.Arbitrary<Construction>, count: number): number[] {
+function errors_dB(all: fc.Arbitrary<Construction>, count: number, own = QUADRATURE): number[] {
   return fc
     .sample(all, { numRuns: count, seed: 5 })
     .map((floor) => {
-      const { R, Ln } = worst(floor, REFINED);
+      const { R, Ln } = worst(floor, REFINED, own);
       return Math.max(R, Ln);
     })
     .sort((a, b) => a - b);
@@ -69,19 +71,34 @@ function within(errors: readonly number[], limit_dB: number): number {
   return errors.filter((e) => e < limit_dB).length / errors.length;
 }
 
-it('floors of up to two leaves that could be built are within 0.1 dB of a dense quadrature, 98 of 100 in every band, none 0.5 dB off', () => {
+it('floors of up to two leaves that could be built are within 0.1 dB of a dense quadrature, 99 of 100 in every band, none 0.4 dB off', () => {
   const errors = errors_dB(floors('real', 2), 300);
-  expect(errors[150]).toBeLessThan(0.03);
-  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.98);
-  expect(errors.at(-1)).toBeLessThan(0.5);
+  expect(errors[150]).toBeLessThan(0.02);
+  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.99);
+  expect(errors.at(-1)).toBeLessThan(0.4);
 }, 120_000);
 
-it('floors of up to three leaves that could be built are within 0.1 dB in every band, 97 of 100, none 0.6 dB off', () => {
+it('floors of up to three leaves that could be built are within 0.1 dB in every band, 99 of 100, none 0.4 dB off', () => {
   const errors = errors_dB(floors('real', 3), 150);
-  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.97);
-  expect(errors.at(-1)).toBeLessThan(0.6);
+  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.99);
+  expect(errors.at(-1)).toBeLessThan(0.4);
 }, 120_000);
 
-it('anything the engine accepts is within 0.1 dB in every band, 80 of 100', () => {
-  expect(within(errors_dB(floors('accepted', 2), 200), 0.1)).toBeGreaterThanOrEqual(0.8);
+it('floors with a covering, from soft carpet to hard, are within 0.1 dB in every band, 99 of 100, none 0.4 dB off', () => {
+  const covered = fc
+    .tuple(floors('real', 2), logUniform(1e4, 1e7))
+    .map(([floor, contactStiffness_N_m]) => ({ ...floor, covering: { ...COVERING, contactStiffness_N_m } }));
+  const errors = errors_dB(covered, 150);
+  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.99);
+  expect(errors.at(-1)).toBeLessThan(0.4);
+}, 120_000);
+
+it('anything the engine accepts is within 0.1 dB in every band, 84 of 100', () => {
+  expect(within(errors_dB(floors('accepted', 2), 200), 0.1)).toBeGreaterThanOrEqual(0.84);
+}, 120_000);
+
+it('the quick quadrature is within 0.25 dB in every band, 98 of 100 floors that could be built, none 0.6 dB off', () => {
+  const errors = errors_dB(floors('real', 2), 150, QUICK_QUADRATURE);
+  expect(within(errors, 0.25)).toBeGreaterThanOrEqual(0.98);
+  expect(errors.at(-1)).toBeLessThan(0.6);
 }, 120_000);
