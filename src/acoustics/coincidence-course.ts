@@ -57,10 +57,9 @@ export class CoincidenceCourse {
   /** As `free`, between the points of the grid too. */
   freeAt(wave: number, logFrequency: number): number {
     if (!this.joined) return this.at(wave, logFrequency);
-    const { plates, constants } = this.#model;
+    const { plates } = this.#model;
     const f_Hz = Math.exp(logFrequency);
-    for (let i = 0; i < plates.length; i++)
-      this.#bending_Nm[i] = plateAt(plates[i]!, f_Hz, constants, this.#state).bending_Nm;
+    for (let i = 0; i < plates.length; i++) this.#bending_Nm[i] = plateAt(plates[i]!, f_Hz, this.#state).bending_Nm;
     return -2 * Math.log(this.#waves.at(f_Hz, this.#bending_Nm)[wave]!);
   }
 
@@ -68,9 +67,7 @@ export class CoincidenceCourse {
   at(leaf: number, logFrequency: number): number {
     const f_Hz = Math.exp(logFrequency);
     const plate = this.#model.plates[leaf]!;
-    return Math.log(
-      f_Hz / criticalFrequency_Hz(this.#model, plate, plateAt(plate, f_Hz, this.#model.constants, this.#state)),
-    );
+    return Math.log(f_Hz / criticalFrequency_Hz(this.#model, plate, plateAt(plate, f_Hz, this.#state)));
   }
 
   /** Whether two free waves run alike all along, as those of two equal leaves do. */
@@ -86,8 +83,7 @@ export class CoincidenceCourse {
 
   /** Loss factor of a leaf. */
   loss(leaf: number, logFrequency: number): number {
-    const { plates, constants } = this.#model;
-    return plateAt(plates[leaf]!, Math.exp(logFrequency), constants, this.#state).lossFactor;
+    return plateAt(this.#model.plates[leaf]!, Math.exp(logFrequency), this.#state).lossFactor;
   }
 
   /** Everywhere along ln f that something which ln(f/fc) of a leaf decides begins or ceases, by bisection. */

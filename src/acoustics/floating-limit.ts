@@ -29,13 +29,16 @@ export function raiseToFloatingLimit(
   const below = belowFloatingPart(model.construction);
   if (layer?.kind !== 'mat' || !below) return;
   const [floating, deck] = [model.plates[0]!, model.plates[1]!];
+  const { castShare: cast } = floating;
   const resonance_Hz = naturalFrequency_Hz(layer.mat.dynamicStiffness_N_m3, floating.surfaceMass_kg_m2);
-  const kind = floating.kind === 'slab' ? 'plate' : 'local';
   const massGain = (1 + floating.surfaceMass_kg_m2 / deck.surfaceMass_kg_m2) ** 2;
   const rest = new BandSums(floorModel(below, model.constants, model.air), quadrature, 'struck').bands(bands_Hz);
   rest.forEach(({ struckDirect, struckSupports }, band) => {
     const f_Hz = exactBandOf(bands_Hz[band]!).middle_Hz;
-    const passed = 10 ** (-floatingImprovement_dB(f_Hz, resonance_Hz, kind) / 10);
+    const improvement_dB =
+      cast * floatingImprovement_dB(f_Hz, resonance_Hz, 'plate') +
+      (1 - cast) * floatingImprovement_dB(f_Hz, resonance_Hz, 'local');
+    const passed = 10 ** (-improvement_dB / 10);
     const faded = Math.min((f_Hz / resonance_Hz) ** FADE, 1);
     const least = ((struckDirect + struckSupports) / massGain) * passed * faded;
     const total = impact.direct[band]! + impact.supports[band]!;

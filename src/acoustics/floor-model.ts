@@ -55,6 +55,7 @@ export function floorModel(construction: Construction, constants: ModelConstants
     return leafPlate(
       leaf,
       { onMat: below?.kind === 'mat', onJoists, carried_kg_m2: i === 0 ? covering_kg_m2 : 0 },
+      constants,
       air,
     );
   });

@@ -34,7 +34,7 @@ export class Impact {
     this.#model = model;
     this.#slow = new SlowWaves(model, quadrature);
     this.#reverberant = new ReverberantField(model, quadrature, false);
-    this.#lowerExtraLoss = model.plates[1]?.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
+    this.#lowerExtraLoss = model.plates[1]?.struckExtraLoss ?? 0;
     this.#contactStiffness_N_m = contactStiffness_N_m(model);
     this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
     this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;

@@ -1,12 +1,14 @@
 import type { Air } from './air.ts';
 import { type BendingSheet, constrainedPair } from './constrained-layer.ts';
-import type { Leaf, Sheet } from './construction.ts';
+import type { Leaf } from './construction.ts';
 import type { ModelConstants } from './model-constants.ts';
+import { bendingParts_Nm, longitudinalSpeed_m_s, meanModulus_Pa, sheetBending_Nm, total } from './sheet-bending.ts';
 import { softeningKink_Hz, thickPlateFactor } from './thick-plate.ts';
 
 /** A leaf as one plate: what does not change with frequency, and the way to what does. */
 export interface LeafPlate {
   readonly leaf: Leaf;
+  readonly sheets: readonly PlateSheet[];
   readonly surfaceMass_kg_m2: number;
   readonly thickness_m: number;
   /** Static bending stiffness per width, the geometric mean of both directions, N·m. */
@@ -15,11 +17,19 @@ export interface LeafPlate {
   readonly alongRatio: number;
   /** c²/2π √(m'/B) with the static stiffness, Hz. */
   readonly criticalFrequency_Hz: number;
-  readonly kind: 'slab' | 'board' | 'topping-on-deck';
-  /** A deck of boards on joists, which drain its reverberant field when it is struck. */
-  readonly deckOnJoists: boolean;
-  /** Rests on its edges and is built in, as a structural slab; a screed on a mat is not. */
-  readonly builtIn: boolean;
+  /** What sheets cast in one piece hold of the bending energy, 0–1. */
+  readonly castShare: number;
+  /** What slabs hold of it that rest on their edges and are built in, not a screed on a mat or a topping on boards. */
+  readonly builtInShare: number;
+  /** Loss factor added while the leaf is struck: of boards on joists, which drain their reverberant field. */
+  readonly struckExtraLoss: number;
+}
+
+/** One sheet of a leaf by itself, its stiffness static and the mean of both directions. */
+interface PlateSheet extends BendingSheet {
+  readonly longitudinalSpeed_m_s: number;
+  /** What it holds of the leaf's bending energy at low frequency, 0–1. */
+  readonly energyShare: number;
 }
 
 /** Bending stiffness (mean of both directions) and total loss factor at one frequency. */
@@ -43,124 +53,118 @@ export function coincidence_Hz(surfaceMass_kg_m2: number, bending_Nm: number, { 
   return ((c * c) / (2 * Math.PI)) * Math.sqrt(surfaceMass_kg_m2 / bending_Nm);
 }
 
-export function leafPlate(leaf: Leaf, { onMat, onJoists, carried_kg_m2 }: LeafPlace, air: Air): LeafPlate {
+/**
+ * A slab sheet laid on boards or on a mat loses energy at the interface and at its edges: the model's `toppingLossFactor` at
+ * least. It counts, as all loss, by what the sheet holds of the leaf's bending energy, so that a thin topping leaves a deck
+ * as it was. In the same way the joists drain only what the boards on them hold. Where neither joists nor a mat carry the
+ * boards, a slab on them spans itself by what it is stiffer than they, and is built in as far as that.
+ */
+export function leafPlate(
+  leaf: Leaf,
+  { onMat, onJoists, carried_kg_m2 }: LeafPlace,
+  constants: ModelConstants,
+  air: Air,
+): LeafPlate {
   const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, carried_kg_m2);
-  const along = leafBending(leaf, (s) => s.youngsModulus_Pa);
-  const across = leafBending(leaf, (s) => s.youngsModulusAcross_Pa ?? s.youngsModulus_Pa);
+  const along = total(bendingParts_Nm(leaf, (s) => s.youngsModulus_Pa));
+  const across = total(bendingParts_Nm(leaf, (s) => s.youngsModulusAcross_Pa ?? s.youngsModulus_Pa));
   const bending = Math.sqrt(along * across);
-  const slabs = leaf.sheets.filter((s) => s.form === 'slab').length;
-  const kind = slabs === 0 ? 'board' : slabs === leaf.sheets.length ? 'slab' : 'topping-on-deck';
+  const parts = bendingParts_Nm(leaf, meanModulus_Pa);
+  const whole = total(parts);
+  const castShares = parts.map((part, i) => (leaf.sheets[i]!.form === 'slab' ? part / whole : 0));
+  const castShare = total(castShares);
+  const lowestBoard = leaf.sheets.findLastIndex((s) => s.form === 'board');
+  const onBoards = onJoists ? 1 : 1 - castShare;
+  const laid = leaf.sheets.map(({ form }, i) => (form === 'board' ? 0 : onMat ? 1 : i < lowestBoard ? onBoards : 0));
   return {
     leaf,
+    sheets: leaf.sheets.map((sheet, i) => ({
+      bending_Nm: sheetBending_Nm(sheet, meanModulus_Pa(sheet)),
+      lossFactor: sheet.lossFactor + laid[i]! * Math.max(constants.toppingLossFactor - sheet.lossFactor, 0),
+      inPlane_N_m: meanModulus_Pa(sheet) * sheet.thickness_m,
+      thickness_m: sheet.thickness_m,
+      surfaceMass_kg_m2: sheet.density_kg_m3 * sheet.thickness_m,
+      longitudinalSpeed_m_s: longitudinalSpeed_m_s(sheet),
+      energyShare: parts[i]! / whole,
+    })),
     surfaceMass_kg_m2: mass,
     thickness_m: leaf.sheets.reduce((sum, s) => sum + s.thickness_m, 0),
     staticBending_Nm: bending,
     alongRatio: along / bending,
     criticalFrequency_Hz: coincidence_Hz(mass, bending, air),
-    kind,
-    deckOnJoists: kind === 'board' && onJoists,
-    builtIn: kind === 'slab' && !onMat,
+    castShare,
+    builtInShare: total(castShares.map((share, i) => share * (1 - laid[i]!))),
+    struckExtraLoss: onJoists ? constants.deckImpactLossFactor * (1 - castShare) : 0,
   };
 }
 
 /**
  * Stiffness and loss factor at `f_Hz`, written into `out`.
  *
- * Heavy slabs built in lose energy to the walls: η + m'/(485 √f), EN 12354-1:2000, Annex C (from memory). A topping on a
- * deck loses it at the interface: the model's `toppingLossFactor`.
+ * Heavy slabs built in lose energy to the walls: η + m'/(485 √f), EN 12354-1:2000, Annex C (from memory).
  */
-export function plateAt(plate: LeafPlate, f_Hz: number, constants: ModelConstants, out: PlateState): PlateState {
-  const { leaf } = plate;
-  if (leaf.contact === 'damped' && leaf.sheets.length > 1) dampedState(leaf, f_Hz, out);
-  else sumState(plate, f_Hz, out);
-  if (plate.builtIn) out.lossFactor += plate.surfaceMass_kg_m2 / (485 * Math.sqrt(f_Hz));
-  else if (plate.kind !== 'board') out.lossFactor = Math.max(out.lossFactor, constants.toppingLossFactor);
+export function plateAt(plate: LeafPlate, f_Hz: number, out: PlateState): PlateState {
+  const { sheets } = plate;
+  const { contact } = plate.leaf;
+  if (contact === 'loose' || sheets.length === 1) looseState(sheets, f_Hz, out);
+  else if (contact === 'damped') dampedState(sheets, f_Hz, out);
+  else bondedState(plate, f_Hz, out);
+  if (plate.builtInShare > 0) {
+    out.lossFactor += (plate.builtInShare * plate.surfaceMass_kg_m2) / (485 * Math.sqrt(f_Hz));
+  }
   return out;
 }
 
-function sumState(plate: LeafPlate, f_Hz: number, out: PlateState): void {
-  const { leaf, thickness_m } = plate;
-  const bonded = leaf.contact === 'bonded' && leaf.sheets.length > 1;
+function looseState(sheets: readonly PlateSheet[], f_Hz: number, out: PlateState): void {
   let bending = 0;
   let loss = 0;
-  let speed = 0;
-  for (const sheet of leaf.sheets) {
-    const cL = longitudinalSpeed_m_s(sheet);
-    const own =
-      sheetBending(sheet, meanModulus_Pa(sheet)) * (bonded ? 1 : thickPlateFactor(f_Hz, sheet.thickness_m, cL));
+  for (const sheet of sheets) {
+    const own = softened_Nm(sheet, f_Hz);
     bending += own;
     loss += own * sheet.lossFactor;
-    speed += (cL * sheet.thickness_m) / thickness_m;
   }
   out.lossFactor = loss / bending;
-  out.bending_Nm = bonded ? plate.staticBending_Nm * thickPlateFactor(f_Hz, thickness_m, speed) : bending;
+  out.bending_Nm = bending;
 }
 
-/** Where the stiffness of the leaf has a kink over frequency, Hz. */
-export function softeningKinks_Hz({ leaf, thickness_m }: LeafPlate): number[] {
-  if (leaf.contact !== 'bonded' || leaf.sheets.length === 1) {
-    return leaf.sheets.map((s) => softeningKink_Hz(s.thickness_m, longitudinalSpeed_m_s(s)));
-  }
-  const speed = leaf.sheets.reduce((sum, s) => sum + longitudinalSpeed_m_s(s) * s.thickness_m, 0) / thickness_m;
-  return [softeningKink_Hz(thickness_m, speed)];
+/** One section, its loss weighed by what each sheet holds of the energy, stretched or bent. */
+function bondedState(plate: LeafPlate, f_Hz: number, out: PlateState): void {
+  let loss = 0;
+  for (const sheet of plate.sheets) loss += sheet.energyShare * sheet.lossFactor;
+  out.lossFactor = loss;
+  out.bending_Nm = plate.staticBending_Nm * thickPlateFactor(f_Hz, plate.thickness_m, meanSpeed_m_s(plate));
 }
 
-function dampedState(leaf: Leaf, f_Hz: number, out: PlateState): void {
-  let stack = bendingSheet(leaf.sheets[0]!, f_Hz);
-  for (const sheet of leaf.sheets.slice(1)) {
-    const next = bendingSheet(sheet, f_Hz);
-    const pair = constrainedPair(stack, next, 2 * Math.PI * f_Hz);
+function dampedState(sheets: readonly PlateSheet[], f_Hz: number, out: PlateState): void {
+  let stack: BendingSheet = { ...sheets[0]!, bending_Nm: softened_Nm(sheets[0]!, f_Hz) };
+  for (const sheet of sheets.slice(1)) {
+    const pair = constrainedPair(stack, { ...sheet, bending_Nm: softened_Nm(sheet, f_Hz) }, 2 * Math.PI * f_Hz);
     stack = {
       ...pair,
-      inPlane_N_m: stack.inPlane_N_m + next.inPlane_N_m,
-      thickness_m: stack.thickness_m + next.thickness_m,
-      surfaceMass_kg_m2: stack.surfaceMass_kg_m2 + next.surfaceMass_kg_m2,
+      inPlane_N_m: stack.inPlane_N_m + sheet.inPlane_N_m,
+      thickness_m: stack.thickness_m + sheet.thickness_m,
+      surfaceMass_kg_m2: stack.surfaceMass_kg_m2 + sheet.surfaceMass_kg_m2,
     };
   }
   out.bending_Nm = stack.bending_Nm;
   out.lossFactor = stack.lossFactor;
 }
 
-function bendingSheet(sheet: Sheet, f_Hz: number): BendingSheet {
-  const modulus = meanModulus_Pa(sheet);
-  return {
-    bending_Nm: sheetBending(sheet, modulus) * thickPlateFactor(f_Hz, sheet.thickness_m, longitudinalSpeed_m_s(sheet)),
-    lossFactor: sheet.lossFactor,
-    inPlane_N_m: modulus * sheet.thickness_m,
-    thickness_m: sheet.thickness_m,
-    surfaceMass_kg_m2: sheet.density_kg_m3 * sheet.thickness_m,
-  };
+function softened_Nm({ bending_Nm, thickness_m, longitudinalSpeed_m_s }: PlateSheet, f_Hz: number): number {
+  return bending_Nm * thickPlateFactor(f_Hz, thickness_m, longitudinalSpeed_m_s);
 }
 
-/** Static stiffness of the leaf: sheets that slide add up; a bonded (or, statically, damped) leaf is one section. */
-function leafBending(leaf: Leaf, modulusOf: (sheet: Sheet) => number): number {
-  const own = leaf.sheets.reduce((sum, s) => sum + sheetBending(s, modulusOf(s)), 0);
-  if (leaf.contact !== 'bonded') return own;
-  let depth = 0;
-  let stiffness = 0;
-  let moment = 0;
-  let second = 0;
-  for (const sheet of leaf.sheets) {
-    const inPlane = (modulusOf(sheet) * sheet.thickness_m) / (1 - sheet.poissonRatio ** 2);
-    const middle = depth + sheet.thickness_m / 2;
-    stiffness += inPlane;
-    moment += inPlane * middle;
-    second += inPlane * middle * middle;
-    depth += sheet.thickness_m;
+/** Where the stiffness of the leaf has a kink over frequency, Hz. */
+export function softeningKinks_Hz(plate: LeafPlate): number[] {
+  const { leaf, sheets, thickness_m } = plate;
+  if (leaf.contact !== 'bonded' || sheets.length === 1) {
+    return sheets.map((s) => softeningKink_Hz(s.thickness_m, s.longitudinalSpeed_m_s));
   }
-  return own + second - (moment * moment) / stiffness;
+  return [softeningKink_Hz(thickness_m, meanSpeed_m_s(plate))];
 }
 
-function sheetBending(sheet: Sheet, modulus_Pa: number): number {
-  const { thickness_m: h, poissonRatio: nu } = sheet;
-  return (modulus_Pa * h * h * h) / (12 * (1 - nu * nu));
-}
-
-function meanModulus_Pa(sheet: Sheet): number {
-  return Math.sqrt(sheet.youngsModulus_Pa * (sheet.youngsModulusAcross_Pa ?? sheet.youngsModulus_Pa));
-}
-
-function longitudinalSpeed_m_s(sheet: Sheet): number {
-  const { poissonRatio: nu } = sheet;
-  return Math.sqrt(meanModulus_Pa(sheet) / (sheet.density_kg_m3 * (1 - nu * nu)));
+function meanSpeed_m_s({ sheets, thickness_m }: LeafPlate): number {
+  let sum = 0;
+  for (const sheet of sheets) sum += sheet.longitudinalSpeed_m_s * sheet.thickness_m;
+  return sum / thickness_m;
 }

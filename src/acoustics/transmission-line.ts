@@ -64,7 +64,7 @@ export class TransmissionLine {
     this.force2 = new Float64Array(n);
     this.states = model.plates.map(() => ({ bending_Nm: 0, lossFactor: 0 }));
     this.bending_Nm = new Float64Array(n);
-    this.struckExtraLoss = model.plates[0]!.deckOnJoists ? model.constants.deckImpactLossFactor : 0;
+    this.struckExtraLoss = model.plates[0]!.struckExtraLoss;
     this.#mass = new Float64Array(n);
     this.#bendRe = new Float64Array(n);
     this.#bendIm = new Float64Array(n);
@@ -106,7 +106,7 @@ export class TransmissionLine {
     this.#k02 = (omega / c) * (omega / c);
     for (let i = 0; i < this.#leaves; i++) {
       const plate = plates[i]!;
-      const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, constants, this.states[i]!);
+      const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, this.states[i]!);
       const root = Math.sqrt(plate.alongRatio);
       const turn = root * azimuthCos2 + (1 - azimuthCos2) / root;
       const turned = turn * turn;
