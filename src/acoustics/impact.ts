@@ -1,5 +1,6 @@
 import type { FastWaves } from './fast-waves.ts';
 import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
+import { type Contact, contactOf } from './hammer-contact.ts';
 import { matLoss } from './mat-loss.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
 import type { Quadrature } from './quadrature.ts';
@@ -23,8 +24,7 @@ export class Impact {
   readonly #lowerExtraLoss: number;
   /** Of a hammer on the surface it strikes; Infinity on bare concrete. */
   readonly contactResonance_Hz: number;
-  readonly #contactStiffness_N_m: number;
-  readonly #contactLoss: number;
+  readonly #contact: Contact;
   readonly #hasSupports: boolean;
   // Of the blows at hand: power below per sum of the waves, and per power of the reverberant field.
   #perRadiated = 0;
@@ -35,9 +35,8 @@ export class Impact {
     this.#slow = new SlowWaves(model, quadrature);
     this.#reverberant = new ReverberantField(model, quadrature, false);
     this.#lowerExtraLoss = model.plates[1]?.struckExtraLoss ?? 0;
-    this.#contactStiffness_N_m = contactStiffness_N_m(model);
-    this.contactResonance_Hz = naturalFrequency_Hz(this.#contactStiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
-    this.#contactLoss = model.construction.covering ? COVERING_LOSS_FACTOR : 0;
+    this.#contact = surfaceContact(model);
+    this.contactResonance_Hz = naturalFrequency_Hz(this.#contact.stiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
     this.#hasSupports = model.interlayers.some(holdsLowerLeaf);
   }
 
@@ -57,7 +56,7 @@ export class Impact {
     const { bending_Nm, lossFactor } = line.states[0]!;
     const mass = plates[0]!.surfaceMass_kg_m2;
     const mobility = 1 / (8 * Math.sqrt(bending_Nm * mass));
-    const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contactStiffness_N_m, this.#contactLoss);
+    const force2 = tappingForce2_N2_Hz(f_Hz, mobility, this.#contact.stiffness_N_m, this.#contact.lossFactor);
     this.#perRadiated = (force2 * z0 * k0 * k0) / (2 * Math.PI);
     if (!this.#hasSupports) return 0;
     const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
@@ -94,9 +93,12 @@ export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: numb
  */
 const COVERING_LOSS_FACTOR = 0.5;
 
-/** Covering and struck sheet as springs one after the other; Infinity on bare concrete. */
-function contactStiffness_N_m({ construction, plates }: FloorModel): number {
-  const sheet = plates[0]!.leaf.sheets[0]!.contactStiffness_N_m;
-  const covering = construction.covering?.contactStiffness_N_m;
-  return 1 / ((sheet ? 1 / sheet : 0) + (covering ? 1 / covering : 0));
+/** Covering and struck leaf as springs one after the other. */
+function surfaceContact({ construction: { covering }, plates }: FloorModel): Contact {
+  const leaf = contactOf(plates[0]!.leaf.sheets);
+  if (!covering) return leaf;
+  return {
+    stiffness_N_m: 1 / (1 / leaf.stiffness_N_m + 1 / covering.contactStiffness_N_m),
+    lossFactor: COVERING_LOSS_FACTOR,
+  };
 }

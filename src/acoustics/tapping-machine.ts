@@ -1,5 +1,10 @@
-/** The standard tapping machine. ISO 10140-5:2021, Annex E: five hammers of 0.5 kg, 40 mm fall, ten blows a second. */
-export const TAPPING_MACHINE = { hammerMass_kg: 0.5, blowVelocity_m_s: 0.886, blowRate_Hz: 10 } as const;
+/** The standard tapping machine. ISO 10140-5:2021, Annex E: five hammers of 0.5 kg and 30 mm across, 40 mm fall, ten blows a second. */
+export const TAPPING_MACHINE = {
+  hammerMass_kg: 0.5,
+  hammerRadius_m: 0.015,
+  blowVelocity_m_s: 0.886,
+  blowRate_Hz: 10,
+} as const;
 
 /** Half the width of a third octave relative to its middle. */
 const HALF_BAND = 0.115;
