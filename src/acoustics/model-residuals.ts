@@ -6,7 +6,7 @@ import type { BandTable } from './standards/table.ts';
  */
 export const MODEL_RESIDUAL_RMS: BandTable = [
   [125, 2.8],
-  [250, 3.6],
+  [250, 3.7],
   [500, 2.2],
   [1000, 3.0],
   [2000, 4.3],
