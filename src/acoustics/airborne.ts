@@ -28,7 +28,7 @@ export class Airborne {
   }
 
   /**
-   * Fills `shares` for `f_Hz`, the frequency that `waves` stand at.
+   * Fills `shares` for `f_Hz`, at which `waves` are prepared and summed.
    *
    * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's
    * σ cos θ.

@@ -131,7 +131,7 @@ export class BandSums implements Integrand {
     for (const turn of this.#turns) {
       this.#waves.prepare(f_Hz, turn.cos2);
       const beside = this.#impact.prepare(f_Hz, this.#waves);
-      this.#waves.sum(f_Hz, beside);
+      this.#waves.sum(beside);
       if (this.#airborne) {
         const through = this.#airborne.at(f_Hz, this.#waves);
         out[at + AT.direct]! += turn.weight * (through.forced + through.resonant);

@@ -44,6 +44,7 @@ export class FastWaves implements Integrand {
   readonly #numbers: number;
   readonly #sum: SettledSum;
   readonly #withAirborne: boolean;
+  #f_Hz = 0;
   #besideStruck = 0;
 
   /** @param withAirborne Otherwise all airborne sums stay 0. */
@@ -70,8 +71,9 @@ export class FastWaves implements Integrand {
     this.struck = { velocity2: part(velocities + this.#moving, this.#moving), radiated: 0 };
   }
 
-  /** Prepares all but the sums: `line`, `forced`, `slow`, `free`, `cavities` and what the supports do. */
-  prepare(f_Hz: number, azimuthCos2: number): this {
+  /** Takes a frequency and prepares all but the sums: `line`, `forced`, `slow`, `free`, `cavities` and what the supports do. */
+  prepare(f_Hz: number, azimuthCos2: number): void {
+    this.#f_Hz = f_Hz;
     const { air, edges, leafEdges, interlayers } = this.#model;
     const { line, forced, slow, free, cavities } = this;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
@@ -86,21 +88,18 @@ export class FastWaves implements Integrand {
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
     }
-    return this;
   }
 
   /**
-   * Sums over the waves, for the struck floor and, where wanted, for airborne sound.
-   * @param f_Hz As prepared.
+   * Sums over the waves as prepared, for the struck floor and, where wanted, for airborne sound.
    * @param besideStruck What else of the blows reaches the room below, per what `struck.radiated` is: next to much a little may err.
    */
-  sum(f_Hz: number, besideStruck: number): this {
+  sum(besideStruck: number): void {
     this.#besideStruck = besideStruck;
-    const nodes = angleNodes(sharedNodes, this.#model, this, f_Hz, this.#points);
+    const nodes = angleNodes(sharedNodes, this.#model, this, this.#f_Hz, this.#points);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
     this.struck.radiated = sums[AT.struckRadiated]!;
     this.airborne.radiated = sums[AT.radiated]!;
-    return this;
   }
 
   /** What supports give to a leaf goes on to the last by the ratio of their motions, |v_N|² per |v|² of that leaf; 1 where it is the last or is given nothing. */

@@ -15,7 +15,7 @@ export interface Contact {
  * it with the blow spread by what lies on it.
  *
  * The soft sheet gives way with s'' = κ/(πa²) per area, a the hammer's radius. Two plates with such a layer between, B1
- * upon B2, give way under a point force by more than they bend together by
+ * upon B2, each the sum of its sheets as if they slid, give way under a point force, beyond bending together, by
  *
  *   ∫₀^∞ [1/(B1 + B2/(1 + B2k⁴/s'')) − 1/(B1 + B2)] k⁻³ dk/2π,   so that   κ1 = 8 √(B1 s'') (1 + B1/B2)^1.5.
  *

@@ -65,14 +65,14 @@ export function leafPlate(
   constants: ModelConstants,
   air: Air,
 ): LeafPlate {
-  const mass = leaf.sheets.reduce((sum, s) => sum + s.density_kg_m3 * s.thickness_m, carried_kg_m2);
+  const mass = carried_kg_m2 + total(leaf.sheets.map((s) => s.density_kg_m3 * s.thickness_m));
   const along = total(bendingParts_Nm(leaf, (s) => s.youngsModulus_Pa));
   const across = total(bendingParts_Nm(leaf, (s) => s.youngsModulusAcross_Pa ?? s.youngsModulus_Pa));
   const bending = Math.sqrt(along * across);
   const parts = bendingParts_Nm(leaf, meanModulus_Pa);
   const whole = total(parts);
   const castShares = parts.map((part, i) => (leaf.sheets[i]!.form === 'slab' ? part / whole : 0));
-  const castShare = total(castShares);
+  const castShare = Math.min(total(castShares), 1);
   const lowestBoard = leaf.sheets.findLastIndex((s) => s.form === 'board');
   const onBoards = onJoists ? 1 : 1 - castShare;
   const laid = leaf.sheets.map(({ form }, i) => (form === 'board' ? 0 : onMat ? 1 : i < lowestBoard ? onBoards : 0));
@@ -88,7 +88,7 @@ export function leafPlate(
       energyShare: parts[i]! / whole,
     })),
     surfaceMass_kg_m2: mass,
-    thickness_m: leaf.sheets.reduce((sum, s) => sum + s.thickness_m, 0),
+    thickness_m: total(leaf.sheets.map((s) => s.thickness_m)),
     staticBending_Nm: bending,
     alongRatio: along / bending,
     criticalFrequency_Hz: coincidence_Hz(mass, bending, air),

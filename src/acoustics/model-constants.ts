@@ -20,7 +20,7 @@ export interface ModelConstants {
   readonly nearFieldWeight: number;
   /** Weight of the sound of the reverberant field that the supports feed. */
   readonly reverberantWeight: number;
-  /** Loss factor added to a deck fastened to joists while it is struck. */
+  /** Loss factor added to a deck fastened to joists while it is struck, by what its boards hold of its stiffness. */
   readonly deckImpactLossFactor: number;
   /** Frequency above which the mass of the joists no longer moves with the leaf, Hz. Empirical. */
   readonly joistInertiaLimit_Hz: number;
@@ -28,7 +28,7 @@ export interface ModelConstants {
   readonly cavityAbsorption: number;
   /** Loss factor of channels, clips and hangers. */
   readonly supportLossFactor: number;
-  /** Total loss factor of a topping lying on a deck: friction at the interface and at the edges. */
+  /** Least loss factor of a slab sheet laid on boards or on a mat: friction at the interface and at the edges. */
   readonly toppingLossFactor: number;
 }
 

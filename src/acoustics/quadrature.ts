@@ -28,7 +28,7 @@ export const QUADRATURE: Quadrature = {
   mostHalvings: 12,
 };
 
-/** For thousands of variations: half the time, of two leaves nearly always within a quarter of a decibel. */
+/** For thousands of variations: half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
 export const QUICK_QUADRATURE: Quadrature = {
   frequencies: 2,
   peakFrequencies: 3,

@@ -35,7 +35,7 @@ export class SettledSum {
   readonly #mostHalvings: number;
   /** Error allowed to a piece, of each watched number. */
   readonly #allowed: Float64Array;
-  /** What of each a piece may hold and stay a rough sum. */
+  /** What of each a piece may hold and stay a rough look. */
   readonly #little: Float64Array;
   #values = new Float64Array(0);
   // Of the part at hand.
@@ -58,7 +58,7 @@ export class SettledSum {
     this.#little = new Float64Array(watched);
   }
 
-  /** Sums over the nodes as they are. They and the integrand are used again by `settle`. */
+  /** Sums over the nodes as they are. They and the integrand are used again by `settle` or `settleFromRough`. */
   over(nodes: CrowdedNodes, integrand: Integrand): this {
     const numbers = this.#numbers;
     const { x, weight, count } = nodes;
@@ -85,9 +85,11 @@ export class SettledSum {
 
   /**
    * The same where the nodes were but a rough look: pieces that hold little stay as they are, all others get `points`, as
-   * `fill` would give them, and more where these do not settle.
+   * `fill` would give them whatever the tolerance, and more where these do not settle and halvings are allowed.
    */
   settleFromRough(nodes: CrowdedNodes, integrand: Integrand, looseness: number, points: number): this {
+    const little = Math.min(LITTLE * this.#tolerance, LITTLE_SHARE) * looseness;
+    for (let n = 0; n < this.#watched; n++) this.#little[n] = little * this.sums[n]!;
     this.#eachPiece(nodes, looseness, (piece, first) => {
       if (this.#holdsLittle(this.#values, nodes.weight, first, piece.end)) return;
       this.#add(this.#values, nodes.weight, -1, first, piece.end);
@@ -103,11 +105,7 @@ export class SettledSum {
     visit: (piece: Piece, first: number) => void,
   ): void {
     const tolerance = this.#tolerance * looseness;
-    const little = Math.min(LITTLE * tolerance, LITTLE_SHARE * looseness);
-    for (let n = 0; n < this.#watched; n++) {
-      this.#allowed[n] = tolerance * this.sums[n]!;
-      this.#little[n] = little * this.sums[n]!;
-    }
+    for (let n = 0; n < this.#watched; n++) this.#allowed[n] = tolerance * this.sums[n]!;
     let first = 0;
     for (let i = 0; i < pieceCount; i++) {
       const piece = pieces[i]!;

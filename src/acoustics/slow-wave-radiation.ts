@@ -11,7 +11,7 @@ export class SlowWaveRadiation {
   #cap = 0;
   #surelyCapped = 0;
 
-  /** @param grazing Radiation efficiency of the panel forced along at grazing incidence. */
+  /** @param grazing Radiation efficiency of the panel forced along at grazing incidence, finite and > 0. */
   prepare(k0_rad_m: number, plate: PlateEdges, grazing: number): this {
     this.#scale = perEdgeShape(k0_rad_m, plate);
     this.#cap = grazing;
