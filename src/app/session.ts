@@ -15,6 +15,7 @@ import type { StoreProblem } from '#src/store/store-result.ts';
 import { Autosave } from './autosave.ts';
 import type { ApplyEdit } from './edit-check.ts';
 import { duplicateNotebook, emptyNotebook } from './new-notebook.ts';
+import { sameContent } from './same-content.ts';
 
 export interface SessionState {
   readonly history: History;
@@ -42,6 +43,8 @@ export interface SessionOptions {
   readonly now_ms: () => number;
   readonly random: () => number;
   readonly applyEdit: ApplyEdit;
+  /** Whether a notebook is one of the page's examples as it came, to be had again at any time. */
+  readonly isExample: (notebook: Notebook) => Promise<boolean>;
   readonly onChange: (state: SessionState) => void;
   readonly onShelf: (entries: readonly ShelfEntry[], problem: string) => void;
   readonly onTrouble: (trouble: SessionTrouble) => void;
@@ -111,8 +114,20 @@ export class Session {
       await this.open(notebook.id);
       return;
     }
+    if (here.ok && (await this.#isUntouchedExample(here.value.history))) {
+      await this.open(notebook.id);
+      if (this.#state?.access === 'writing') {
+        this.#change((history) => record(history, notebook, 'file opened'));
+        return;
+      }
+    }
     await this.openNew(duplicateNotebook(notebook, notebook.title, this.#options.random));
     onTrouble({ kind: 'opened-as-copy' });
+  }
+
+  /** An example that nobody edited gives way to a file made from it, and undo brings it back. */
+  async #isUntouchedExample({ present, past, future }: History): Promise<boolean> {
+    return past.length === 0 && future.length === 0 && (await this.#options.isExample(present));
   }
 
   async create(): Promise<void> {
@@ -305,11 +320,6 @@ export class Session {
     const next = listed.ok ? listed.value[0] : undefined;
     if (!next || !(await this.open(next.id))) await this.create();
   }
-}
-
-async function sameContent(a: Notebook, b: Notebook): Promise<boolean> {
-  const { writeNotebook } = await import('#src/notebook/write-file.ts');
-  return writeNotebook(a) === writeNotebook(b);
 }
 
 function accessOf(state: ClaimState): SessionState['access'] {

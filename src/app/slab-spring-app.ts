@@ -146,6 +146,7 @@ export class SlabSpringApp extends LitElement {
         await afterFirstCurve();
         return (await import('#src/notebook/apply-edit.ts')).applyEdit;
       }),
+      isExample: async (notebook) => (await import('./is-example.ts')).isExample(notebook),
       onChange: (state) => this.#show(state),
       onShelf: (entries, problem) => {
         this.entries = entries;

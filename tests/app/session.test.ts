@@ -77,6 +77,7 @@ function tabOf(browser: Browser, store = browser.store()): Tab {
       shelf = entries;
     },
     applyEdit,
+    isExample: async ({ title }) => title === EXAMPLE,
     onTrouble: (trouble) => troubles.push(trouble),
   });
   return {
@@ -88,6 +89,8 @@ function tabOf(browser: Browser, store = browser.store()): Tab {
     title: () => session.state!.history.present.title,
   };
 }
+
+const EXAMPLE = 'An example';
 
 const rename = (tab: Tab, title: string) => tab.session.edit((n) => setTitle(n, title), 'title');
 
@@ -172,6 +175,31 @@ test('a file of a notebook that is here with other content opens beside it', asy
   expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
   const mine = await tab.store.load('practice-room');
   expect(mine.ok && mine.value.history.present.title).toBe('Mine');
+});
+
+test('a file made from an example that nobody edited here takes its place, and undo brings it back', async () => {
+  await tab.session.openNew(practiceRoom({ title: EXAMPLE }));
+  await tab.session.openNew(practiceRoom({ title: 'From a file' }));
+  expect(tab.title()).toBe('From a file');
+  expect(tab.state().history.present.id).toBe('practice-room');
+  expect(tab.troubles).toEqual([]);
+  await tab.session.refreshShelf();
+  expect(tab.shelf()).toHaveLength(1);
+  tab.session.undo();
+  expect(tab.title()).toBe(EXAMPLE);
+});
+
+test('an example that was edited here, or that another tab writes, stays, and the file opens beside it', async () => {
+  await tab.session.openNew(practiceRoom({ title: EXAMPLE }));
+  const other = tabOf(browser);
+  await other.session.openNew(practiceRoom({ title: 'From a file' }));
+  expect(other.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  rename(tab, 'Mine');
+  rename(tab, EXAMPLE);
+  await tab.session.openNew(practiceRoom({ title: 'From another file' }));
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  const mine = await tab.store.load('practice-room');
+  expect(mine.ok && mine.value.history.present.title).toBe(EXAMPLE);
 });
 
 test('a file with the same content as what is here opens what is here, with its undo', async () => {

@@ -102,6 +102,7 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   await settled(elsewhere.page);
   await expectSoon(ratingRow(elsewhere.page, /STC/)).toHaveText(ratings!);
   expect(await curveNumbers(elsewhere.page)).toEqual(numbers);
+  await expectSoon(elsewhere.page.getByRole('status').filter({ hasText: 'copy' })).toHaveCount(0);
 
   expect(problems).toEqual([]);
   expect(elsewhere.problems).toEqual([]);
