@@ -2,7 +2,8 @@ import { bay4_m4, insideKx2 } from './air-in-bays.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
-import { FLUID_NUMBERS, fluidLayer, prepareFluidLayer } from './fluid-layer.ts';
+import { FLUID_NUMBERS, prepareFluidLayer } from './fluid-layer.ts';
+import { fluidStack } from './fluid-stack.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
 
 /**
@@ -172,7 +173,11 @@ export class TransmissionLine {
     this.#s4 = s2 * s2;
     this.#u = u;
     this.#evanescent = evanescent;
-    for (let i = 0; i + 1 < this.#leaves; i++) if (!this.#isMat[i]) this.#cavityMatrix(i, this.#k02 * s2);
+    for (let i = 0; i + 1 < this.#leaves; i++) {
+      if (this.#isMat[i]) continue;
+      const inside = insideKx2(this.#bay4[i]!, this.#k02 * s2);
+      fluidStack(this.#fluids, this.#firstFluid[i]!, this.#firstFluid[i + 1]!, inside, this.#matrices, 8 * i);
+    }
     return this;
   }
 
@@ -268,62 +273,8 @@ export class TransmissionLine {
       this.force2[i] = scale * (fRe * fRe + fIm * fIm);
     }
   }
-
-  /** Matrix A, B, C, D of all fluid layers of one cavity, multiplied from the lowest up. */
-  #cavityMatrix(layer: number, kx2: number): void {
-    const matrices = this.#matrices;
-    const fluids = this.#fluids;
-    const at = 8 * layer;
-    const inside = insideKx2(this.#bay4[layer]!, kx2);
-    const end = this.#firstFluid[layer + 1]!;
-    let j = this.#firstFluid[layer]!;
-    if (j === end) fluid.set(NOTHING);
-    else fluidLayer(fluids, j * FLUID_NUMBERS, inside, fluid);
-    let aRe = fluid[0]!;
-    let aIm = fluid[1]!;
-    let bRe = fluid[2]!;
-    let bIm = fluid[3]!;
-    let cRe = fluid[4]!;
-    let cIm = fluid[5]!;
-    let dRe = aRe;
-    let dIm = aIm;
-    for (j++; j < end; j++) {
-      fluidLayer(fluids, j * FLUID_NUMBERS, inside, fluid);
-      const sameRe = fluid[0]!;
-      const sameIm = fluid[1]!;
-      const upRe = fluid[2]!;
-      const upIm = fluid[3]!;
-      const downRe = fluid[4]!;
-      const downIm = fluid[5]!;
-      const oldARe = aRe;
-      const oldAIm = aIm;
-      const oldBRe = bRe;
-      const oldBIm = bIm;
-      aRe = sameRe * oldARe - sameIm * oldAIm + upRe * cRe - upIm * cIm;
-      aIm = sameRe * oldAIm + sameIm * oldARe + upRe * cIm + upIm * cRe;
-      bRe = sameRe * oldBRe - sameIm * oldBIm + upRe * dRe - upIm * dIm;
-      bIm = sameRe * oldBIm + sameIm * oldBRe + upRe * dIm + upIm * dRe;
-      const newCRe = downRe * oldARe - downIm * oldAIm + sameRe * cRe - sameIm * cIm;
-      cIm = downRe * oldAIm + downIm * oldARe + sameRe * cIm + sameIm * cRe;
-      cRe = newCRe;
-      const newDRe = downRe * oldBRe - downIm * oldBIm + sameRe * dRe - sameIm * dIm;
-      dIm = downRe * oldBIm + downIm * oldBRe + sameRe * dIm + sameIm * dRe;
-      dRe = newDRe;
-    }
-    matrices[at] = aRe;
-    matrices[at + 1] = aIm;
-    matrices[at + 2] = bRe;
-    matrices[at + 3] = bIm;
-    matrices[at + 4] = cRe;
-    matrices[at + 5] = cIm;
-    matrices[at + 6] = dRe;
-    matrices[at + 7] = dIm;
-  }
 }
 
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
 const ends: ChainEnds = { upperBending_Nm: 0, upperMass_kg_m2: 0, lowerBending_Nm: 0, lowerMass_kg_m2: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };
-/** A = D, B, C of the fluid layer at hand, and of none. */
-const fluid = new Float64Array(6);
-const NOTHING = [1, 0, 0, 0, 0, 0];
