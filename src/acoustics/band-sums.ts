@@ -67,7 +67,7 @@ export class BandSums implements Integrand {
     this.#airborne = wanted === 'both' ? new Airborne(model, quadrature) : undefined;
     this.#impact = new Impact(model, quadrature);
     this.#turns = azimuths(model.orthotropic);
-    this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, 0);
+    this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, quadrature.mostBandHalvings);
   }
 
   /** All bands: first without the doubtful peaks, then again those near a peak that tells. */

@@ -12,8 +12,9 @@ export interface Quadrature {
   readonly tolerance: number;
   /** The same over the frequencies of a band; these errors are judged by few points, and more strictly than need be. */
   readonly bandTolerance: number;
-  /** How often a piece of waves is halved. */
+  /** How often a piece of waves is halved, and a piece of a band. */
   readonly mostHalvings: number;
+  readonly mostBandHalvings: number;
 }
 
 /** Within 0.1 dB of a dense reference; `tests/property/engine-quadrature.test.ts` says how often and how far off else. */
@@ -26,6 +27,7 @@ export const QUADRATURE: Quadrature = {
   tolerance: 0.002,
   bandTolerance: 0.1,
   mostHalvings: 12,
+  mostBandHalvings: 2,
 };
 
 /** For thousands of variations: half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
@@ -38,4 +40,5 @@ export const QUICK_QUADRATURE: Quadrature = {
   tolerance: 0.03,
   bandTolerance: 0.9,
   mostHalvings: 8,
+  mostBandHalvings: 0,
 };

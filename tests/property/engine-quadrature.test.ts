@@ -17,6 +17,7 @@ const DENSE: Quadrature = {
   tolerance: 1e-9,
   bandTolerance: Infinity,
   mostHalvings: 0,
+  mostBandHalvings: 0,
 };
 
 /** Fewer points, and pieces refined until they err by less than 1/5000. */
@@ -29,6 +30,7 @@ const REFINED: Quadrature = {
   tolerance: 2e-4,
   bandTolerance: 2e-4,
   mostHalvings: 12,
+  mostBandHalvings: 4,
 };
 
 const COVERING = { name: 'covering', surfaceMass_kg_m2: 2, thickness_m: 0.005 };
