@@ -60,6 +60,10 @@ export class PopMenu extends LitElement {
     `;
   }
 
+  override focus(): void {
+    this.button.focus();
+  }
+
   /** Below the button, above it where there is no room, and never outside the window. */
   #onToggle = (event: ToggleEvent) => {
     if (event.newState !== 'open') return;

@@ -11,22 +11,11 @@ export const cellColumnStyles = css`
     min-height: 2rem;
     margin-top: calc(-1 * var(--space-2));
   }
-  .place > button {
-    opacity: 0;
-    transition: opacity 120ms;
-    font-size: var(--size-small);
-  }
   .place::after {
     content: "";
     flex: 1;
     height: 1px;
     background: transparent;
-  }
-  .place:is(:hover, :focus-within)::after {
-    background: var(--hairline);
-  }
-  .place:is(:hover, :focus-within, .last) > button {
-    opacity: 1;
   }
   .place.drop::after {
     height: 3px;
@@ -66,16 +55,6 @@ export const cellColumnStyles = css`
     font-family: var(--text);
     font-size: var(--size-body);
     line-height: var(--leading);
-  }
-  @media (hover: none) {
-    .place > button {
-      opacity: 1;
-    }
-  }
-  @media (prefers-reduced-motion: reduce) {
-    .place > button {
-      transition: none;
-    }
   }
   @media print {
     .place {

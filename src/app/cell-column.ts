@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { CELL_KINDS, type CellKindInfo } from '#cells/cell-registry.ts';
@@ -12,10 +12,10 @@ import { freshId } from '#src/notebook/fresh-id.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import './cell-frame.ts';
 import { cellColumnStyles } from './cell-column-styles.ts';
-import { type CellFrame, DRAGGED_CELL } from './cell-frame.ts';
+import { type CellFrame, type CellWanted, DRAGGED_CELL } from './cell-frame.ts';
 import { cellTitle } from './cell-title.ts';
 
-/** The cells under each other; between them places where a new one can be put in. */
+/** The cells under each other; a new one is added at the end, or where a cell's own menu asks for it. */
 @customElement('cell-column')
 export class CellColumn extends LitElement {
   static override styles = [controlStyles, cellColumnStyles];
@@ -30,7 +30,7 @@ export class CellColumn extends LitElement {
   /** Id of a cell that was asked for here and is not on the page yet. */
   #added: string | undefined;
   /** Where the focus was before an update. */
-  #focused: { readonly frame: Element; readonly inner: Element } | undefined;
+  #focused: { readonly frame: Element; readonly index: number; readonly inner: Element } | undefined;
 
   override render() {
     const { cells } = this.notebook;
@@ -38,6 +38,7 @@ export class CellColumn extends LitElement {
       @dragover=${this.#onDragOver}
       @drop=${this.#onDrop}
       @cell-drag-end=${this.#onDragEnd}
+      @cell-wanted=${this.#onWanted}
       @keydown=${this.#onKey}
     >
       ${cells.length === 0 ? this.#empty() : nothing} ${this.#place(0)}
@@ -58,26 +59,51 @@ export class CellColumn extends LitElement {
 
   /** Brings the first cell that shows a stack into view, and the field in it. */
   reveal(stack: string, path: FieldPath): void {
-    const frames = [...this.renderRoot.querySelectorAll('cell-frame')];
-    const frame = frames.find(({ cell }) => cell.kind === 'stack' && cell.stack === stack);
+    const frame = this.#frames.find(({ cell }) => cell.kind === 'stack' && cell.stack === stack);
     frame?.scrollIntoView({ block: 'start', behavior: 'smooth' });
     frame?.revealField(path);
   }
 
   protected override willUpdate(): void {
     const frame = (this.renderRoot as ShadowRoot).activeElement;
-    this.#focused = frame?.localName === 'cell-frame' ? { frame, inner: deepestFocus(frame) } : undefined;
+    this.#focused =
+      frame?.localName === 'cell-frame'
+        ? { frame, index: this.#frames.indexOf(frame as CellFrame), inner: deepestFocus(frame) }
+        : undefined;
   }
 
   /** Moving a cell takes the focus away from it, deleting it leaves none: the work goes on where it was. */
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
     if (this.#added) this.#showAdded(this.#added);
+    if (changed.has('choosingAt')) this.#showChoice();
     if (!this.#focused || (this.renderRoot as ShadowRoot).activeElement) return;
-    const { frame, inner } = this.#focused;
-    if (!frame.isConnected) this.renderRoot.querySelector<HTMLElement>('.place button')?.focus();
+    const { frame, index, inner } = this.#focused;
+    if (!frame.isConnected) this.#focusNear(index);
     else if (inner instanceof HTMLElement) inner.focus();
     if (frame.isConnected && !(this.renderRoot as ShadowRoot).activeElement) (frame as CellFrame).focusActions();
   }
+
+  get #frames(): CellFrame[] {
+    return [...this.renderRoot.querySelectorAll('cell-frame')];
+  }
+
+  /** To the cell that took the place of one that is gone, or where one can be added. */
+  #focusNear(index: number): void {
+    const frame = this.#frames[Math.min(index, this.#frames.length - 1)];
+    if (frame) frame.focusActions();
+    else this.renderRoot.querySelector<HTMLElement>('.place button')?.focus();
+  }
+
+  /** What was asked for from a menu may open out of sight. */
+  #showChoice(): void {
+    const choice = this.renderRoot.querySelector('.choose');
+    choice?.scrollIntoView({ block: 'nearest' });
+    if (this.choosingAt !== this.notebook.cells.length) choice?.querySelector<HTMLElement>('button.kind')?.focus();
+  }
+
+  #onWanted = ({ index }: CellWanted): void => {
+    this.choosingAt = index;
+  };
 
   #showAdded(cellId: string): void {
     const frame = this.renderRoot.querySelector<CellFrame>(`cell-frame[data-cell="${cellId}"]`);
@@ -95,24 +121,25 @@ export class CellColumn extends LitElement {
   }
 
   #place(index: number) {
-    if (this.readOnly) return html`<div class="place" data-place=${index}></div>`;
-    const open = this.choosingAt === index;
-    const last = index === this.notebook.cells.length;
-    const before = this.notebook.cells[index];
-    const where = before ? `before ${cellTitle(this.notebook, before)}` : 'at the end';
-    return html`<div class="place ${last ? 'last' : ''} ${this.dropAt === index ? 'drop' : ''}" data-place=${index}>
-        <button
-          class="quiet screen-only"
-          aria-expanded=${open}
-          aria-label="Add a cell ${where}"
-          @click=${() => {
-            this.choosingAt = open ? undefined : index;
-          }}
-        >
-          ${icon('add')} Add a cell
-        </button>
+    const open = this.choosingAt === index && !this.readOnly;
+    const last = index === this.notebook.cells.length && !this.readOnly;
+    return html`<div class="place ${this.dropAt === index ? 'drop' : ''}" data-place=${index}>
+        ${last ? this.#atTheEnd(index, open) : nothing}
       </div>
       ${open ? this.#choose(index) : nothing}`;
+  }
+
+  #atTheEnd(index: number, open: boolean) {
+    return html`<button
+      class="screen-only"
+      aria-expanded=${open}
+      aria-label="Add a cell at the end"
+      @click=${() => {
+        this.choosingAt = open ? undefined : index;
+      }}
+    >
+      Add a cell
+    </button>`;
   }
 
   #choose(index: number) {
@@ -122,9 +149,7 @@ export class CellColumn extends LitElement {
         <button
           class="quiet icon"
           aria-label="Add nothing"
-          @click=${() => {
-            this.choosingAt = undefined;
-          }}
+          @click=${this.#chooseNothing}
         >
           ${icon('close')}
         </button>
@@ -155,11 +180,17 @@ export class CellColumn extends LitElement {
     this.dispatchEvent(new NotebookEdit(`add ${info.label.toLowerCase()}`, (n) => addCell(n, cell, index)));
   }
 
+  #chooseNothing = (): void => {
+    const place = this.choosingAt;
+    this.choosingAt = undefined;
+    if (place === undefined || place === this.notebook.cells.length)
+      this.renderRoot.querySelector<HTMLElement>('.place button')?.focus();
+    else this.#focusNear(place);
+  };
+
   #onKey = (event: KeyboardEvent): void => {
     if (event.key === 'Escape' && this.choosingAt !== undefined) {
-      const place = this.choosingAt;
-      this.choosingAt = undefined;
-      this.renderRoot.querySelector<HTMLElement>(`[data-place="${place}"] button`)?.focus();
+      this.#chooseNothing();
       return;
     }
     const step = ({ ArrowUp: -1, ArrowDown: 1 } as const)[event.key as 'ArrowUp'];
@@ -197,7 +228,7 @@ export class CellColumn extends LitElement {
 
   /** The place nearest to a height on the page: before every cell whose middle lies below it. */
   #placeAt(y: number): number {
-    const frames = [...this.renderRoot.querySelectorAll('cell-frame')];
+    const frames = this.#frames;
     const below = frames.findIndex((frame) => {
       const { top, height } = frame.getBoundingClientRect();
       return y < top + height / 2;

@@ -30,12 +30,7 @@ export const cellFrameStyles = css`
   .actions {
     display: flex;
     flex: none;
-    opacity: 0;
-    transition: opacity 120ms;
-  }
-  :host(:hover) .actions,
-  :host(:focus-within) .actions {
-    opacity: 1;
+    font-size: var(--size-small);
   }
   .grip {
     display: grid;
@@ -44,11 +39,6 @@ export const cellFrameStyles = css`
     color: var(--ink-soft);
     cursor: grab;
     touch-action: none;
-  }
-  @media (hover: none) {
-    .actions {
-      opacity: 1;
-    }
   }
   @media (max-width: 40rem) {
     /* The actions stand in the gap above the cell, whether it has a title or not. */
@@ -77,11 +67,6 @@ export const cellFrameStyles = css`
     padding: var(--space-3);
     border: 1px dashed var(--error-ink);
     border-radius: var(--radius);
-  }
-  @media (prefers-reduced-motion: reduce) {
-    .actions {
-      transition: none;
-    }
   }
   @media print {
     .actions {

@@ -5,6 +5,8 @@ import { type Edit, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
+import type { MenuItem } from '#cells/shared/pop-menu.ts';
+import '#cells/shared/pop-menu.ts';
 import { OutOfSight } from '#src/charts/out-of-sight.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
@@ -19,6 +21,16 @@ import { cellFrameStyles } from './cell-frame-styles.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
 
 export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
+
+/** A new cell is wanted at a place among the cells. */
+export class CellWanted extends Event {
+  readonly index: number;
+
+  constructor(index: number) {
+    super('cell-wanted', { bubbles: true, composed: true });
+    this.index = index;
+  }
+}
 
 /** Title and actions around one cell; loads the cell's element when it first comes. */
 @customElement('cell-frame')
@@ -94,42 +106,13 @@ export class CellFrame extends LitElement {
   }
 
   #actions(title: string) {
-    const { cell } = this;
     return html`<div class="actions screen-only" role="group" aria-label="Actions for ${title}">
-      <button
-        class="quiet icon"
-        aria-expanded=${!cell.folded}
-        aria-label="${cell.folded ? 'Unfold' : 'Fold'} ${title}"
-        title=${cell.folded ? 'Unfold' : 'Fold'}
-        @click=${() =>
-          this.#edit(`${cell.folded ? 'unfold' : 'fold'} “${title}”`, (n) => foldCell(n, cell.id, !cell.folded))}
-      >
-        ${icon(cell.folded ? 'fold-closed' : 'fold-open')}
-      </button>
-      <button
-        class="quiet icon"
-        aria-label="Move ${title} up"
-        title="Move up (Alt + ↑)"
-        aria-disabled=${this.#index === 0}
-        @click=${() => this.#move(-1)}
-      >
-        ${icon('up')}
-      </button>
-      <button
-        class="quiet icon"
-        aria-label="Move ${title} down"
-        title="Move down (Alt + ↓)"
-        aria-disabled=${this.#index === this.notebook.cells.length - 1}
-        @click=${() => this.#move(1)}
-      >
-        ${icon('down')}
-      </button>
-      <button class="quiet icon" aria-label="Duplicate ${title}" title="Duplicate" @click=${this.#duplicate}>
-        ${icon('copy')}
-      </button>
-      <button class="quiet icon" aria-label="Delete ${title}" title="Delete" @click=${this.#remove}>
-        ${icon('remove')}
-      </button>
+      ${
+        this.cell.folded
+          ? html`<button class="quiet" aria-label="Unfold ${title}" @click=${this.#turnFold}>Unfold</button>`
+          : nothing
+      }
+      <pop-menu .label=${`This cell: ${title}`} .items=${this.#menu()}>This cell</pop-menu>
       <span
         class="grip"
         title="Drag to move"
@@ -140,6 +123,20 @@ export class CellFrame extends LitElement {
         >${icon('grip')}</span
       >
     </div>`;
+  }
+
+  #menu(): MenuItem[] {
+    const isFirst = this.#index === 0;
+    const isLast = this.#index === this.notebook.cells.length - 1;
+    return [
+      { label: this.cell.folded ? 'Unfold' : 'Fold', choose: this.#turnFold },
+      ...(isFirst ? [] : [{ label: 'Move up (Alt + ↑)', choose: () => this.#move(-1) }]),
+      ...(isLast ? [] : [{ label: 'Move down (Alt + ↓)', choose: () => this.#move(1) }]),
+      { label: 'Add a cell above', choose: () => this.dispatchEvent(new CellWanted(this.#index)) },
+      { label: 'Add a cell below', choose: () => this.dispatchEvent(new CellWanted(this.#index + 1)) },
+      { label: 'Duplicate', choose: this.#duplicate },
+      { label: 'Delete', choose: this.#remove },
+    ];
   }
 
   get #index(): number {
@@ -174,6 +171,12 @@ export class CellFrame extends LitElement {
     this.#edit(`move “${cellTitle(this.notebook, this.cell)}”`, (n) => moveCell(n, id, to));
   }
 
+  #turnFold = (): void => {
+    const { id, folded } = this.cell;
+    const title = cellTitle(this.notebook, this.cell);
+    this.#edit(`${folded ? 'unfold' : 'fold'} “${title}”`, (n) => foldCell(n, id, !folded));
+  };
+
   #duplicate = (): void => {
     const { id } = this.cell;
     const newId = freshId(
@@ -195,9 +198,9 @@ export class CellFrame extends LitElement {
     event.dataTransfer.setDragImage(this, 0, 0);
   };
 
-  /** Goes to the first of the cell's actions. */
+  /** Goes to the cell's actions. */
   focusActions(): void {
-    this.renderRoot.querySelector<HTMLElement>('.actions button')?.focus();
+    this.renderRoot.querySelector('pop-menu')?.focus();
   }
 
   /** For the column: Alt with an arrow moves the cell that holds the focus. */
@@ -207,8 +210,7 @@ export class CellFrame extends LitElement {
 
   /** Opens the cell if it is folded and hands the wish on to its element. */
   revealField(path: FieldPath): void {
-    if (this.cell.folded)
-      this.#edit(`unfold “${cellTitle(this.notebook, this.cell)}”`, (n) => foldCell(n, this.cell.id, false));
+    if (this.cell.folded) this.#turnFold();
     void this.element?.reveal?.(path);
   }
 

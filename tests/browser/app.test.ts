@@ -151,6 +151,13 @@ test('a fork says that it is the same, then what differs, in words', async () =>
   await expect.element(page.getByText('slab thickness 38 → 76 mm')).toBeVisible();
 });
 
+/** Chooses from the menu of a cell. */
+async function arrange(cell: string, what: string): Promise<void> {
+  await page.getByRole('button', { name: `This cell: ${cell}` }).click();
+  const menu = page.getByRole('group', { name: `This cell: ${cell}` });
+  await menu.getByRole('button', { name: what }).click();
+}
+
 test('scenarios are hidden, made the reference, renamed, moved and removed', async () => {
   await page.getByRole('button', { name: 'Show Ceiling on channel' }).click();
   await page.getByRole('button', { name: 'More for Both' }).click();
@@ -186,14 +193,15 @@ test('Alt and an arrow moves a scenario and a cell from the keyboard', async () 
   await expect
     .poll(() => deep('[data-scenario]').map((e) => e.getAttribute('data-scenario')))
     .toEqual(['base', 'hung', 'slab', 'both']);
-  (page.getByRole('button', { name: 'Fold Ratings' }).element() as HTMLElement).focus();
+  (page.getByRole('button', { name: 'This cell: Ratings' }).element() as HTMLElement).focus();
   await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}');
   await expect.poll(() => cellTitles()[1]).toBe('Ratings');
-  expect(focused()?.ariaLabel).toBe('Fold Ratings');
-  (page.getByRole('button', { name: 'Move Ratings up' }).element() as HTMLElement).focus();
+  expect(focused()?.ariaLabel).toBe('This cell: Ratings');
   await userEvent.keyboard('{Enter}');
+  await expect.poll(() => focused()?.textContent).toBe('Fold');
+  await userEvent.keyboard('{ArrowDown}{Enter}');
   await expect.poll(() => cellTitles()[0]).toBe('Ratings');
-  expect(focused()?.ariaLabel).toBe('Move Ratings up');
+  expect(focused()?.ariaLabel).toBe('This cell: Ratings');
 });
 
 test('the focus stays with the work: on the fork that was made, on the parent of what was removed', async () => {
@@ -206,16 +214,17 @@ test('the focus stays with the work: on the fork that was made, on the parent of
 });
 
 test('cells are added, folded, duplicated and deleted, and undo brings them back', async () => {
-  await page.getByRole('button', { name: 'Add a cell before Try it' }).click();
+  await arrange('Try it', 'Add a cell above');
   await page.getByRole('group', { name: 'Kind of the new cell' }).getByRole('button', { name: 'Text' }).click();
   await expect.poll(cellTitles).toEqual([expect.anything(), 'Text', 'Try it', 'Ratings']);
-  await page.getByRole('button', { name: 'Delete Text' }).click();
+  await arrange('Text', 'Delete');
   await expect.poll(() => cellTitles().length).toBe(3);
+  await expect.poll(() => focused()?.ariaLabel).toBe('This cell: Try it');
   await page.getByRole('button', { name: 'Undo: delete “Text”' }).click();
   await expect.poll(() => cellTitles().length).toBe(4);
-  await page.getByRole('button', { name: 'Duplicate Ratings' }).click();
+  await arrange('Ratings', 'Duplicate');
   await expect.poll(() => cellTitles().length).toBe(5);
-  await page.getByRole('button', { name: 'Fold Try it' }).click();
+  await arrange('Try it', 'Fold');
   expect(page.getByRole('slider').elements()).toEqual([]);
   await page.getByRole('button', { name: 'Unfold Try it' }).click();
   await expect.element(page.getByRole('slider', { name: 'slab thickness' })).toBeVisible();

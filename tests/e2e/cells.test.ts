@@ -97,6 +97,12 @@ async function undoable(page: Page, hand: Hand, label: string, work: () => Promi
 const cellTitles = (page: Page) =>
   page.locator('cell-frame').evaluateAll((all) => all.map((f) => f.shadowRoot!.querySelector('section')!.ariaLabel));
 
+/** Chooses from the menu of a cell. */
+async function arrange(page: Page, hand: Hand, title: string, what: string | RegExp): Promise<void> {
+  await hand.press(page.getByRole('button', { name: `This cell: ${title}`, exact: true }));
+  await hand.press(page.getByRole('group', { name: `This cell: ${title}` }).getByRole('button', { name: what }));
+}
+
 describe.each(HANDS)('with %s', (_, handOf) => {
   const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
@@ -107,7 +113,7 @@ describe.each(HANDS)('with %s', (_, handOf) => {
 
     for (const { kind, label } of CELL_KINDS) {
       await undoable(page, hand, `add ${label.toLowerCase()}`, async () => {
-        await hand.press(button(page, 'Add a cell before Welcome to the club.'));
+        await arrange(page, hand, 'Welcome to the club.', 'Add a cell above');
         const group = page.getByRole('group', { name: 'Kind of the new cell' });
         await hand.press(group.getByRole('button', { name: new RegExp(`^${label} `) }));
         await expectSoon(page.locator('cell-frame').first()).toHaveAttribute('kind', kind);
@@ -132,17 +138,17 @@ describe.each(HANDS)('with %s', (_, handOf) => {
       await expectSoon(page.locator('commentary-cell strong')).toHaveText('in');
     });
     const text = 'Welcome to the club. Come in.';
-    await undoable(page, hand, `move “${text}”`, () => hand.press(button(page, `Move ${text} down`)));
+    await undoable(page, hand, `move “${text}”`, () => arrange(page, hand, text, /^Move down/));
     await titles().toEqual(['Drag these', text, 'Ratings']);
-    await undoable(page, hand, 'move “Ratings”', () => hand.press(button(page, 'Move Ratings up')));
+    await undoable(page, hand, 'move “Ratings”', () => arrange(page, hand, 'Ratings', /^Move up/));
     await titles().toEqual(['Drag these', 'Ratings', text]);
-    await undoable(page, hand, 'fold “Drag these”', () => hand.press(button(page, 'Fold Drag these')));
+    await undoable(page, hand, 'fold “Drag these”', () => arrange(page, hand, 'Drag these', 'Fold'));
     await expectSoon(page.getByRole('slider')).toHaveCount(0);
     await undoable(page, hand, 'unfold “Drag these”', () => hand.press(button(page, 'Unfold Drag these')));
     await expectSoon(page.getByRole('slider')).toHaveCount(2);
-    await undoable(page, hand, 'duplicate “Ratings”', () => hand.press(button(page, 'Duplicate Ratings')));
+    await undoable(page, hand, 'duplicate “Ratings”', () => arrange(page, hand, 'Ratings', 'Duplicate'));
     await titles().toEqual(['Drag these', 'Ratings', 'Ratings', text]);
-    await undoable(page, hand, `delete “${text}”`, () => hand.press(button(page, `Delete ${text}`)));
+    await undoable(page, hand, `delete “${text}”`, () => arrange(page, hand, text, 'Delete'));
     await titles().toEqual(['Drag these', 'Ratings', 'Ratings']);
     await settled(page);
     expect(problems).toEqual([]);
@@ -243,9 +249,9 @@ test('Alt with an arrow moves the cell or the scenario that has the focus; arrow
   const { context, page, problems } = await openRoom();
   const hand = keyboard(page);
   await undoable(page, hand, 'move “Try it”', async () => {
-    await tabTo(page, page.getByRole('button', { name: 'Fold Try it' }));
+    await tabTo(page, page.getByRole('button', { name: 'This cell: Try it' }));
     await page.keyboard.press('Alt+ArrowUp');
-    await expectSoon(page.getByRole('button', { name: 'Fold Try it' })).toBeFocused();
+    await expectSoon(page.getByRole('button', { name: 'This cell: Try it' })).toBeFocused();
   });
   await undoable(page, hand, 'move “Slab on top”', async () => {
     await tabTo(page, page.getByRole('radio', { name: 'Slab on top' }));
