@@ -54,7 +54,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
           ${(['Airborne', 'Impact', 'Build-up'] as const).map(
             (group) => html`<tbody>
               <tr class="group">
-                <th scope="rowgroup" colspan=${columns.length + 1}>${group}</th>
+                <th scope="rowgroup" colspan=${columns.length + 1}><span>${group}</span></th>
               </tr>
               ${RATING_ROWS.filter((row) => row.group === group).map((row) => this.#row(row, columns, reference))}
             </tbody>`,

@@ -36,6 +36,15 @@ export const ratingsStyles = css`
   .ratings :is(th, td):last-child {
     padding-right: 0;
   }
+  .ratings thead th:first-child {
+    position: sticky;
+    left: 0;
+    background: var(--paper);
+  }
+  .group span {
+    position: sticky;
+    left: 0;
+  }
   thead .number {
     white-space: normal;
   }
@@ -83,6 +92,24 @@ export const ratingsStyles = css`
   }
   .failures {
     margin-top: var(--space-2);
+  }
+  /* Two whole columns at a time: a number cut by the names beside it would read as another. */
+  @media screen and (max-width: 40rem) {
+    .scroll:has(> .ratings) {
+      container-type: inline-size;
+      scroll-snap-type: x mandatory;
+      scroll-padding-left: 6.5rem;
+    }
+    .ratings {
+      min-width: calc(6.5rem + (100cqw - 6.5rem) / 2 * max(2, var(--columns)));
+    }
+    .ratings :is(th[scope="row"], thead th:first-child) {
+      width: 6.5rem;
+      min-width: 0;
+    }
+    .ratings thead th:not(:first-child) {
+      scroll-snap-align: start;
+    }
   }
   @media print {
     .ratings {

@@ -243,7 +243,10 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   #renderLayers(stack: Stack) {
     const active = this.notebook.scenarios.find((s) => s.id === this.notebook.active);
     return html`
-      <p class="note">What is written here belongs to “${active?.name}”, the scenario that is worked in.</p>
+      <p class="note">
+        A value written here belongs to “${active?.name}”, the scenario that is worked in. Layers and sheets belong to all
+        scenarios: adding, removing or moving one changes every floor.
+      </p>
       <layer-list
         .notebook=${this.notebook}
         .stack=${stack.id}
