@@ -92,7 +92,8 @@ export class FastWaves implements Integrand {
 
   /**
    * Sums over the waves as prepared, for the struck floor and, where wanted, for airborne sound.
-   * @param besideStruck What else of the blows reaches the room below, per what `struck.radiated` is: next to much a little may err.
+   * @param besideStruck What else of the blows reaches the room below, per what `struck.radiated` is: next to much a little
+   *   may err.
    */
   sum(besideStruck: number): void {
     this.#besideStruck = besideStruck;
@@ -102,7 +103,10 @@ export class FastWaves implements Integrand {
     this.airborne.radiated = sums[AT.radiated]!;
   }
 
-  /** What supports give to a leaf goes on to the last by the ratio of their motions, |v_N|² per |v|² of that leaf; 1 where it is the last or is given nothing. */
+  /**
+   * What supports give to a leaf goes on to the last by the ratio of their motions, |v_N|² per |v|² of that leaf; 1 where it
+   * is the last or is given nothing.
+   */
   goesOn({ velocity2 }: FastSums, leaf: number): number {
     const last = this.#leaves - 1;
     return leaf === last || this.#moving === 0 ? 1 : velocity2[last]! / velocity2[leaf]!;

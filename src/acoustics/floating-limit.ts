@@ -12,8 +12,9 @@ const FADE = 6;
 
 /**
  * The most that a floor laid on a mat takes off the impact sound of what is below it: ΔL ≤ 30 lg(f/f0) for screeds cast
- * in one piece, 40 lg(f/f0) for dry ones, of both in one leaf by their shares of its stiffness, f0 = √(s'/m1)/2π (ISO 12354-2:2017, Annex C; from memory). The waves of the
- * matrices alone give 40 lg and more; real screeds bend back and carry sound across stiff spots.
+ * in one piece, 40 lg(f/f0) for dry ones, of both in one leaf by their shares of its stiffness, f0 = √(s'/m1)/2π
+ * (ISO 12354-2:2017, Annex C; from memory). The waves of the matrices alone give 40 lg and more; real screeds bend back
+ * and carry sound across stiff spots.
  *
  * On a light deck the screed's mass helps besides: 20 lg(1 + m1/m2) is allowed on top. Below f0 the limit fades out.
  *

@@ -7,8 +7,8 @@ export interface QuadratureRule {
 /** The same, and what tells how far the points see into a function. */
 export interface GaussRule extends QuadratureRule {
   /**
-   * (2n+1) P_n at the nodes, of the two highest degrees that the points resolve, count − 1 and count − 2, from 2 points on: with the weights
-   * and values of a function, its Legendre coefficients against the mean.
+   * (2n+1) P_n at the nodes, of the two highest degrees that the points resolve, count − 1 and count − 2, from 2 points on:
+   * with the weights and values of a function, its Legendre coefficients against the mean.
    */
   readonly highest: Float64Array;
   readonly second: Float64Array;
