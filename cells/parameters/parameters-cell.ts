@@ -22,6 +22,8 @@ import { controlStyles } from '../shared/controls.ts';
 import { icon } from '../shared/icons.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
+import { answeringStack } from './answering-stack.ts';
+import './floor-answer.ts';
 import './parameters-editor.ts';
 import { parametersStyles } from './parameters-styles.ts';
 import { isUntouched, readEntry } from './read-entry.ts';
@@ -47,6 +49,8 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
 
   @state() private drafts: ReadonlyMap<string, Draft> = new Map();
   @state() private arranging = false;
+  /** The parameter that was moved last: its floor answers. */
+  @state() private moved: string | undefined;
   /** Counts drags, so that each one is a step of undo. */
   #drag = 0;
 
@@ -77,6 +81,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
               )}
             </div>`
       }
+      ${this.#answer(parameters)}
       <p class="screen-only">
         <button
           class="quiet"
@@ -104,6 +109,19 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     const { parameters } = this.notebook;
     if (this.cell.parameters.length === 0) return parameters;
     return this.cell.parameters.flatMap((key) => parameters.find((p) => p.key === key) ?? []);
+  }
+
+  #answer(parameters: readonly Parameter[]) {
+    const { notebook, moved } = this;
+    const keys = parameters.map((p) => p.key);
+    const stack = answeringStack(notebook, moved !== undefined && keys.includes(moved) ? [moved, ...keys] : keys);
+    if (!stack) return nothing;
+    return html`<floor-answer
+      class="screen-only"
+      .notebook=${notebook}
+      .results=${this.results}
+      .stack=${stack}
+    ></floor-answer>`;
   }
 
   #heads(columns: readonly string[]) {
@@ -258,6 +276,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
 
   #set({ key, label }: Parameter, value: ParameterValue, merge?: string): void {
     this.#dropDraft(key);
+    this.moved = key;
     const merged = merge && `${merge}@${this.notebook.active}`;
     // A cell that was out of sight may not have heard yet which scenario is worked in; the notebook knows.
     this.dispatchEvent(new NotebookEdit(label, (n) => setParameter(n, key, value, n.active), merged));

@@ -118,6 +118,16 @@ export const parametersStyles = css`
     color: var(--accent);
   }
 
+  /* In sight as long as the sliders are, without hiding what has the focus. */
+  floor-answer {
+    position: sticky;
+    bottom: 0;
+    z-index: 1;
+  }
+  .rows :is(input, select, button) {
+    scroll-margin-bottom: 7rem;
+  }
+
   @container (max-width: 40rem) {
     .rows,
     .row {

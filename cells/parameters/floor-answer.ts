@@ -1,0 +1,185 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Ratings } from '#src/acoustics/prediction.ts';
+import { RangeKeeper } from '#src/charts/range-keeper.ts';
+import { scenarioMark } from '#src/charts/scenario-marks.ts';
+import { wantedRange } from '#src/charts/steady-range.ts';
+import { findScenario } from '#src/notebook/find.ts';
+import type { Notebook, Scenario, Stack } from '#src/notebook/types.ts';
+import { NO_VALUE } from '#src/quantities/format-quantity.ts';
+import type { Result, ResultsView } from '../contract.ts';
+import { controlStyles } from '../shared/controls.ts';
+import { wholeNumber } from '../shared/number-words.ts';
+import { scenarioSample } from '../shared/scenario-sample.ts';
+import { smallCurves } from './small-curves.ts';
+
+const RATINGS = ['STC', 'IIC'] as const satisfies readonly (keyof Ratings)[];
+/** More scenarios than this leave a narrow page no room for the curves. */
+const MOST_BESIDE_CURVES = 4;
+/** Of the curves, px. */
+const PICTURE = { width: 120, height: 60 };
+
+interface Answer {
+  readonly scenario: Scenario;
+  readonly index: number;
+  readonly result: Result;
+}
+
+/**
+ * What the floor says to a parameter that is moved: two ratings and the curve of every shown scenario, small, at the lower
+ * edge of the window as long as the sliders are in sight.
+ *
+ * Nothing is read out while it changes: the page tells the ratings once they stand still (`results-announcer`).
+ */
+@customElement('floor-answer')
+export class FloorAnswer extends LitElement {
+  static override styles = [
+    controlStyles,
+    css`
+      :host {
+        padding: var(--space-2) 0;
+        border-top: 1px solid var(--hairline-strong);
+        background: var(--paper);
+      }
+      /* The same columns as the rows above it: in the first of them the picture and the names. */
+      .answer {
+        display: grid;
+        grid-template-columns: minmax(calc(13rem - var(--space-3)), 1fr) 3rem repeat(
+            var(--columns),
+            minmax(3.75rem, 7.5rem)
+          );
+        align-items: center;
+        gap: 0 var(--space-3);
+      }
+      .picture {
+        grid-area: 1 / 1 / span 3;
+        display: flex;
+        align-items: end;
+        gap: var(--space-2);
+        min-width: 0;
+      }
+      svg.curves {
+        display: block;
+        width: 100%;
+        max-width: ${PICTURE.width}px;
+        height: ${PICTURE.height}px;
+        border-bottom: 1px solid var(--hairline);
+      }
+      .name {
+        grid-column: 2;
+        color: var(--ink-soft);
+        font-size: var(--size-small);
+      }
+      ul {
+        display: contents;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li,
+      .sample {
+        justify-self: end;
+        min-width: 0;
+      }
+      .sample .line-sample {
+        max-width: 100%;
+      }
+      .working {
+        font-weight: 600;
+      }
+      .stack {
+        margin: 0 0 var(--space-1);
+      }
+      [role="group"] {
+        display: contents;
+      }
+      @container (max-width: 40rem) {
+        .answer {
+          grid-template-columns: minmax(3rem, 6.5rem) 1.75rem repeat(var(--columns), minmax(0, 1fr));
+          gap: 0 var(--space-2);
+        }
+        .many {
+          grid-template-columns: 0 1.75rem repeat(var(--columns), minmax(0, 1fr));
+        }
+        .picture .note {
+          display: none;
+        }
+        .many .picture {
+          visibility: hidden;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) notebook!: Notebook;
+  @property({ attribute: false }) results!: ResultsView;
+  @property({ attribute: false }) stack!: Stack;
+
+  readonly #range = new RangeKeeper(this);
+
+  override render() {
+    const { notebook, stack } = this;
+    const answers = this.#answers();
+    if (answers.length === 0) return nothing;
+    return html`${notebook.stacks.length > 1 ? html`<p class="stack note">${stack.name}</p>` : nothing}
+      <div class="answer ${answers.length > MOST_BESIDE_CURVES ? 'many' : ''}" style="--columns: ${answers.length}">
+        <div class="picture">
+          ${this.#curves(answers)}<span class="note" aria-hidden="true">transmission loss</span>
+        </div>
+        <span class="name" aria-hidden="true"></span>
+        ${answers.map(({ index }) => html`<span class="sample" aria-hidden="true">${scenarioSample(index)}</span>`)}
+        ${RATINGS.map(
+          (rating) => html`<div role="group" aria-label=${rating}>
+            <span class="name" aria-hidden="true">${rating}</span>
+            <ul aria-label="${rating} in the shown scenarios">
+              ${answers.map(
+                ({ scenario, result }) => html`<li class=${scenario.id === notebook.active ? 'working' : ''}>
+                  <span class="visually-hidden">${scenario.name}: </span>${ratingText(result, rating)}
+                </li>`,
+              )}
+            </ul>
+          </div>`,
+        )}
+      </div>`;
+  }
+
+  /** Decoration: the cell of curves has the same ones with their axes, in words and as numbers. */
+  #curves(answers: readonly Answer[]) {
+    const curves = answers.flatMap(({ index, result: { prediction } }) =>
+      prediction ? [{ values_dB: prediction.R_dB, mark: scenarioMark(index) }] : [],
+    );
+    const wanted = wantedRange(
+      curves.flatMap((c) => c.values_dB),
+      { step: 10, least: 50 },
+    );
+    const range = this.#range.range(wanted, this.stack.id);
+    const { width, height } = PICTURE;
+    return html`<svg
+      class="curves"
+      viewBox="0 0 ${width} ${height}"
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
+      ${smallCurves(curves, { range, width, height })}
+    </svg>`;
+  }
+
+  #answers(): readonly Answer[] {
+    const { notebook, results, stack } = this;
+    return notebook.shown.map((id) => {
+      const scenario = findScenario(notebook, id);
+      return { scenario, index: notebook.scenarios.indexOf(scenario), result: results.of(id, stack.id) };
+    });
+  }
+}
+
+function ratingText({ state, prediction }: Result, rating: (typeof RATINGS)[number]): string {
+  if (state === 'failed') return NO_VALUE;
+  return prediction ? wholeNumber(prediction.ratings[rating]) : '…';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'floor-answer': FloorAnswer;
+  }
+}
