@@ -4,10 +4,11 @@ import { octaveMiddleIndex } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, isPoints, levelWithUnit, type PointsOverlay } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
 import { drawBandPlot, frequencyLabelRows, REGION } from './band-plot.ts';
+import { bandRange } from './band-range.ts';
 import { DrawnChart } from './drawn-chart.ts';
+import { nameWidth_px } from './line-names.ts';
 import { lineSample } from './line-sample.ts';
 import { RangeKeeper } from './range-keeper.ts';
-import { wantedRange } from './steady-range.ts';
 
 /** Curves over one-third-octave bands, with what is laid over them. */
 @customElement('band-chart')
@@ -19,7 +20,7 @@ export class BandChart extends DrawnChart<BandChartData> {
   }
 
   protected override layOut(data: BandChartData, width: number) {
-    return frameOf(data, width, this.#keeper.range(rangeOf(data), data.valueLabel));
+    return frameOf(data, width, this.#keeper.range(bandRange(data), data.valueLabel));
   }
 
   protected override draw(data: BandChartData, frame: BandFrame) {
@@ -63,17 +64,9 @@ export class BandChart extends DrawnChart<BandChartData> {
   }
 }
 
-/** Curves and points decide the range; what else lies over them is cut off where it leaves it. */
-function rangeOf({ series, overlays, zeroLine }: BandChartData) {
-  const values = [...series, ...overlays.filter(isPoints)].flatMap((s) => s.values_dB);
-  return zeroLine
-    ? wantedRange([...values, -1, 1], { step: 5, least: 20 })
-    : wantedRange(values, { step: 10, least: 50 });
-}
-
 function frameOf(data: BandChartData, width: number, range: BandFrame['range']): BandFrame {
-  const ends = data.overlays.flatMap((o) => (o.kind === 'line' ? [o.label.length] : []));
-  const options = { width, bands_Hz: data.bands_Hz, range, rightLabels: ends.length ? 6.5 * Math.max(...ends) + 4 : 0 };
+  const ends = data.overlays.flatMap((o) => (o.kind === 'line' ? [nameWidth_px(o.label)] : []));
+  const options = { width, bands_Hz: data.bands_Hz, range, rightLabels: ends.length ? Math.max(...ends) + 4 : 0 };
   const rows = frequencyLabelRows(data.overlays, bandFrame({ ...options, topRows: 0 }));
   return bandFrame({ ...options, topRows: rows.length ? Math.max(...rows) + 1 : 0 });
 }

@@ -3,38 +3,76 @@ import { type Markish, text } from '@observablehq/plot';
 import type { LineOverlay } from './band-data.ts';
 import type { BandFrame } from './band-frame.ts';
 import { HALO } from './framed-plot.ts';
-import { spreadLabels } from './place-labels.ts';
+import { labelRows, spreadLabels } from './place-labels.ts';
 
 const SOFT = 'var(--ink-soft)';
 const ROW = 15;
+/** Between a line that leaves the picture and its name, px. */
+const BESIDE = 6;
 
-/** Names of thin lines: at their right ends, or where one leaves the picture upwards, beside that place. */
+/** About: names are placed before anything is measured. */
+export const nameWidth_px = (label: string): number => 6.5 * label.length;
+
+type Named = Pick<LineOverlay, 'label' | 'values_dB'>;
+
+export interface NamePlaces {
+  /** In the margin beside the picture, at these values, dB. */
+  readonly ends: readonly { readonly label: string; readonly value_dB: number }[];
+  /** At the upper edge: where the name begins, px, and in which row from the edge down. */
+  readonly exits: readonly { readonly label: string; readonly x: number; readonly row: number }[];
+}
+
 export function lineNames(overlays: readonly LineOverlay[], position: readonly number[], frame: BandFrame): Markish[] {
-  const named = overlays.map(({ label, values_dB }) => ({
-    label,
-    values_dB,
-    exit: exitAbove(values_dB, position, frame.range.high),
-  }));
+  const { ends, exits } = namePlaces(overlays, position, frame);
   return [
-    ...lineEnds(
-      named.filter(({ exit }) => exit === undefined),
+    text(ends, {
+      x: () => frame.xDomain[1],
+      y: 'value_dB',
+      text: 'label',
+      textAnchor: 'start',
+      dx: 4,
+      fill: SOFT,
+    }),
+    ...exits.map(({ label, x, row }) =>
+      text([label], {
+        frameAnchor: 'top-left',
+        textAnchor: 'start',
+        lineAnchor: 'top',
+        dx: x - frame.left,
+        dy: 3 + row * ROW,
+        fill: SOFT,
+        ...HALO,
+      }),
+    ),
+  ];
+}
+
+/**
+ * Where the names of lines stand without touching each other: at their right ends, or where one leaves the picture
+ * upwards, beside that place as long as the name ends within the picture.
+ */
+export function namePlaces(overlays: readonly Named[], position: readonly number[], frame: BandFrame): NamePlaces {
+  const { range, right, xDomain } = frame;
+  const perPosition = (right - frame.left) / (xDomain[1] - xDomain[0]);
+  const leaving = overlays.map(({ label, values_dB }) => {
+    const exit = exitAbove(values_dB, position, range.high);
+    const at = Math.max(exit ?? Infinity, xDomain[0]);
+    const x = frame.left + (at - xDomain[0]) * perPosition + BESIDE;
+    return { label, values_dB, x, inside: x + nameWidth_px(label) <= right };
+  });
+  const inside = leaving.filter((l) => l.inside);
+  const rows = labelRows(
+    inside.map(({ x, label }) => ({ left: x, width: nameWidth_px(label) })),
+    BESIDE,
+  );
+  return {
+    // Where several leave by the same corner, the steepest is named highest.
+    ends: spreadEnds(
+      leaving.filter((l) => !l.inside).toSorted((a, b) => b.x - a.x),
       frame,
     ),
-    ...named
-      .filter(({ exit }) => exit !== undefined)
-      .map(({ label, exit }, row) =>
-        text([label], {
-          x: [Math.max(exit!, frame.xDomain[0])],
-          frameAnchor: 'top',
-          textAnchor: 'start',
-          lineAnchor: 'top',
-          dx: 6,
-          dy: 3 + row * ROW,
-          fill: SOFT,
-          ...HALO,
-        }),
-      ),
-  ];
+    exits: inside.map(({ label, x }, i) => ({ label, x, row: rows[i]! })),
+  };
 }
 
 /** Position at which a line that ends above `high` leaves it for good; −∞ if it never lies below; undefined if it ends below. */
@@ -49,23 +87,9 @@ export function exitAbove(values_dB: readonly number[], position: readonly numbe
 }
 
 /** Names at the right ends of thin lines, moved apart where they would touch. */
-function lineEnds(lines: readonly Pick<LineOverlay, 'label' | 'values_dB'>[], frame: BandFrame): Markish[] {
-  if (lines.length === 0) return [];
-  const { low, high } = frame.range;
-  const perPixel = (high - low) / (frame.bottom - frame.top);
-  const ends = lines.map(({ values_dB }) => {
-    const last = values_dB.findLast((v) => Number.isFinite(v) && v >= low && v <= high);
-    return Math.min(high, Math.max(low, last ?? low));
-  });
+function spreadEnds(lines: readonly Named[], { range: { low, high }, top, bottom }: BandFrame): NamePlaces['ends'] {
+  const perPixel = (high - low) / (bottom - top);
+  const ends = lines.map(({ values_dB }) => Math.min(high, Math.max(low, values_dB.findLast(Number.isFinite) ?? low)));
   const places = spreadLabels(ends, { gap: 14 * perPixel, low, high });
-  return [
-    text(lines, {
-      x: () => frame.xDomain[1],
-      y: (_, i) => places[i],
-      text: 'label',
-      textAnchor: 'start',
-      dx: 4,
-      fill: SOFT,
-    }),
-  ];
+  return lines.map(({ label }, i) => ({ label, value_dB: places[i]! }));
 }

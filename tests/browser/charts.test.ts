@@ -251,6 +251,21 @@ describe('overlays', () => {
     { kind: 'line', label: 'direct', description: 'direct', values_dB: BANDS_HZ.map(() => 50), dash: '' },
     { kind: 'line', label: 'flanking', description: 'flanking', values_dB: BANDS_HZ.map(() => 50.5), dash: '' },
     { kind: 'line', label: 'far above', description: 'far above', values_dB: BANDS_HZ.map(() => 500), dash: '' },
+    // Both by the upper right corner: one just below it, one just over it.
+    {
+      kind: 'line',
+      label: 'mass law',
+      description: 'mass law',
+      values_dB: BANDS_HZ.map((_, i) => 49 + 2 * i),
+      dash: '',
+    },
+    {
+      kind: 'line',
+      label: 'supports',
+      description: 'supports',
+      values_dB: BANDS_HZ.map((_, i) => 51 + 2 * i),
+      dash: '',
+    },
   ];
 
   test.each(['360px', '800px'])('at %s no written name lies over another or outside the picture', async (width) => {
@@ -276,10 +291,10 @@ describe('overlays', () => {
     });
   });
 
-  test('what is laid over does not stretch the range', async () => {
+  test('a line far above the curves stretches the range by two tens and is cut there', async () => {
     const plain = await bandChart(data(3));
     const laid = await bandChart(data(3, 0, overlays));
-    expect(laid.frame!.range).toEqual(plain.frame!.range);
+    expect(laid.frame!.range).toEqual({ low: plain.frame!.range.low, high: plain.frame!.range.high + 20 });
   });
 });
 
