@@ -1,4 +1,4 @@
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { controlStyles } from './controls.ts';
 
@@ -38,12 +38,33 @@ export class PopMenu extends LitElement {
         height: auto;
         padding: var(--space-1) var(--space-2);
       }
+      .head {
+        padding: var(--space-1) var(--space-2) var(--space-2);
+        font-size: var(--size-small);
+        line-height: 1.35;
+      }
+      .head p,
+      .head fieldset {
+        margin: 0 0 var(--space-1);
+      }
+      .head legend {
+        padding: 0;
+        color: var(--ink-soft);
+      }
+      .head fieldset {
+        display: grid;
+        padding: 0;
+        border: 0;
+        justify-items: start;
+      }
     `,
   ];
 
   /** Accessible name of the button. */
   @property() label = '';
   @property({ attribute: false }) items: readonly MenuItem[] = [];
+  /** What stands above the items: what to know, or to choose, before taking one. */
+  @property({ attribute: false }) head: TemplateResult | typeof nothing = nothing;
   @query('[popover]') private list!: HTMLElement;
   @query('button') private button!: HTMLElement;
 
@@ -53,6 +74,7 @@ export class PopMenu extends LitElement {
         <slot></slot>
       </button>
       <div id="list" popover role="group" aria-label=${this.label} @toggle=${this.#onToggle} @keydown=${this.#onKey}>
+        ${this.head === nothing ? nothing : html`<div class="head">${this.head}</div>`}
         ${this.items.map(
           (item) => html`<button type="button" @click=${() => this.#choose(item)}>${item.label}</button>`,
         )}
@@ -78,11 +100,12 @@ export class PopMenu extends LitElement {
 
   #onKey = (event: KeyboardEvent) => {
     const step = ({ ArrowDown: 1, ArrowUp: -1 } as const)[event.key as 'ArrowDown'];
-    if (!step) return;
+    // Radio buttons of the head keep the arrows for themselves.
+    if (!step || !(event.target instanceof HTMLButtonElement)) return;
     event.preventDefault();
     event.stopPropagation();
     const buttons = [...this.list.querySelectorAll('button')];
-    const at = buttons.indexOf(event.target as HTMLButtonElement);
+    const at = buttons.indexOf(event.target);
     buttons[(at + step + buttons.length) % buttons.length]?.focus();
   };
 

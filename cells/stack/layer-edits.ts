@@ -4,13 +4,30 @@ import type { MatProduct } from '#src/acoustics/materials.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack } from '#src/notebook/edits/edit-stacks.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
+import {
+  keepOnlyIn,
+  type LayerPart,
+  putInto,
+  takeOutOf,
+  withoutLeftovers,
+} from '#src/notebook/edits/layer-in-scenario.ts';
 import { moveLayer } from '#src/notebook/edits/move-layer.ts';
-import { removeLayer } from '#src/notebook/edits/remove-layer.ts';
+import { goesWith, removeLayer } from '#src/notebook/edits/remove-layer.ts';
 import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, SheetField, Stack } from '#src/notebook/types.ts';
+import type {
+  CavityLayer,
+  Interlayer,
+  Layer,
+  LeafLayer,
+  MatLayer,
+  Notebook,
+  SheetField,
+  Stack,
+} from '#src/notebook/types.ts';
+import type { Reach } from './reach.ts';
 
 const BOARD: SheetField = { material: 'gypsum-board', thickness_m: 0.0127 };
 const TOPPING: SheetField = { material: 'cellular-concrete', thickness_m: 0.038 };
@@ -39,6 +56,13 @@ function newCavity(id: string): CavityLayer {
   };
 }
 
+/** The stack that is worked in, and whether what is done to it is meant for the active scenario or for every one. */
+export interface Where {
+  readonly notebook: Notebook;
+  readonly stackId: string;
+  readonly reach: Reach;
+}
+
 /** Ids are drawn when the edit is made, so that making it again gives the same notebook. */
 function freshLayerIds(notebook: Notebook): [string, string] {
   const taken = notebook.stacks.flatMap((s) => s.layers.map((l) => l.id));
@@ -46,30 +70,67 @@ function freshLayerIds(notebook: Notebook): [string, string] {
   return [first, freshId(Math.random, [...taken, first])];
 }
 
-export function addFloatingSlab(notebook: Notebook, stackId: string): NotebookEdit {
-  const [leaf, mat] = freshLayerIds(notebook);
-  return new NotebookEdit('add a floating slab', (n) =>
-    insertLeaf(n, stackId, 0, newLeaf(leaf, 'floating slab', TOPPING), newMat(mat)),
-  );
+/** A leaf with its interlayer, `at` leaves from the top. */
+function insertion(
+  label: string,
+  { notebook, stackId, reach }: Where,
+  at: number,
+  leaf: LeafLayer,
+  interlayer: Interlayer,
+): NotebookEdit {
+  const parts = [{ layer: leaf.id }, { layer: interlayer.id }];
+  return inReach(label, { notebook, stackId, reach }, parts, (n) => insertLeaf(n, stackId, at, leaf, interlayer));
+}
+
+/** What was added everywhere is then taken out of the other scenarios where it is meant for one: one step of undo. */
+function inReach(
+  label: string,
+  { notebook, stackId, reach }: Where,
+  parts: readonly LayerPart[],
+  add: (n: Notebook) => Notebook,
+): NotebookEdit {
+  const { active } = notebook;
+  return new NotebookEdit(label, (n) => (reach === 'this' ? keepOnlyIn(add(n), stackId, parts, active) : add(n)));
+}
+
+export function addFloatingSlab(where: Where): NotebookEdit {
+  const [leaf, mat] = freshLayerIds(where.notebook);
+  return insertion('add a floating slab', where, 0, newLeaf(leaf, 'floating slab', TOPPING), newMat(mat));
 }
 
 /** `at` counts leaves from the top: the new one comes below it. */
-export function addCeilingBelow(notebook: Notebook, stackId: string, at: number): NotebookEdit {
-  const [leaf, cavity] = freshLayerIds(notebook);
-  return new NotebookEdit('add a ceiling', (n) =>
-    insertLeaf(n, stackId, at + 1, newLeaf(leaf, 'ceiling', BOARD), newCavity(cavity)),
+export function addCeilingBelow(where: Where, at: number): NotebookEdit {
+  const [leaf, cavity] = freshLayerIds(where.notebook);
+  return insertion('add a ceiling', where, at + 1, newLeaf(leaf, 'ceiling', BOARD), newCavity(cavity));
+}
+
+export function addLeafBelowOnMat(where: Where, at: number): NotebookEdit {
+  const [leaf, mat] = freshLayerIds(where.notebook);
+  const deck = newLeaf(leaf, 'deck', { material: 'osb', thickness_m: 0.0183 });
+  return insertion('add a leaf below a mat', where, at + 1, deck, newMat(mat));
+}
+
+/** In one scenario a leaf is taken out with the same companion that goes with it everywhere. */
+export function removeLayerEdit({ notebook, stackId, reach }: Where, layer: Layer): NotebookEdit {
+  const { layers } = findStack(notebook, stackId);
+  const companion = goesWith(layers, layers.indexOf(layer));
+  const going = [layer, ...(companion ? [companion] : [])];
+  const parts = going.map(({ id }) => ({ layer: id }));
+  const { active } = notebook;
+  return new NotebookEdit(`remove ${going.map((l) => l.name).join(' and ')}`, (n) =>
+    reach === 'every'
+      ? withoutLeftovers(n, removeLayer(n, stackId, layer.id), stackId, parts)
+      : takeOutOf(n, stackId, parts, active),
   );
 }
 
-export function addLeafBelowOnMat(notebook: Notebook, stackId: string, at: number): NotebookEdit {
-  const [leaf, mat] = freshLayerIds(notebook);
-  return new NotebookEdit('add a leaf below a mat', (n) =>
-    insertLeaf(n, stackId, at + 1, newLeaf(leaf, 'deck', { material: 'osb', thickness_m: 0.0183 }), newMat(mat)),
-  );
-}
-
-export function removeLayerEdit(stackId: string, layer: Layer): NotebookEdit {
-  return new NotebookEdit(`remove ${layer.name}`, (n) => removeLayer(n, stackId, layer.id));
+/** A layer that the active scenario has not, with what belongs to it, as it is in another one. */
+export function putLayerInto(notebook: Notebook, stackId: string, layer: Layer, like: string): NotebookEdit {
+  const { layers } = findStack(notebook, stackId);
+  const companion = goesWith(layers, layers.indexOf(layer));
+  const parts = [layer, ...(companion ? [companion] : [])].map(({ id }) => ({ layer: id }));
+  const { active } = notebook;
+  return new NotebookEdit(`put in ${layer.name}`, (n) => putInto(n, stackId, parts, active, like));
 }
 
 /** Puts a layer where another of its sort stands, one change of places after the other. */
@@ -115,12 +176,20 @@ export function copyStack(notebook: Notebook, stack: Stack): NotebookEdit {
   return new NotebookEdit(`copy of ${stack.name}`, (n) => addStack(n, { ...stack, id, name: `${stack.name}, copy` }));
 }
 
-export function addSheetEdit(stackId: string, leaf: LeafLayer, at: number): NotebookEdit {
-  return new NotebookEdit(`add a sheet to ${leaf.name}`, (n) => addSheet(n, stackId, leaf.id, at, BOARD));
+export function addSheetEdit(where: Where, leaf: LeafLayer, at: number): NotebookEdit {
+  const { stackId } = where;
+  const parts = [{ layer: leaf.id, sheet: at }];
+  return inReach(`add a sheet to ${leaf.name}`, where, parts, (n) => addSheet(n, stackId, leaf.id, at, BOARD));
 }
 
-export function removeSheetEdit(stackId: string, leaf: LeafLayer, at: number): NotebookEdit {
-  return new NotebookEdit(`remove a sheet of ${leaf.name}`, (n) => removeSheet(n, stackId, leaf.id, at));
+export function removeSheetEdit({ notebook, stackId, reach }: Where, leaf: LeafLayer, at: number): NotebookEdit {
+  const parts = [{ layer: leaf.id, sheet: at }];
+  const { active } = notebook;
+  return new NotebookEdit(`remove a sheet of ${leaf.name}`, (n) =>
+    reach === 'every'
+      ? withoutLeftovers(n, removeSheet(n, stackId, leaf.id, at), stackId, parts)
+      : takeOutOf(n, stackId, parts, active),
+  );
 }
 
 export function moveSheetEdit(stackId: string, leaf: LeafLayer, from: number, to: number): NotebookEdit {

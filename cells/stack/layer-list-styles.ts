@@ -47,6 +47,17 @@ export const layerListStyles = css`
     margin-bottom: var(--space-2);
     font-weight: 600;
   }
+  .absence {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    margin: calc(-1 * var(--space-2)) 0 var(--space-2);
+  }
+  .absence button {
+    height: auto;
+    white-space: normal;
+    text-align: left;
+  }
   .grip {
     display: inline-flex;
     color: var(--ink-faint);

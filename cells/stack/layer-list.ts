@@ -9,13 +9,17 @@ import '#cells/shared/pop-menu.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
-import { findStack } from '#src/notebook/find.ts';
+import { findScenario, findStack } from '#src/notebook/find.ts';
+import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
-import { moveLayerTo, moveSheetEdit, removeLayerEdit, removeSheetEdit } from './layer-edits.ts';
+import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
+import { layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
 import { knownMat } from './material-source.ts';
+import { isIn, othersWith, type Presence } from './presence.ts';
+import { type Reach, reachChoice, usualReach } from './reach.ts';
 import { rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
@@ -35,7 +39,14 @@ export class LayerList extends LitElement {
 
   /** Index of the layer that a dragged one would change places with. */
   @state() private dropAt: number | undefined;
+  /** Where the reader wants layers to be added and removed, and in which scenario that was said. */
+  @state() private chosen: { readonly scenario: string; readonly reach: Reach } | undefined;
   #dragged: number | undefined;
+  #presence: Presence = new Map();
+
+  protected override willUpdate(): void {
+    this.#presence = presenceByScenario(this.notebook, this.stack);
+  }
 
   override render() {
     const stack = findStack(this.notebook, this.stack);
@@ -97,12 +108,16 @@ export class LayerList extends LitElement {
   #renderHead(stack: Stack, layer: Layer, index: number) {
     const { notebook } = this;
     const { name } = layer;
+    const where = { notebook, stackId: stack.id, reach: this.#reach };
     const to = (place: number) =>
       stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
-    const onRemove = stack.layers.length > 1 ? () => this.#send(removeLayerEdit(stack.id, layer)) : undefined;
-    const menu = html`<pop-menu .label=${`More for ${name}`} .items=${layerMenu(notebook, stack, layer, this.#send)}
+    const menu = html`<pop-menu
+      .label=${`More for ${name}`}
+      .head=${layer.kind === 'leaf' ? this.#reachChoice('What is added stands', this.#reach) : nothing}
+      .items=${layerMenu(where, layer, this.#send)}
       >${icon('more')}</pop-menu
     >`;
+    const removal = stack.layers.length > 1 ? layerRemoval(this.#removalFrom, layer) : undefined;
     return html`
       <div class="head">
         <span
@@ -122,9 +137,54 @@ export class LayerList extends LitElement {
           })}
         </div>
         <span class="note kind">${KINDS[layer.kind]}</span>
-        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), onRemove, menu })}
+        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), menu, removal })}
       </div>
+      ${this.#absence(stack, layer, index)}
     `;
+  }
+
+  /** A layer that the active scenario has not says so, and can be put in as another scenario has it. */
+  #absence(stack: Stack, layer: Layer, index: number) {
+    const { notebook } = this;
+    const { active } = notebook;
+    const isHere = (i: number) => isIn(this.#presence, active, i);
+    if (isHere(index)) return nothing;
+    const [like] = othersWith(this.#presence, notebook, index);
+    const comesAlone = layer.kind === 'leaf' || [index - 1, index + 1].every(isHere);
+    const onPut = () => this.#send(putLayerInto(notebook, stack.id, layer, like!));
+    return html`<p class="note absence">
+      Not in “${findScenario(notebook, active).name}”.
+      ${
+        like && comesAlone
+          ? html`<button type="button" class="quiet" @click=${onPut}>
+              Put ${layer.name} in, as in “${findScenario(notebook, like).name}”
+            </button>`
+          : nothing
+      }
+    </p>`;
+  }
+
+  get #removalFrom(): RemovalFrom {
+    const { notebook } = this;
+    return {
+      where: { notebook, stackId: this.stack, reach: this.#reach },
+      presence: this.#presence,
+      ask: (label, reach) => this.#reachChoice(label, reach),
+      send: this.#send,
+    };
+  }
+
+  #reachChoice(label: string, reach: Reach) {
+    const { notebook } = this;
+    const onChange = (chosen: Reach) => {
+      this.chosen = { scenario: notebook.active, reach: chosen };
+    };
+    return reachChoice({ notebook, reach, label, onChange });
+  }
+
+  /** What was chosen holds for the scenario it was chosen in. */
+  get #reach(): Reach {
+    return this.chosen?.scenario === this.notebook.active ? this.chosen.reach : usualReach(this.notebook);
   }
 
   #renderFields(layer: Layer, index: number) {
@@ -156,7 +216,7 @@ export class LayerList extends LitElement {
       name: `sheet ${k + 1} of ${leaf.name}`,
       onUp: to(k - 1),
       onDown: to(k + 1),
-      onRemove: () => this.#send(removeSheetEdit(this.stack, leaf, k)),
+      removal: sheetRemoval(this.#removalFrom, leaf, k),
     });
     return html`
       <li

@@ -2,6 +2,7 @@
 import type { NotebookEdit } from '#cells/contract.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
+import { findStack } from '#src/notebook/find.ts';
 import type { Layer, Notebook, Stack } from '#src/notebook/types.ts';
 import {
   addCeilingBelow,
@@ -12,7 +13,10 @@ import {
   removeStackEdit,
   takeMatProduct,
   turnInterlayer,
+  type Where,
 } from './layer-edits.ts';
+import { hasReach } from './reach.ts';
+import { hasJoists } from './what-goes.ts';
 
 type Send = (edit: NotebookEdit) => void;
 
@@ -22,24 +26,25 @@ export function stackMenu(notebook: Notebook, stack: Stack, send: Send): readonl
   return [copy, { label: 'Remove this stack, and the cells that show it', choose: () => send(removeStackEdit(stack)) }];
 }
 
-export function layerMenu(notebook: Notebook, stack: Stack, layer: Layer, send: Send): readonly MenuItem[] {
+export function layerMenu(where: Where, layer: Layer, send: Send): readonly MenuItem[] {
+  const { notebook, stackId } = where;
+  const { layers } = findStack(notebook, stackId);
   if (layer.kind !== 'leaf') {
-    const label = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
-    return [{ label, choose: () => send(turnInterlayer(stack.id, layer)) }];
+    const what = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
+    const reach = hasReach(notebook) ? ', in every scenario' : '';
+    const loss = hasJoists(notebook, layer) ? ': its joists go' : '';
+    return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(stackId, layer)) }];
   }
-  const leaf = stack.layers.indexOf(layer) / 2;
+  const leaf = layers.indexOf(layer) / 2;
   const { length } = layer.sheets;
   return [
-    { label: 'Add a sheet on top', choose: () => send(addSheetEdit(stack.id, layer, 0)) },
-    { label: 'Add a sheet underneath', choose: () => send(addSheetEdit(stack.id, layer, length)) },
+    { label: 'Add a sheet on top', choose: () => send(addSheetEdit(where, layer, 0)) },
+    { label: 'Add a sheet underneath', choose: () => send(addSheetEdit(where, layer, length)) },
     ...(leaf === 0
-      ? [{ label: 'Add a floating slab on a mat above', choose: () => send(addFloatingSlab(notebook, stack.id)) }]
+      ? [{ label: 'Add a floating slab on a mat above', choose: () => send(addFloatingSlab(where)) }]
       : []),
-    {
-      label: 'Add a ceiling below, under a cavity',
-      choose: () => send(addCeilingBelow(notebook, stack.id, leaf)),
-    },
-    { label: 'Add a deck below, under a mat', choose: () => send(addLeafBelowOnMat(notebook, stack.id, leaf)) },
+    { label: 'Add a ceiling below, under a cavity', choose: () => send(addCeilingBelow(where, leaf)) },
+    { label: 'Add a deck below, under a mat', choose: () => send(addLeafBelowOnMat(where, leaf)) },
   ];
 }
 

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '#cells/shared/icons.ts';
+import '#cells/shared/pop-menu.ts';
+import type { MenuItem } from '#cells/shared/pop-menu.ts';
 
 export interface RowActions {
   /** What the row is called: "ceiling", "sheet 2 of ceiling". */
@@ -7,16 +9,29 @@ export interface RowActions {
   /** Undefined where the row is at the end already. */
   readonly onUp: (() => void) | undefined;
   readonly onDown: (() => void) | undefined;
-  readonly onRemove: (() => void) | undefined;
   readonly menu?: TemplateResult;
+  readonly removal: Removal | undefined;
+}
+
+/** How a row is removed: at once, or from a menu where there is something to know or to choose before. */
+export interface Removal {
+  readonly asksFirst: boolean;
+  readonly head: TemplateResult;
+  readonly item: MenuItem;
 }
 
 /** The buttons of a row: move, more, remove. */
-export function rowActions({ name, onUp, onDown, onRemove, menu }: RowActions): TemplateResult {
+export function rowActions({ name, onUp, onDown, menu, removal }: RowActions): TemplateResult {
   return html`
     <div class="actions" role="group" aria-label="Actions for ${name}">
       ${action('Move', 'up', name, onUp)} ${action('Move', 'down', name, onDown)} ${menu ?? nothing}
-      ${action('Remove', 'remove', name, onRemove)}
+      ${
+        removal?.asksFirst
+          ? html`<pop-menu .label=${`Remove ${name}`} .head=${removal.head} .items=${[removal.item]}
+              >${icon('remove')}</pop-menu
+            >`
+          : action('Remove', 'remove', name, removal && (() => removal.item.choose()))
+      }
     </div>
   `;
 }

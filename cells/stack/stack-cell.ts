@@ -17,6 +17,7 @@ import './layer-list.ts';
 import type { LayerList } from './layer-list.ts';
 import type { OwnMaterialMade } from './own-material-made.ts';
 import './own-materials.ts';
+import { hasReach } from './reach.ts';
 import { scaleBar } from './section/scale-bar.ts';
 import type { Origin } from './section/section.ts';
 import './section/section-drawing.ts';
@@ -244,8 +245,12 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     const active = this.notebook.scenarios.find((s) => s.id === this.notebook.active);
     return html`
       <p class="note">
-        A value written here belongs to “${active?.name}”, the scenario that is worked in. Layers and sheets belong to all
-        scenarios: adding, removing or moving one changes every floor.
+        A value written here belongs to “${active?.name}”, the scenario that is worked in.
+        ${
+          hasReach(this.notebook)
+            ? 'So may a layer or sheet: where one is added or removed, you choose whether that is for this scenario only or for every one. Moving one changes every floor.'
+            : nothing
+        }
       </p>
       <layer-list
         .notebook=${this.notebook}

@@ -3,6 +3,7 @@ import { page, userEvent } from 'vitest/browser';
 import '#cells/stack/stack-cell.ts';
 import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
+import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
@@ -15,6 +16,12 @@ const mount = (notebook: Notebook = practiceRoom()) => {
   const id = notebook.cells.find((c) => c.kind === 'stack')!.id;
   return mountCell(document.createElement('stack-cell'), notebook, id);
 };
+
+/** Nothing to choose: what is removed is removed. */
+function oneScenario(): Notebook {
+  const whole = practiceRoom({ active: 'base', shown: ['base'], reference: 'base' });
+  return { ...whole, scenarios: whole.scenarios.slice(0, 1) };
+}
 
 async function mountOpen(notebook: Notebook = practiceRoom({ active: 'base' })) {
   const mounted = await mount(notebook);
@@ -233,10 +240,27 @@ describe('layers', () => {
     expect(() => resolveStack(notebook(), 'base', 'floor')).not.toThrow();
   });
 
-  test('are removed with what belongs to them', async () => {
-    const { notebook } = await mountOpen();
-    await page.getByRole('button', { name: 'Remove ceiling' }).click();
+  test('are removed with what belongs to them, which is said before it goes', async () => {
+    const { notebook } = await mountOpen(oneScenario());
+    await page.getByRole('button', { name: 'Remove ceiling', exact: true }).click();
+    const menu = page.getByRole('group', { name: 'Remove ceiling', exact: true });
+    await expect.element(menu).toHaveTextContent('“joists” goes with it: the joists, the fill between them');
+    await expect.element(menu).toHaveTextContent('the floor is computed without any');
+    expect(names(notebook())).toEqual(['deck', 'joists', 'ceiling']);
+    await menu.getByRole('button', { name: 'Remove ceiling' }).click();
     expect(names(notebook())).toEqual(['deck']);
+  });
+
+  test('say that joists go where the cavity itself is removed or made a mat', async () => {
+    const { edits } = await mountOpen(oneScenario());
+    await page.getByRole('button', { name: 'Remove joists', exact: true }).click();
+    await expect
+      .element(page.getByRole('group', { name: 'Remove joists', exact: true }))
+      .toHaveTextContent('“deck” and “ceiling” then lie on each other, and the joists are gone.');
+    await userEvent.keyboard('{Escape}');
+    await page.getByRole('button', { name: 'More for joists' }).click();
+    await expect.element(page.getByRole('button', { name: 'Make it a mat: its joists go' })).toBeVisible();
+    expect(edits).toEqual([]);
   });
 
   test('get sheets, which move and go', async () => {
@@ -248,6 +272,10 @@ describe('layers', () => {
     await page.getByRole('button', { name: 'Move sheet 2 of ceiling up' }).click();
     expect(sheets()).toEqual([0.0127, 0.0159]);
     await page.getByRole('button', { name: 'Remove sheet 1 of ceiling' }).click();
+    await page
+      .getByRole('group', { name: 'Remove sheet 1 of ceiling' })
+      .getByRole('button', { name: 'Remove sheet 1 of ceiling' })
+      .click();
     expect(sheets()).toEqual([0.0159]);
   });
 
@@ -272,6 +300,73 @@ describe('layers', () => {
     expect(list.shadowRoot!.querySelector('.layer [class~="lit"], .layer.lit')!.closest('[data-layer]')).toBe(
       list.shadowRoot!.querySelector('[data-layer="2"]'),
     );
+  });
+});
+
+describe('a layer in one scenario only', () => {
+  const floorsOf = (notebook: Notebook, ids: readonly string[]) =>
+    ids.map((id) => normaliseConstruction(resolveStack(notebook, id, 'floor')));
+  const slabMenu = async () => {
+    await page.getByRole('button', { name: 'More for deck' }).click();
+    return page.getByRole('group', { name: 'More for deck' });
+  };
+  const rowsSaying = (list: HTMLElement, text: string) =>
+    [...list.shadowRoot!.querySelectorAll('.layer')].filter((row) => row.textContent!.includes(text)).length;
+
+  test('is what a fork gets unless told otherwise, and counts as added against the reference', async () => {
+    const before = practiceRoom({ active: 'hung' });
+    const { element, notebook, edits } = await mountOpen(before);
+    const added = () => {
+      const rows = [...element.shadowRoot!.querySelectorAll('.totals tbody tr')];
+      const row = rows.find((r) => r.textContent!.includes('Ceiling on channel'))!;
+      return Number.parseFloat(row.querySelectorAll('td')[1]!.textContent!);
+    };
+    const fill_kg_m2 = added();
+    const menu = await slabMenu();
+    await expect.element(menu.getByRole('radio', { name: 'in “Ceiling on channel” only' })).toBeChecked();
+    await menu.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+    expect(edits).toEqual(['add a floating slab']);
+    const others = ['base', 'slab', 'both'];
+    expect(floorsOf(notebook(), others)).toEqual(floorsOf(before, others));
+    expect(floorsOf(notebook(), ['hung'])[0]!.leaves).toHaveLength(3);
+    await element.updateComplete;
+    expect(added() - fill_kg_m2).toBeCloseTo(0.038 * 1760, 0);
+  });
+
+  test('is what every scenario gets where that is chosen, and from the reference', async () => {
+    const { notebook } = await mountOpen(practiceRoom({ active: 'hung' }));
+    const menu = await slabMenu();
+    await menu.getByRole('radio', { name: 'in every scenario' }).click();
+    await menu.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+    for (const { leaves } of floorsOf(notebook(), ['base', 'slab', 'hung', 'both'])) expect(leaves).toHaveLength(3);
+  });
+
+  test('is every scenario’s where the reference is worked in', async () => {
+    await mountOpen(practiceRoom({ active: 'base' }));
+    await expect.element((await slabMenu()).getByRole('radio', { name: 'in every scenario' })).toBeChecked();
+  });
+
+  test('is taken out of this one only, says so in its row, and is put in again', async () => {
+    const before = practiceRoom({ active: 'slab' });
+    const { list, notebook, element } = await mountOpen(before);
+    await page.getByRole('button', { name: 'Remove ceiling', exact: true }).click();
+    const menu = page.getByRole('group', { name: 'Remove ceiling', exact: true });
+    await expect.element(menu.getByRole('radio', { name: 'in “Slab on top” only' })).toBeChecked();
+    await menu.getByRole('button', { name: 'Remove ceiling' }).click();
+    expect(floorsOf(notebook(), ['slab'])[0]!.interlayers).toEqual([]);
+    const others = ['base', 'hung', 'both'];
+    expect(floorsOf(notebook(), others)).toEqual(floorsOf(before, others));
+    await list.updateComplete;
+    expect(rowsSaying(list, 'Not in “Slab on top”')).toBe(2);
+    await page.getByRole('button', { name: 'Remove ceiling', exact: true }).click();
+    await expect.element(page.getByRole('button', { name: 'Remove ceiling from every scenario' })).toBeVisible();
+    // The signs that come with the pointer are fading in or out for a moment.
+    await expect.poll(() => axeProblems(element)).toEqual([]);
+    await userEvent.keyboard('{Escape}');
+    await page.getByRole('button', { name: 'Put ceiling in, as in “As built”' }).click();
+    expect(floorsOf(notebook(), ['slab'])).toEqual(floorsOf(before, ['slab']));
+    await list.updateComplete;
+    expect(rowsSaying(list, 'Not in “Slab on top”')).toBe(0);
   });
 });
 

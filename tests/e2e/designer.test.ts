@@ -224,11 +224,11 @@ test('layers and sheets are moved, added and removed, and undo takes each step b
   await expectSoon(page.getByRole('list', { name: 'Sheets of slab' }).getByLabel('material').first()).toHaveValue(
     'gypsum-board',
   );
-  await page.getByRole('button', { name: 'Remove ceiling' }).click();
+  await choose(page, 'Remove ceiling', 'Remove ceiling');
   await expect.poll(names).toEqual(['slab']);
 
   for (const [undone, expected] of [
-    ['remove ceiling', ['ceiling', 'mat', 'slab']],
+    ['remove ceiling and mat', ['ceiling', 'mat', 'slab']],
     ['move a sheet of slab', ['ceiling', 'mat', 'slab']],
     ['add a sheet to slab', ['ceiling', 'mat', 'slab']],
     ['move ceiling', ['slab', 'mat', 'ceiling']],
@@ -240,6 +240,33 @@ test('layers and sheets are moved, added and removed, and undo takes each step b
   }
   await settled(page);
   await expectSoon(cell(page, 'Floor').getByRole('img', { name: /120 mm concrete\.$/ })).toBeVisible();
+  expect(problems).toEqual([]);
+  await context.close();
+});
+
+test('a floating slab is added to one scenario only, counts as added load there, and one undo takes it back', async () => {
+  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await settled(page);
+  const hung = 'Ceiling on resilient channel';
+  await card(page, hung).getByRole('radio').check();
+  await openLayers(page);
+  await settled(page);
+  const before = await shownNotebook(page);
+  const added = async (scenario: string) =>
+    Number.parseFloat((await totalsOf(page, scenario).getByRole('cell').nth(1).textContent())!.replace('nothing', '0'));
+  const others = ['Slab on top', 'Both'];
+  const [fill_kg_m2, ...theirs] = await Promise.all([hung, ...others].map(added));
+
+  await page.getByRole('button', { name: 'More for deck', exact: true }).click();
+  await expectSoon(page.getByRole('radio', { name: `in “${hung}” only` })).toBeChecked();
+  await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+  await settled(page);
+  await expect.poll(() => added(hung)).toBeCloseTo(fill_kg_m2! + 0.038 * 1760, 0);
+  expect(await Promise.all(others.map(added))).toEqual(theirs);
+
+  await page.getByRole('button', { name: 'Undo: add a floating slab' }).click();
+  await expect.poll(() => shownNotebook(page)).toBe(before);
   expect(problems).toEqual([]);
   await context.close();
 });

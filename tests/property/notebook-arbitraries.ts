@@ -13,6 +13,7 @@ import { addWall, removeWall, updateWall } from '#src/notebook/edits/edit-walls.
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
+import { keepOnlyIn, putInto, takeOutOf } from '#src/notebook/edits/layer-in-scenario.ts';
 import { linkField } from '#src/notebook/edits/link-field.ts';
 import { makeLiteral } from '#src/notebook/edits/make-literal.ts';
 import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
@@ -210,6 +211,26 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
     const stack = pick.of(n.stacks);
     const leaf = leafOf(stack, pick);
     return moveSheet(n, stack.id, leaf.id, pick.index(leaf.sheets.length), pick.index(leaf.sheets.length));
+  },
+  keepOnlyIn: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    return keepOnlyIn(n, stack.id, [{ layer: pick.of(stack.layers).id }], pick.of(n.scenarios).id);
+  },
+  takeOutOf: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    const leaf = leafOf(stack, pick);
+    const sheet = pick.index(leaf.sheets.length);
+    return takeOutOf(n, stack.id, [{ layer: leaf.id, sheet }], pick.of(n.scenarios).id);
+  },
+  putInto: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    return putInto(
+      n,
+      stack.id,
+      [{ layer: pick.of(stack.layers).id }],
+      pick.of(n.scenarios).id,
+      pick.of(n.scenarios).id,
+    );
   },
   addStack: (n, pick) => addStack(n, { ...pick.of(n.stacks), id: pick.id(n) }),
   renameStack: (n, pick) => renameStack(n, pick.of(n.stacks).id, `name ${pick.index(9)}`),

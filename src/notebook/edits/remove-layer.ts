@@ -16,10 +16,16 @@ export function removeLayer(notebook: Notebook, stackId: string, layerId: string
   return withStack(notebook, { ...stack, layers });
 }
 
-function withoutLeaf(layers: readonly Layer[], index: number): readonly Layer[] {
+/** What goes with a leaf that is taken out; nothing with a mat or a cavity. */
+export function goesWith(layers: readonly Layer[], index: number): Layer | undefined {
+  if (layers[index]?.kind !== 'leaf') return undefined;
   const above = layers[index - 1];
   const below = layers[index + 1];
-  const goes = !below || (above?.kind === 'mat' && below.kind === 'cavity') ? above : below;
+  return !below || (above?.kind === 'mat' && below.kind === 'cavity') ? above : below;
+}
+
+function withoutLeaf(layers: readonly Layer[], index: number): readonly Layer[] {
+  const goes = goesWith(layers, index);
   return layers.filter((layer, i) => i !== index && layer !== goes);
 }
 

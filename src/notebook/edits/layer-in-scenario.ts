@@ -1,0 +1,96 @@
+/**
+ * Layers and sheets that some scenarios have and others have not: written down for all, with a thickness of 0 where they
+ * are absent.
+ */
+import { getField } from '../field-path.ts';
+import { fieldsUsing } from '../field-use.ts';
+import { findLayerIndex, findStack } from '../find.ts';
+import { type AbsentField, absentFields, absentSheetField } from '../layer-presence.ts';
+import type { Notebook, ParameterValue } from '../types.ts';
+import { fieldValue, isReference, valuesOf } from '../values.ts';
+import { removeParameter } from './remove-parameter.ts';
+import { setFieldsByScenario } from './set-fields-by-scenario.ts';
+
+/** A whole layer, or one sheet of a leaf. */
+export interface LayerPart {
+  readonly layer: string;
+  readonly sheet?: number;
+}
+
+/** Leaves parts in one scenario alone, as they are there. */
+export function keepOnlyIn(
+  notebook: Notebook,
+  stackId: string,
+  parts: readonly LayerPart[],
+  scenarioId: string,
+): Notebook {
+  return setAbsent(notebook, stackId, parts, (id) => id !== scenarioId);
+}
+
+/** Takes parts out of one scenario; every other one keeps them, its forks too. */
+export function takeOutOf(
+  notebook: Notebook,
+  stackId: string,
+  parts: readonly LayerPart[],
+  scenarioId: string,
+): Notebook {
+  return setAbsent(notebook, stackId, parts, (id) => id === scenarioId);
+}
+
+/** Puts parts into one scenario as they are in another, and into no other, its forks neither. */
+export function putInto(
+  notebook: Notebook,
+  stackId: string,
+  parts: readonly LayerPart[],
+  scenarioId: string,
+  like: string,
+): Notebook {
+  const stack = findStack(notebook, stackId);
+  const values = valuesOf(notebook, like);
+  const wishes = absentOf(notebook, stackId, parts).map(({ path }) => {
+    const model = fieldValue<ParameterValue>(getField(stack, path)!, values);
+    return { path, valueIn: (id: string, now: ParameterValue) => (id === scenarioId ? model : now) };
+  });
+  return setFieldsByScenario(notebook, stackId, wishes);
+}
+
+/**
+ * After parts were taken out of every scenario: parameters that nothing refers to any more, and that told no more than
+ * in which one scenario a part was, go too.
+ */
+export function withoutLeftovers(
+  before: Notebook,
+  after: Notebook,
+  stackId: string,
+  parts: readonly LayerPart[],
+): Notebook {
+  const stack = findStack(before, stackId);
+  const leftover = absentOf(before, stackId, parts).flatMap(({ path, value }) => {
+    const field = getField(stack, path)!;
+    if (!isReference(field) || fieldsUsing(after, field.parameter).length > 0) return [];
+    const held = before.scenarios.filter(({ id }) => valuesOf(before, id)[field.parameter] !== value);
+    return held.length <= 1 ? [field.parameter] : [];
+  });
+  return [...new Set(leftover)].reduce(removeParameter, after);
+}
+
+function setAbsent(
+  notebook: Notebook,
+  stackId: string,
+  parts: readonly LayerPart[],
+  isAbsentIn: (scenarioId: string) => boolean,
+): Notebook {
+  const wishes = absentOf(notebook, stackId, parts).map(({ path, value }) => ({
+    path,
+    valueIn: (id: string, now: ParameterValue) => (isAbsentIn(id) ? value : now),
+  }));
+  return setFieldsByScenario(notebook, stackId, wishes);
+}
+
+function absentOf(notebook: Notebook, stackId: string, parts: readonly LayerPart[]): readonly AbsentField[] {
+  const stack = findStack(notebook, stackId);
+  return parts.flatMap(({ layer, sheet }) => {
+    const index = findLayerIndex(stack, layer);
+    return sheet === undefined ? absentFields(stack.layers[index]!, index) : [absentSheetField(index, sheet)];
+  });
+}
