@@ -163,6 +163,10 @@ export const parametersStyles = css`
     .print-only {
       font-weight: 400;
     }
+    /* Its heads name the columns. */
+    .rows {
+      break-inside: avoid;
+    }
     .row {
       padding: var(--space-1) 0;
     }

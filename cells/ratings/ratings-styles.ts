@@ -123,7 +123,9 @@ export const ratingsStyles = css`
       position: static;
       min-width: 0;
     }
-    .scroll,
+    .ratings .group {
+      break-after: avoid;
+    }
     .story {
       break-inside: avoid;
     }

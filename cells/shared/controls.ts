@@ -306,5 +306,23 @@ export const controlStyles = css`
     .print-only {
       display: inline;
     }
+    /* Pages break between paragraphs and rows, never after a heading. */
+    h2,
+    h3,
+    h4 {
+      break-after: avoid;
+    }
+    tr,
+    li,
+    .caution {
+      break-inside: avoid;
+    }
+    p {
+      orphans: 2;
+      widows: 2;
+    }
+    .scroll {
+      overflow: visible;
+    }
   }
 `;

@@ -111,6 +111,9 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         border-top: 1px solid var(--hairline);
       }
       @media print {
+        .totals {
+          break-inside: avoid;
+        }
         details.layers {
           display: none;
         }

@@ -91,6 +91,10 @@ export const appStyles = css`
     .columns {
       display: block;
     }
+    .cautions {
+      margin-top: var(--space-4);
+      break-inside: avoid;
+    }
     scenario-rail {
       position: static;
       max-height: none;

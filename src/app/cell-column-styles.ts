@@ -58,10 +58,7 @@ export const cellColumnStyles = css`
   }
   @media print {
     .place {
-      min-height: var(--space-5);
-    }
-    cell-frame {
-      break-inside: avoid-page;
+      min-height: var(--space-4);
     }
   }
 `;

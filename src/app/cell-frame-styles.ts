@@ -72,6 +72,10 @@ export const cellFrameStyles = css`
     .actions {
       display: none !important;
     }
+    header {
+      break-after: avoid;
+      break-inside: avoid;
+    }
     .body {
       content-visibility: visible;
     }

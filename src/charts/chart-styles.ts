@@ -158,10 +158,17 @@ export const chartStyles = css`
     }
   }
   @media print {
+    /* Else no page may end between picture and key. */
+    :host {
+      contain: none;
+    }
     .picture {
       break-inside: avoid;
     }
     .key {
+      break-before: avoid;
+    }
+    .key tr {
       break-inside: avoid;
     }
   }

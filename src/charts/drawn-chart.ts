@@ -11,9 +11,6 @@ import { OutOfSight } from './out-of-sight.ts';
 import type { PictureParts } from './picture-file.ts';
 import { WidthKeeper } from './width-keeper.ts';
 
-/** About what an upright A4 sheet has between its margins. */
-const PAPER_px = 680;
-
 /**
  * What charts over bands have in common: a still picture drawn whole from data, at most once a frame and as wide as the
  * element; over it a live layer that shows which band is read; below it a key with the values there.
@@ -80,17 +77,17 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('beforeprint', this.#onPrint);
+    window.addEventListener('afterprint', this.#onPrint);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('beforeprint', this.#onPrint);
+    window.removeEventListener('afterprint', this.#onPrint);
   }
 
-  /** Nobody may have scrolled here yet, and paper waits for no frame. */
+  /** Paper waits for no frame; by now the width is that of paper. */
   #onPrint = (): void => {
-    if (this.#drawing) return;
-    this.#size.assume(PAPER_px);
     this.requestUpdate();
     this.performUpdate();
   };

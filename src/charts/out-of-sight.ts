@@ -13,6 +13,7 @@ export class OutOfSight implements ReactiveController {
   readonly #host: ReactiveControllerHost & Element;
   readonly #sight: IntersectionObserver;
   #seen = true;
+  #printing = false;
   #rested = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** Settles when the browser has looked for the first time. */
@@ -38,17 +39,23 @@ export class OutOfSight implements ReactiveController {
   hostConnected(): void {
     this.#seen = true;
     this.#sight.observe(this.#host);
+    // Before the host itself hears of it.
+    window.addEventListener('beforeprint', this.#onPrint, true);
+    window.addEventListener('afterprint', this.#onPrint, true);
   }
 
   hostDisconnected(): void {
     this.#sight.disconnect();
+    window.removeEventListener('beforeprint', this.#onPrint, true);
+    window.removeEventListener('afterprint', this.#onPrint, true);
+    this.#printing = false;
     clearTimeout(this.#timer);
     this.#timer = undefined;
   }
 
   /** True when the update that is due may wait. */
   mayWait(): boolean {
-    if (this.#seen || this.#rested) {
+    if (this.#seen || this.#rested || this.#printing) {
       this.#rested = false;
       return false;
     }
@@ -62,6 +69,12 @@ export class OutOfSight implements ReactiveController {
     await this.#looked;
     if (!this.#seen) await idle();
   }
+
+  /** On paper everything is in sight. */
+  #onPrint = ({ type }: Event): void => {
+    this.#printing = type === 'beforeprint';
+    if (this.#printing && this.#timer !== undefined) this.#catchUp();
+  };
 
   #catchUp(): void {
     clearTimeout(this.#timer);

@@ -225,10 +225,21 @@ describe('while values change', () => {
     window.dispatchEvent(new Event('beforeprint'));
     expect(curvesOf(chart)).toHaveLength(2);
     expect(chart.shadowRoot!.querySelector('.picture')!.contains(chart.picture!)).toBe(true);
+    window.dispatchEvent(new Event('afterprint'));
     unseen.style.display = 'block';
     unseen.style.width = '500px';
     await expect.poll(() => chart.picture!.getAttribute('width')).toBe('500');
     unseen.remove();
+  });
+
+  test('for paper a wide chart is laid out anew instead of being shrunk, and stands as before afterwards', async () => {
+    const chart = await bandChart(data(2), '1100px');
+    const before = chart.picture!.getAttribute('width');
+    expect(before).toBe('1100');
+    window.dispatchEvent(new Event('beforeprint'));
+    expect(chart.picture!.getAttribute('width')).toBe('680');
+    window.dispatchEvent(new Event('afterprint'));
+    expect(chart.picture!.getAttribute('width')).toBe(before);
   });
 
   test('a chart that is moved in the page goes on reacting to its width', async () => {
