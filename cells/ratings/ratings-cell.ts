@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { outsideCheckedNote, outsideCheckedStyles } from '#cells/shared/outside-checked.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
@@ -23,7 +24,7 @@ interface Column {
 /** The single numbers of the shown scenarios side by side, with what each gains over the reference. */
 @customElement('ratings-cell')
 export class RatingsCell extends LitElement implements CellProperties<RatingsCellModel> {
-  static override styles = [controlStyles, ratingsStyles];
+  static override styles = [controlStyles, ratingsStyles, outsideCheckedStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) cell!: RatingsCellModel;
@@ -65,7 +66,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
         more. ${aroundNote(notebook.flanking)}
       </p>
-      ${this.#story()} ${this.#failures(columns)}
+      ${outsideCheckedNote(notebook, cell.stack)} ${this.#story()} ${this.#failures(columns)}
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;
   }
 

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
+import { outsideCheckedNote, outsideCheckedStyles } from '#cells/shared/outside-checked.ts';
 import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
@@ -34,6 +35,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
   static override styles = [
     controlStyles,
     pictureCellStyles,
+    outsideCheckedStyles,
     css`
       .drawings {
         display: grid;
@@ -170,7 +172,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
               units: notebook.units,
             })
       }
-      ${aroundNote(notebook, stack, () => void this.#changeAround())}
+      ${outsideCheckedNote(notebook, cell.stack)} ${aroundNote(notebook, stack, () => void this.#changeAround())}
       ${focus ? frequencyList(focus, notebook) : nothing}
       ${this.#columns.length ? this.#renderSwing(stack) : nothing}
       <details class="layers" ?open=${this.editing} @toggle=${this.#onToggle}>

@@ -1,5 +1,7 @@
+import { outsideChecked } from '#src/acoustics/checked-range.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
@@ -23,8 +25,17 @@ export interface ScenarioPrediction {
 
 export interface StackPrediction extends Prediction, StackExtras {
   readonly name: string;
+  /** What lies far outside of the measured constructions that the engine was checked on. */
+  readonly outsideChecked: readonly OutsideRemark[];
   /** Where gains are asked for, in every scenario but the reference. */
   readonly gain?: StackGain;
+}
+
+export interface OutsideRemark {
+  /** `joists 5000 mm deep (checked 64 to 457 mm)`. */
+  readonly text: string;
+  /** Where the limits come from. */
+  readonly reason: string;
 }
 
 /** One or more stacks could not be computed. */
@@ -49,7 +60,18 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
         const construction = resolveStack(notebook, scenario.id, stack.id);
         const prediction = predict(construction, { lowestBand_Hz: wishes.lowestBand_Hz ?? 50 });
         const layerNames = stack.layers.map(({ name }) => name);
-        return [{ name: stack.name, ...prediction, ...extras(construction, layerNames, prediction, wishes) }];
+        const outside = outsideChecked(construction).map((found) => ({
+          text: outsideCheckedText(found, notebook.units),
+          reason: outsideCheckedReason(found),
+        }));
+        return [
+          {
+            name: stack.name,
+            ...prediction,
+            outsideChecked: outside,
+            ...extras(construction, layerNames, prediction, wishes),
+          },
+        ];
       } catch (error) {
         const reason = messageOf(error);
         failures.push(`scenario "${scenario.name}", stack "${stack.name}" cannot be computed: ${reason}`);

@@ -20,6 +20,7 @@ export function asTable(result: NotebookPrediction): string {
     ...fieldBlock(stacks),
     ...belowBlock(stacks),
     ...noticesBlock(stacks),
+    ...outsideBlock(stacks),
   ];
   const blocks = stacks.flatMap(({ title, stack }) => [
     `${title}\n${bandTable(stack)}`,
@@ -97,4 +98,12 @@ function heardBands(audible: readonly (string | null)[]): number {
 function noticesBlock(stacks: readonly TitledStack[]): readonly string[] {
   const notices = new Set(stacks.flatMap(({ stack }) => stack.soundBelow?.notices ?? []));
   return notices.size === 0 ? [] : [[...notices].map((notice) => `Note: ${notice}.`).join('\n')];
+}
+
+/** Their reasons stand in --json. */
+function outsideBlock(stacks: readonly TitledStack[]): readonly string[] {
+  const lines = stacks.flatMap(({ title, stack: { outsideChecked } }) =>
+    outsideChecked.length === 0 ? [] : [`  ${title}: ${outsideChecked.map(({ text }) => text).join('; ')}`],
+  );
+  return lines.length === 0 ? [] : [['Outside what was checked (ACCURACY.md):', ...lines].join('\n')];
 }

@@ -3,6 +3,9 @@ import { page } from 'vitest/browser';
 import '#cells/ratings/ratings-cell.ts';
 import type { ResultsView } from '#cells/contract.ts';
 import { RATING_ROWS } from '#cells/ratings/rating-rows.ts';
+import { setActive } from '#src/notebook/edits/set-active.ts';
+import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import type { Notebook } from '#src/notebook/types.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
@@ -11,6 +14,12 @@ const mountRatings = (resultsOf?: () => ResultsView) =>
   mountCell(document.createElement('ratings-cell'), practiceRoom(), 'ratings', resultsOf);
 
 const words = (element: Element | null | undefined) => element?.textContent?.replace(/\s+/g, ' ').trim();
+
+/** Joists of 5 m in one scenario, which only a parameter can make. */
+function deepJoistsIn(scenario: string): Notebook {
+  const whole = setActive(practiceRoom(), scenario);
+  return setStackField(whole, 'floor', ['layers', 1, 'depth_m'], 5);
+}
 
 /** What stands in a row: its head, then a column per shown scenario. */
 function row(cell: HTMLElement, label: string): (string | undefined)[] {
@@ -83,5 +92,20 @@ test('axe finds nothing, with and without a story', async () => {
   const { element } = await mountRatings();
   expect(await axeProblems(element)).toEqual([]);
   await page.getByRole('button', { name: 'How IIC came about' }).click();
+  expect(await axeProblems(element)).toEqual([]);
+});
+
+test('a floor outside of what was checked has a quiet remark per scenario with the limits; the others have none', async () => {
+  const inside = await mountRatings();
+  expect(inside.element.shadowRoot!.querySelector('.outside')).toBeNull();
+  inside.element.remove();
+  const { element } = await mountCell(document.createElement('ratings-cell'), deepJoistsIn('hung'), 'ratings');
+  const note = page.getByRole('note', { name: 'Outside what was checked' });
+  expect(words(note.element().querySelector('ul'))).toBe(
+    'Ceiling on channel: joists 5000 mm deep (checked 63.5 to 457 mm)',
+  );
+  await page.getByText('What these limits are').click();
+  await expect.element(note).toHaveTextContent('457 mm open joists (f4)');
+  expect(row(element, 'STC').every((text) => /\d/.test(text!))).toBe(true);
   expect(await axeProblems(element)).toEqual([]);
 });

@@ -4,6 +4,7 @@ import '#cells/stack/stack-cell.ts';
 import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
+import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
@@ -301,6 +302,18 @@ describe('layers', () => {
       list.shadowRoot!.querySelector('[data-layer="2"]'),
     );
   });
+});
+
+test('a floor outside of what was checked says so below its masses, in the units that are shown', async () => {
+  const films = setStackField(
+    practiceRoom({ active: 'hung', units: 'inch-pound' }),
+    'floor',
+    ['layers', 1, 'joistSpacing_m'],
+    5,
+  );
+  await mount(films);
+  const note = page.getByRole('note', { name: 'Outside what was checked' });
+  await expect.element(note).toHaveTextContent('Ceiling on channel: joists 196.9 in apart (checked 16 to 24 in)');
 });
 
 describe('a layer in one scenario only', () => {

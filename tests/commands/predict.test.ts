@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { CHECKED_RANGES } from '#src/acoustics/checked-range.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
@@ -46,6 +47,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
           'resonances_Hz',
           'criticalFrequencies_Hz',
           'mechanisms',
+          'outsideChecked',
         ]);
         const numbers = [stack.R_dB, stack.Ln_dB, Object.values(stack.ratings as object)].flat() as number[];
         expect(numbers).toHaveLength(21 + 21 + 15);
@@ -59,7 +61,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     if (!reading.ok) throw new Error('the demo must be readable');
     reading.notebook.scenarios.forEach(({ id }, i) => {
       const prediction = predict(resolveStack(reading.notebook, id, 'floor'));
-      expect(scenarios[i]!.stacks).toEqual([{ name: 'Floor between the rooms', ...prediction }]);
+      expect(scenarios[i]!.stacks).toEqual([{ name: 'Floor between the rooms', ...prediction, outsideChecked: [] }]);
     });
   });
 
@@ -70,6 +72,24 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     expect(printed.scenarios).toHaveLength(1);
     expect(Object.keys(printed.scenarios[0]!.stacks[0]!.paths_dB as object)).toEqual(['direct', 'supports']);
     expect(run(['--stack', DEMO]).code).toBe(1);
+  });
+
+  test('what lies outside of what was checked is named, with limits and reason, and predicted all the same', () => {
+    const stack = JSON.parse(stackText) as { layers: Record<string, unknown>[] };
+    const joists = stack.layers.find((layer) => layer.kind === 'cavity')!;
+    Object.assign(joists, { depth_m: 5 });
+    const deep = JSON.stringify(stack);
+    const remark = 'joists 5000 mm deep (checked 63.5 to 457 mm)';
+    const { code, out, err } = runCommand('predict', ['--stack', '-', '--json'], deep);
+    expect([code, err]).toEqual([0, '']);
+    expect((JSON.parse(out) as Printed).scenarios[0]!.stacks[0]!.outsideChecked).toEqual([
+      { text: remark, reason: CHECKED_RANGES.joistDepth_m.reason },
+    ]);
+    const table = runCommand('predict', ['--stack', '-'], deep).out;
+    expect(table).toContain(
+      `Outside what was checked (ACCURACY.md):\n  Slab on plywood over joists, ceiling on resilient channel: ${remark}\n`,
+    );
+    expect(run(['--stack', STACK]).out).not.toContain('Outside what was checked');
   });
 
   test('--csv prints one line for each scenario, stack and band', () => {

@@ -1,0 +1,83 @@
+/** A quiet remark on scenarios whose floor lies outside of what the engine was checked on. */
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { outsideChecked } from '#src/acoustics/checked-range.ts';
+import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
+import { findScenario } from '#src/notebook/find.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
+import type { Notebook } from '#src/notebook/types.ts';
+import { scenarioSample } from './scenario-sample.ts';
+
+export const outsideCheckedStyles = css`
+  .outside {
+    max-width: var(--reading-width);
+    margin: 0 0 var(--space-4);
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+  }
+  .outside p {
+    margin: 0;
+  }
+  .outside ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .outside li {
+    display: flex;
+    align-items: flex-start;
+    gap: var(--space-2);
+    overflow-wrap: anywhere;
+  }
+  .outside li svg {
+    flex: none;
+    margin-top: 0.2em;
+  }
+  .outside details ul {
+    padding-left: var(--space-4);
+    list-style: disc;
+  }
+  .outside details li {
+    display: list-item;
+  }
+`;
+
+/** Not there where everything is inside. */
+export function outsideCheckedNote(notebook: Notebook, stackId: string): TemplateResult | typeof nothing {
+  const found = notebook.shown
+    .map((id) => ({ scenario: findScenario(notebook, id), outside: outsideOf(notebook, id, stackId) }))
+    .filter(({ outside }) => outside.length > 0);
+  if (found.length === 0) return nothing;
+  const reasons = new Set(found.flatMap(({ outside }) => outside.map(outsideCheckedReason)));
+  return html`<div class="outside" role="note" aria-label="Outside what was checked">
+    <p>Outside what was checked:</p>
+    <ul>
+      ${found.map(
+        ({ scenario, outside }) => html`<li>
+          ${scenarioSample(notebook.scenarios.indexOf(scenario))}<span
+            >${scenario.name}: ${outside.map((one) => outsideCheckedText(one, notebook.units)).join('; ')}</span
+          >
+        </li>`,
+      )}
+    </ul>
+    <details>
+      <summary>What these limits are</summary>
+      <p>
+        What the measured walls and floors span that the engine was fitted on and judged by. Beyond them it computes by the
+        same physics, but nobody has compared that with a measurement. In brackets: the row of the accuracy table.
+      </p>
+      <ul>
+        ${[...reasons].map((reason) => html`<li>${reason}</li>`)}
+      </ul>
+    </details>
+  </div>`;
+}
+
+function outsideOf(notebook: Notebook, scenarioId: string, stackId: string) {
+  try {
+    return outsideChecked(resolveStack(notebook, scenarioId, stackId));
+  } catch (error) {
+    // What cannot be resolved has a message of its own.
+    if (error instanceof RangeError) return [];
+    throw error;
+  }
+}

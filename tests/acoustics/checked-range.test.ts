@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { CHECKED_RANGES, type CheckedKey, outsideChecked } from '#src/acoustics/checked-range.ts';
+import type { Cavity, Construction } from '#src/acoustics/construction.ts';
+import { outsideCheckedText } from '#src/notebook/checked-words.ts';
+import {
+  cavity,
+  floor,
+  leaf,
+  mat,
+  REFERENCE_CONSTRUCTIONS,
+  REFERENCE_ROLES,
+  type ReferenceId,
+  sheet,
+} from '../published/reference-constructions.ts';
+
+/** Every row of the accuracy table that is fitted or judged. */
+const ROWS = (Object.keys(REFERENCE_CONSTRUCTIONS) as ReferenceId[])
+  .filter((id) => REFERENCE_ROLES[id] !== 'printed')
+  .map((id) => REFERENCE_CONSTRUCTIONS[id]);
+
+const layers = ROWS.flatMap((row) => row.layers);
+const leaves = layers.filter((layer) => layer.kind === 'leaf');
+const sheets = leaves.flatMap((l) => l.sheets);
+const cavities = layers.filter((layer) => layer.kind === 'cavity');
+const count = (row: Construction, kind: string) => row.layers.filter((layer) => layer.kind === kind).length;
+
+const HELD: Readonly<Record<CheckedKey, readonly number[]>> = {
+  joistDepth_m: cavities.map((c) => c.depth_m),
+  joistSpacing_m: cavities.map((c) => c.joistSpacing_m),
+  joistWidth_m: cavities.map((c) => c.joistWidth_m),
+  slabThickness_m: sheets.filter((s) => s.form === 'slab').map((s) => s.thickness_m),
+  boardThickness_m: sheets.filter((s) => s.form === 'board').map((s) => s.thickness_m),
+  sheetDensity_kg_m3: sheets.map((s) => s.density_kg_m3),
+  sheetsInLeaf: leaves.map((l) => l.sheets.length),
+  leafMass_kg_m2: leaves.map((l) => l.sheets.reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0)),
+  leaves: ROWS.map((row) => count(row, 'leaf')),
+  cavities: ROWS.map((row) => count(row, 'cavity')).filter((n) => n > 0),
+  matStiffness_N_m3: layers.filter((layer) => layer.kind === 'mat').map((m) => m.dynamicStiffness_N_m3),
+  fillFlowResistivity_Pa_s_m2: cavities.flatMap((c) => c.fill.map((f) => f.flowResistivity_Pa_s_m2)),
+};
+
+test.each(Object.entries(HELD))(
+  '%s: the range is what the fitted and judged rows of the accuracy table span',
+  (key, held) => {
+    const { least, most, reason } = CHECKED_RANGES[key as CheckedKey];
+    expect(Math.min(...held)).toBeCloseTo(least, 6);
+    expect(Math.max(...held)).toBeCloseTo(most, 6);
+    expect(reason.length).toBeGreaterThan(10);
+  },
+);
+
+test('no fitted or judged row is outside of what was checked', () => {
+  for (const row of ROWS) expect(outsideChecked(row)).toEqual([]);
+});
+
+test('no fitted or judged row has spring hangers, joists of the ceiling’s own, or a cavity without joists', () => {
+  expect(
+    cavities.filter((c) => c.support === 'hangers' || c.support === 'separate-joists' || c.joists === 'none'),
+  ).toEqual([]);
+});
+
+const board = sheet('gypsum-board', 0.0127);
+const deck = leaf([sheet('plywood', 0.019)]);
+const said = (construction: Construction, units: 'SI' | 'inch-pound' = 'SI') =>
+  outsideChecked(construction).map((outside) => outsideCheckedText(outside, units));
+const framed = (change: Partial<Cavity>) => floor(deck, cavity(change), leaf([board]));
+
+describe('outside', () => {
+  test.each<[string, Construction, string]>([
+    ['joists of 5 m', framed({ depth_m: 5 }), 'joists 5000 mm deep (checked 63.5 to 457 mm)'],
+    ['joists of 10 mm', framed({ depth_m: 0.01 }), 'joists 10 mm deep (checked 63.5 to 457 mm)'],
+    ['joists 5 m apart', framed({ joistSpacing_m: 5 }), 'joists 5000 mm apart (checked 406 to 610 mm)'],
+    [
+      'a film of topping',
+      floor(leaf([sheet('gypsum-concrete', 0.003), ...deck.sheets]), cavity(), leaf([board])),
+      'gypsum concrete topping 3 mm thick (checked 25.4 to 200 mm)',
+    ],
+    [
+      'a stiff mat',
+      floor(leaf([sheet('concrete', 0.05)]), mat('rubber', 0.003, 200e6), deck),
+      'rubber of 200 MN/m³ (checked 6 to 50 MN/m³)',
+    ],
+    [
+      'two cavities',
+      floor(deck, cavity(), leaf([board]), cavity(), leaf([board])),
+      '2 cavities one below the other (checked 1)',
+    ],
+    ['hangers', framed({ support: 'hangers' }), 'spring hangers (no measured floor has them)'],
+    ['no joists', framed({ joists: 'none' }), 'a cavity without joists (no measured floor has one)'],
+  ])('%s', (_, construction, text) => {
+    expect(said(construction)).toEqual([text]);
+  });
+
+  test('fifty layers of half a millimetre', () => {
+    const films = Array.from({ length: 50 }, () => ({ ...board, thickness_m: 0.0005 }));
+    expect(said(floor(deck, cavity(), leaf(films)))).toEqual([
+      '50 sheets on each other (checked 1 to 2)',
+      'gypsum board 0.5 mm thick (checked 3 to 160 mm)',
+    ]);
+  });
+
+  test('is said once for each number, of the value that lies farthest out', () => {
+    const two = leaf([
+      { ...board, thickness_m: 0.001 },
+      { ...board, thickness_m: 0.0002 },
+    ]);
+    expect(said(floor(deck, cavity(), two))).toContain('gypsum board 0.2 mm thick (checked 3 to 160 mm)');
+  });
+
+  test('reads in inches too', () => {
+    expect(said(framed({ joistSpacing_m: 5 }), 'inch-pound')).toEqual(['joists 196.9 in apart (checked 16 to 24 in)']);
+  });
+});
+
+test('inside, near enough, absent or nothing left: no remark', () => {
+  expect(said(framed({ joistSpacing_m: 0.35, depth_m: 0.5 }))).toEqual([]);
+  expect(said(floor(deck, cavity({ depth_m: 0 }), leaf([{ ...board, thickness_m: 0 }])))).toEqual([]);
+  expect(said(floor(leaf([{ ...board, thickness_m: 0 }])))).toEqual([]);
+});
