@@ -1,7 +1,7 @@
 import { bay4_m4, insideKx2, keptShare } from './air-in-bays.ts';
+import { cavityLossFactor } from './cavity-loss.ts';
 import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
 import type { CoincidenceCourse } from './coincidence-course.ts';
-import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
 
@@ -31,17 +31,19 @@ function wavesOf({ interlayers }: FloorModel, leaf: number): number[] {
   return Array.from({ length: last - first + 1 }, (_, n) => first + n);
 }
 
-function crossModes({ air, constants }: FloorModel, { depth_m }: CavityModel): FrequencyPeak[] {
+function crossModes(model: FloorModel, layer: CavityModel): FrequencyPeak[] {
+  const { air } = model;
+  const { depth_m } = layer;
   return Array.from({ length: MOST_MODES }, (_, n) => {
     const frequency_Hz = ((n + 1) * air.soundSpeed_m_s) / (2 * depth_m);
-    const loss = cavityLossFactor(frequency_Hz, depth_m, constants.cavityAbsorption, air);
+    const loss = cavityLossFactor(frequency_Hz, layer, model);
     return { frequency_Hz, relativeWidth: loss / 2, doubtful: 'step' };
   });
 }
 
 /** Half waves across the cavity N = (2df/c) √(1 − κ fc/f), κ the part of kx² that counts between joists; peaks at whole N. */
 function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityModel, wave: number): FrequencyPeak[] {
-  const { air, constants, plates } = model;
+  const { air, plates } = model;
   const bay4 = bay4_m4(layer);
   const halfWaves = (x: number, logRatio: number): number => {
     const f_Hz = Math.exp(x);
@@ -64,8 +66,7 @@ function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityMod
       const radiation =
         (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (2 * Math.PI * f_Hz * plates[wave]!.surfaceMass_kg_m2 * u);
       const width =
-        (kept * s2 * (course.freeLoss(wave, logFrequency) + radiation)) / 2 +
-        cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
+        (kept * s2 * (course.freeLoss(wave, logFrequency) + radiation)) / 2 + cavityLossFactor(f_Hz, layer, model);
       // N² = (2df/c)² (1 − κs²): what a shift of N is along s².
       const across = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
       peaks.push({

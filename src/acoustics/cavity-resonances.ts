@@ -1,6 +1,6 @@
 import { bay4_m4, insideKx2, keptShare, outsideKx2 } from './air-in-bays.ts';
+import { cavityLossFactor } from './cavity-loss.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
-import { cavityLossFactor } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
 
@@ -41,7 +41,7 @@ export class CavityResonances {
 
   /** @param mu k/k0 of the leaves' free waves. */
   at(f_Hz: number, mu: Float64Array): this {
-    const { air, constants } = this.#model;
+    const { air } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const k02 = k0 * k0;
     this.count = 0;
@@ -49,7 +49,7 @@ export class CavityResonances {
       const fading2 = outsideKx2(bay4, k02) / k02 - 1;
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
       if (filled > 0.5) continue;
-      const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
+      const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer, this.#model);
       if (bounce_Hz > (filled > 0 ? GRAZING.filled : GRAZING.empty) * f_Hz) {
         this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
       }

@@ -59,7 +59,7 @@ export interface Mat {
   readonly kind: 'mat';
   readonly name: string;
   readonly thickness_m: number;
-  /** s', dynamic stiffness per area, N/m³. */
+  /** s', dynamic stiffness per area as declared, under 200 kg/m² (ISO 9052-1), N/m³; see `mat-under-load.ts`. */
   readonly dynamicStiffness_N_m3: number;
   readonly lossFactor: number;
 }

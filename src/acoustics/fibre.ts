@@ -37,14 +37,3 @@ export function lossyAir(f_Hz: number, lossFactor: number, air: Air, out: FluidM
   out.zcIm = (z0 * lossFactor) / 2;
   return out;
 }
-
-/** Above it the loss of an empty cavity is no longer small, and the formula for weak damping fails. */
-const LARGEST_LOSS = 0.5;
-
-/**
- * Loss factor of the air in an empty cavity of depth d whose surfaces absorb α of the sound falling on them: a diffuse field
- * decays by cαS/4V per second, S/V = 2/d, so that η = αc/(2dω). Own derivation from Sabine's decay; α is fitted.
- */
-export function cavityLossFactor(f_Hz: number, depth_m: number, absorption: number, air: Air): number {
-  return Math.min((absorption * air.soundSpeed_m_s) / (2 * depth_m * 2 * Math.PI * f_Hz), LARGEST_LOSS);
-}

@@ -3,6 +3,7 @@ import { checkConstruction } from './check-construction.ts';
 import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
 import { leafEdges } from './leaf-edges.ts';
 import { type LeafPlate, leafPlate } from './leaf-plate.ts';
+import { carriedByMat_kg_m2, matUnderLoad } from './mat-under-load.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
 import type { PlateEdges } from './resonant-radiation.ts';
@@ -26,6 +27,7 @@ export type InterlayerModel = MatModel | CavityModel;
 
 export interface MatModel {
   readonly kind: 'mat';
+  /** As stiff as under the floor it carries. */
   readonly mat: Mat;
 }
 
@@ -71,7 +73,7 @@ export function floorModel(construction: Construction, constants: ModelConstants
     constants,
     construction,
     plates,
-    interlayers: interlayers.map((layer, i) => interlayerModel(layer, plates, i, constants)),
+    interlayers: interlayers.map((_, i) => interlayerModel(interlayers, plates, i, constants)),
     edges,
     leafEdges: plates.map((plate, i) => leafEdges(edges, plate, interlayers[i - 1], interlayers[i], air)),
     orthotropic: plates.some((p) => Math.abs(p.alongRatio - 1) > 1e-9),
@@ -79,12 +81,14 @@ export function floorModel(construction: Construction, constants: ModelConstants
 }
 
 function interlayerModel(
-  layer: Interlayer,
+  interlayers: readonly Interlayer[],
   plates: readonly LeafPlate[],
   index: number,
   constants: ModelConstants,
 ): InterlayerModel {
-  if (layer.kind === 'mat') return { kind: 'mat', mat: layer };
+  const layer = interlayers[index]!;
+  if (layer.kind === 'mat')
+    return { kind: 'mat', mat: matUnderLoad(layer, carriedByMat_kg_m2(interlayers, plates, index)) };
   const carried = plates.slice(index + 1).reduce((sum, p) => sum + p.surfaceMass_kg_m2, 0);
   const chain = supportChain(layer, carried, constants);
   const depth_m = cavityDepth_m(layer);

@@ -20,7 +20,11 @@ export function leafEdges(
 ): PlateEdges {
   let linesPerMetre = 0;
   if (below?.kind === 'cavity' && isRigid(below.joists)) linesPerMetre += 1 / below.joistSpacing_m;
-  if (above?.kind === 'cavity' && isRigid(above.joists) && above.support === 'direct') {
+  if (
+    above?.kind === 'cavity' &&
+    isRigid(above.joists) &&
+    (above.support === 'direct' || above.support === 'separate-joists')
+  ) {
     linesPerMetre += 1 / above.joistSpacing_m;
   }
   if (linesPerMetre === 0) return floor;

@@ -1,6 +1,7 @@
 import { bay4_m4, insideKx2 } from './air-in-bays.ts';
+import { cavityLossFactor } from './cavity-loss.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
-import { cavityLossFactor, type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
+import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { FLUID_NUMBERS, prepareFluidLayer } from './fluid-layer.ts';
 import { fluidStack } from './fluid-stack.ts';
@@ -155,8 +156,8 @@ export class TransmissionLine {
   }
 
   #prepareFluids(layer: CavityModel, f_Hz: number, first: number): void {
-    const { air, constants } = this.#model;
-    const loss = cavityLossFactor(f_Hz, layer.depth_m, constants.cavityAbsorption, air);
+    const { air } = this.#model;
+    const loss = cavityLossFactor(f_Hz, layer, this.#model);
     layer.fluids.forEach(({ thickness_m, flowResistivity_Pa_s_m2 }, j) => {
       if (flowResistivity_Pa_s_m2 === undefined) lossyAir(f_Hz, loss, air, medium);
       else fibreMedium(f_Hz, flowResistivity_Pa_s_m2, air, medium);

@@ -1,4 +1,4 @@
-import type { Construction } from '#src/acoustics/construction.ts';
+import type { Construction, ConstructionLayer } from '#src/acoustics/construction.ts';
 import { floorModel } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS, type ModelConstants } from '#src/acoustics/model-constants.ts';
 import { TransmissionLine } from '#src/acoustics/transmission-line.ts';
@@ -8,6 +8,25 @@ import { floor, sheet } from '../published/reference-constructions.ts';
 export function isolated(...layers: Parameters<typeof floor>): Construction {
   const { flanking: _, ...rest } = floor(...layers);
   return rest;
+}
+
+/** The floor upside down, its mats declared so that under their new load they are as stiff as under the old one. */
+export function turned(construction: Construction): Construction {
+  const { plates, interlayers } = floorModel(construction, MODEL_CONSTANTS);
+  const reversed = plates
+    .flatMap(({ leaf }, i): ConstructionLayer[] => {
+      const below = interlayers[i];
+      return below ? [leaf, below.kind === 'mat' ? below.mat : below.cavity] : [leaf];
+    })
+    .reverse();
+  const loaded = floorModel({ ...construction, layers: reversed }, MODEL_CONSTANTS).interlayers;
+  const layers = reversed.map((layer, i) => {
+    const under = i % 2 === 1 ? loaded[(i - 1) / 2] : undefined;
+    if (layer.kind !== 'mat' || under?.kind !== 'mat') return layer;
+    const wanted_N_m3 = layer.dynamicStiffness_N_m3;
+    return { ...layer, dynamicStiffness_N_m3: wanted_N_m3 ** 2 / under.mat.dynamicStiffness_N_m3 };
+  });
+  return { ...construction, layers };
 }
 
 /** A sheet so soft that only its mass counts. */

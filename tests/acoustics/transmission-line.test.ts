@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { cavity, fibre, leaf, mat, sheet } from '../published/reference-constructions.ts';
-import { isolated, limp, lineAt, tauAt } from './fixtures.ts';
+import { isolated, limp, lineAt, tauAt, turned } from './fixtures.ts';
 
 const ANGLES = [0.05, 0.2, 0.5, 0.8, 0.99];
 const FREQUENCIES = [50, 200, 1000, 4000];
 const board = sheet('gypsum-board', 0.0127);
 const deck = sheet('plywood', 0.0159);
-const constantsWithoutCavityLoss = { ...MODEL_CONSTANTS, cavityAbsorption: 1e-9 };
+const constantsWithoutCavityLoss = { ...MODEL_CONSTANTS, cavityAbsorption: 1e-9, openCavityAbsorption: 1e-9 };
 
 describe('transfer matrices', () => {
   it('give a limp leaf the mass law 1/|1 + jωm cosθ/2ρc|² (closed form)', () => {
@@ -50,13 +50,10 @@ describe('transfer matrices', () => {
     ] as const;
     // Turned over, the fill lies at the top of its cavity; a cavity filled to the brim is its own mirror image.
     const filled = layers.map((l) => (l.kind === 'cavity' ? { ...l, fill: [fibre('glass-fibre', 5)] } : l));
-    for (const [a, b] of [
-      [isolated(...filled), isolated(...[...filled].reverse())],
-      [isolated(...layers.slice(0, 3)), isolated(...layers.slice(0, 3).reverse())],
-    ]) {
+    for (const floor of [isolated(...filled), isolated(...layers.slice(0, 3))]) {
       for (const f of FREQUENCIES) {
         for (const u of ANGLES) {
-          expect(tauAt(lineAt(a!, f), u) / tauAt(lineAt(b!, f), u)).toBeCloseTo(1, 9);
+          expect(tauAt(lineAt(floor, f), u) / tauAt(lineAt(turned(floor), f), u)).toBeCloseTo(1, 9);
         }
       }
     }
@@ -84,7 +81,7 @@ describe('transfer matrices', () => {
       for (const u of ANGLES) {
         const one = tauAt(lineAt(isolated(leaf([board, deck])), f), u);
         const rigid = tauAt(lineAt(isolated(top, mat('steel', 0.01, 1e12), base), f), u);
-        expect(Math.abs(rigid / one - 1)).toBeLessThan(0.01);
+        expect(Math.abs(rigid / one - 1)).toBeLessThan(0.02);
       }
     }
     const soft = isolated(top, mat('nothing', 0.01, 1e3), base);

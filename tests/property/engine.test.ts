@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Construction, ConstructionLayer, Sheet } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import { lineAt, tauAt } from '../acoustics/fixtures.ts';
+import { lineAt, tauAt, turned } from '../acoustics/fixtures.ts';
 import { floors, logUniform, uniform } from './floors.ts';
 
 describe('every floor the engine accepts', () => {
@@ -31,8 +31,7 @@ describe('every floor the engine accepts', () => {
   it('passes the same sound upside down: τ of every wave to 1e-6 (reciprocity)', () => {
     fc.assert(
       fc.property(floors('accepted').map(symmetric), logUniform(20, 5000), uniform(0.02, 1), (floor, f_Hz, u) => {
-        const turned = { ...floor, layers: [...floor.layers].reverse() };
-        expect(tauAt(lineAt(floor, f_Hz), u) / tauAt(lineAt(turned, f_Hz), u)).toBeCloseTo(1, 6);
+        expect(tauAt(lineAt(floor, f_Hz), u) / tauAt(lineAt(turned(floor), f_Hz), u)).toBeCloseTo(1, 6);
       }),
       { numRuns: 300, seed: 6, endOnFailure: true },
     );
@@ -117,10 +116,17 @@ function numbersIn(value: object, path: string): NumberPlace[] {
   });
 }
 
-/** Boards, mats and cavities alike from above and from below: all there, nothing on joists, fill to the brim. */
+function clamp(x: number, least: number, most: number): number {
+  return Math.min(Math.max(x, least), most);
+}
+
+/**
+ * Boards, mats and cavities alike from above and from below: all there, nothing on joists, fill to the brim; mats that
+ * are accepted under the load of either side.
+ */
 function symmetric(floor: Construction): Construction {
   const layers = floor.layers.map((layer): ConstructionLayer => {
-    if (layer.kind === 'mat') return layer;
+    if (layer.kind === 'mat') return { ...layer, dynamicStiffness_N_m3: clamp(layer.dynamicStiffness_N_m3, 1e7, 1e8) };
     if (layer.kind === 'leaf') {
       const there = (s: Sheet): Sheet => ({ ...s, form: 'board', thickness_m: Math.max(s.thickness_m, 1e-4) });
       return { ...layer, sheets: layer.sheets.map(there) };
