@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -53,6 +53,15 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
   @state() private moved: string | undefined;
   /** Counts drags, so that each one is a step of undo. */
   #drag = 0;
+
+  /** What is being typed was meant for the value that stood there, and a bare number for the units of then. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('notebook');
+    if (!before || this.drafts.size === 0) return;
+    const [then, now] = [before, this.notebook].map((n) => valuesOf(n, n.active)) as [Values, Values];
+    const stays = before.units === this.notebook.units && before.active === this.notebook.active;
+    this.drafts = new Map([...this.drafts].filter(([key]) => stays && then[key] === now[key]));
+  }
 
   override render() {
     const { notebook } = this;
@@ -282,9 +291,9 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     this.dispatchEvent(new NotebookEdit(label, (n) => setParameter(n, key, value, n.active), merged));
   }
 
-  /** A text that was not edited keeps the value it stands for, which may have more digits. */
+  /** A text that nobody typed keeps the value it stands for, which may have more digits. */
   #onTyped(parameter: QuantityParameter, shownText: string, text: string): void {
-    if (isUntouched(text, shownText)) {
+    if (!this.drafts.has(parameter.key) && isUntouched(text, shownText)) {
       this.#dropDraft(parameter.key);
       return;
     }
@@ -293,7 +302,9 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     else this.#keepDraft(parameter.key, { text, message: entry.message });
   }
 
+  /** Browsers tell of no change where the text is the one that stood there before. */
   #onTypedKey(event: KeyboardEvent, key: string, shownText: string): void {
+    if (event.key === 'Enter') event.target!.dispatchEvent(new Event('change'));
     if (event.key !== 'Escape') return;
     (event.target as HTMLInputElement).value = shownText;
     this.#dropDraft(key);

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { removeParameter } from '#src/notebook/edits/remove-parameter.ts';
@@ -92,6 +92,12 @@ export class ParametersEditor extends LitElement {
   }
 
   /** Keys that the cell shows; an empty list in the cell stands for all. */
+  /** A bare number means another size in other units. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('notebook');
+    if (before && before.units !== this.notebook.units) this.refusals = new Map();
+  }
+
   #shown(): readonly string[] {
     const known = this.notebook.parameters.map((p) => p.key);
     return this.cell.parameters.length === 0 ? known : this.cell.parameters.filter((key) => known.includes(key));

@@ -30,7 +30,10 @@ export function readEntry(limits: QuantityLimits, text: string, units: UnitSyste
   };
 }
 
-/** Whether a text still is the one that was shown: then the value behind it, which may have more digits, stays. */
+/**
+ * Whether a text still is the one that was shown: then the value behind it, which may have more digits, stays, as long as
+ * nobody typed it.
+ */
 export function isUntouched(text: string, shownText: string): boolean {
   return text.trim() === shownText.trim();
 }

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
@@ -47,6 +47,11 @@ export class QuantityField extends LitElement {
 
   @state() private draft: { readonly text: string; readonly message?: string } | undefined;
 
+  /** A bare number means another size in other units. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('units')) this.draft = undefined;
+  }
+
   override render() {
     const { draft, label } = this;
     return html`
@@ -65,6 +70,8 @@ export class QuantityField extends LitElement {
           }}
           @change=${(event: Event) => this.#onText((event.target as HTMLInputElement).value)}
           @keydown=${(event: KeyboardEvent) => {
+            // Browsers tell of no change where the text is the one that stood there before.
+            if (event.key === 'Enter' && !event.isComposing) event.target!.dispatchEvent(new Event('change'));
             if (event.key === 'Escape' && !event.isComposing) this.draft = undefined;
           }}
         />
@@ -78,7 +85,7 @@ export class QuantityField extends LitElement {
   }
 
   #onText(text: string): void {
-    if (isUntouched(text, this.#text)) {
+    if (!this.draft && isUntouched(text, this.#text)) {
       this.draft = undefined;
       return;
     }

@@ -13,7 +13,7 @@ import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
-import type { Choice, Notebook, OwnMaterial, ParameterValue } from '#src/notebook/types.ts';
+import type { Choice, Notebook, OwnMaterial, ParameterValue, UnitSystem } from '#src/notebook/types.ts';
 import { type ChoiceFieldView, type FieldView, fieldView, type NumberFieldView } from './field-view.ts';
 import { newMaterial } from './own-material-fields.ts';
 import { OWN_MATERIAL, OwnMaterialMade, ownKind } from './own-material-made.ts';
@@ -98,12 +98,16 @@ export class StackField extends LitElement {
   @query('input, select') private control!: HTMLElement;
 
   #view: FieldView | undefined;
+  #units: UnitSystem | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('notebook') && !changed.has('stack') && !changed.has('path')) return;
     const before = this.#view;
     this.#view = fieldView(this.notebook, this.stack, this.path);
-    if (before && before.value !== this.#view.value) this.draft = undefined;
+    const { units } = this.notebook;
+    // A bare number means another size in other units, and so does what was said against it.
+    if ((before && before.value !== this.#view.value) || this.#units !== units) this.draft = undefined;
+    this.#units = units;
   }
 
   override focus(): void {
@@ -203,7 +207,7 @@ export class StackField extends LitElement {
       this.draft = undefined;
       return;
     }
-    if (isUntouched(text, view.text)) {
+    if (!this.draft && isUntouched(text, view.text)) {
       this.draft = undefined;
       return;
     }

@@ -9,6 +9,9 @@ export const NO_VALUE = '–';
 const FRACTION_TOLERANCE_IN = 0.005;
 const FRACTION_TOLERANCE_RELATIVE = 0.005;
 
+/** Enough for the thinnest length in metres. */
+const DECIMALS_OF_TINY = 9;
+
 /** Symbol of the unit that is shown; empty for plain numbers. */
 export function unitOf(kind: QuantityKind, system: UnitSystem): string {
   return kindOf(kind).shown[system];
@@ -63,9 +66,14 @@ export function formatValue(
   if (Number.isNaN(value)) return NO_VALUE;
   const { symbol } = shownUnit(kind, system, options.unit);
   const shown = displayValue(value, kind, system, options);
-  if (symbol === 'in') return inches(shown);
-  const { significantDigits, decimalsMax } = kindOf(kind);
-  return decimal(shown, significantDigits, decimalsMax);
+  const { significantDigits, decimalsMax, zeroIsAbsent } = kindOf(kind);
+  const text = symbol === 'in' ? inches(shown) : decimal(shown, significantDigits, decimalsMax);
+  return text === '0' && zeroIsAbsent && !isRoundingError(value) ? decimal(shown, 1, DECIMALS_OF_TINY) : text;
+}
+
+/** Thinner than anything laid in a floor: what is left of equal lengths that were computed in two ways. */
+function isRoundingError(value_m: number): boolean {
+  return Math.abs(value_m) < 1e-7;
 }
 
 function feetAndInches(value_m: number): string {
@@ -74,6 +82,8 @@ function feetAndInches(value_m: number): string {
   const sixteenths = Math.round((16 * Math.abs(value_m)) / INCH_M);
   const feet = Math.floor(sixteenths / 192);
   const rest = sixteenths - 192 * feet;
+  if (sixteenths === 0 && !isRoundingError(value_m))
+    return `${sign}${decimal(Math.abs(value_m) / INCH_M, 1, DECIMALS_OF_TINY)} in`;
   if (feet === 0) return `${rest === 0 ? '' : sign}${sixteenthsOfInch(rest)} in`;
   return `${sign}${feet} ft${rest === 0 ? '' : ` ${sixteenthsOfInch(rest)} in`}`;
 }

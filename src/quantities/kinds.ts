@@ -26,6 +26,8 @@ export interface Kind {
   /** Significant digits that such a value deserves; whole numbers are never rounded further. */
   readonly significantDigits: number;
   readonly decimalsMax: number;
+  /** 0 is not just small but absent: what is not 0 is never shown as 0. */
+  readonly zeroIsAbsent?: true;
   /** Several terms may add up, as 5 ft 6 in. */
   readonly compound?: true;
 }
@@ -49,6 +51,7 @@ export const KINDS = {
     example: { SI: '38 mm', 'inch-pound': '1 1/2 in' },
     significantDigits: 4,
     decimalsMax: 1,
+    zeroIsAbsent: true,
     compound: true,
   },
   /** The side of a room or the length of a joist. */
@@ -59,6 +62,7 @@ export const KINDS = {
     example: { SI: '4.2 m', 'inch-pound': '13 ft 9 in' },
     significantDigits: 4,
     decimalsMax: 3,
+    zeroIsAbsent: true,
     compound: true,
   },
   area: {

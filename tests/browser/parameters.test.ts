@@ -2,6 +2,9 @@ import { expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/parameters/parameters-cell.ts';
 import { FieldReveal, NotebookEdit } from '#cells/contract.ts';
+import { setActive } from '#src/notebook/edits/set-active.ts';
+import { setParameter } from '#src/notebook/edits/set-parameter.ts';
+import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { valuesOf } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { axeProblems } from './axe-problems.ts';
@@ -98,6 +101,40 @@ test('a limit may be typed as it is shown, rounded to a sixteenth of an inch', a
   await userEvent.keyboard('{Enter}');
   expect(page.getByRole('alert').elements()).toEqual([]);
   expect(slabIn(notebook(), 'slab')).toBe(0.1);
+});
+
+test('a change of units takes back what could not be read, with its reason: the number would mean another size', async () => {
+  const { element, notebook } = await mountParameters();
+  await userEvent.fill(entry(), '5000');
+  await userEvent.keyboard('{Enter}');
+  await expect.element(page.getByRole('alert')).toBeVisible();
+  element.notebook = setUnits(notebook(), 'inch-pound');
+  await expect.element(entry()).toHaveValue('1 1/2 in');
+  await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+});
+
+test('what is typed for one scenario does not stay for another one', async () => {
+  const { element, notebook } = await mountParameters();
+  await userEvent.fill(entry(), 'abc');
+  await userEvent.keyboard('{Enter}');
+  element.notebook = setActive(notebook(), 'hung');
+  await expect.element(entry()).toHaveValue('0 mm');
+});
+
+test('what is not 0 does not read 0, and 0 typed over it is taken', async () => {
+  const { notebook } = await mountParameters(setParameter(practiceRoom(), 'slab', 0.00001));
+  await expect.element(entry()).toHaveValue('0.01 mm');
+  await userEvent.fill(entry(), '0 mm');
+  await userEvent.keyboard('{Enter}');
+  expect(slabIn(notebook(), 'slab')).toBe(0);
+});
+
+test('a text that is typed counts, even if it is the one that was shown for a value with more digits', async () => {
+  const { notebook } = await mountParameters(setParameter(practiceRoom(), 'slab', 0.03804));
+  await expect.element(entry()).toHaveValue('38 mm');
+  await userEvent.fill(entry(), '38 mm');
+  await userEvent.keyboard('{Enter}');
+  expect(slabIn(notebook(), 'slab')).toBe(0.038);
 });
 
 test('limits that were only visited stay what they are', async () => {

@@ -5,6 +5,7 @@ import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import { setUnits } from '#src/notebook/edits/set-units.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
@@ -157,6 +158,31 @@ describe('a field', () => {
     const mounted = await mountOpen();
     const wrong = await type(mounted, PLYWOOD, '5 m');
     expect(wrong.shadowRoot!.querySelector('[role="alert"]')!.textContent).toContain('from 0 mm to 1000 mm');
+  });
+
+  test('takes back what could not be read when the units change', async () => {
+    const mounted = await mountOpen();
+    await type(mounted, PLYWOOD, '5000');
+    mounted.element.notebook = setUnits(mounted.notebook(), 'inch-pound');
+    await mounted.element.updateComplete;
+    const input = () => field(mounted, PLYWOOD).then((f) => f.shadowRoot!.querySelector('input')!);
+    await expect.poll(async () => (await input()).value).toBe('3/4 in');
+    expect((await input()).getAttribute('aria-invalid')).toBe('false');
+  });
+
+  test('is 0 when 0 is typed over 0.01 mm, which does not read 0', async () => {
+    const mounted = await mountOpen();
+    const shown = await type(mounted, PLYWOOD, '0.01 mm');
+    expect(shown.shadowRoot!.querySelector('input')!.value).toBe('0.01 mm');
+    await type(mounted, PLYWOOD, '0 mm');
+    expect(resolveStack(mounted.notebook(), 'base', 'floor').layers[0]).toMatchObject({
+      sheets: [{}, { thickness_m: 0 }],
+    });
+    await type(mounted, PLYWOOD, '19.04 mm');
+    await type(mounted, PLYWOOD, '19 mm');
+    expect(resolveStack(mounted.notebook(), 'base', 'floor').layers[0]).toMatchObject({
+      sheets: [{}, { thickness_m: 0.019 }],
+    });
   });
 
   test('that is a parameter writes the active scenario only', async () => {
