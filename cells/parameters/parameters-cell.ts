@@ -59,8 +59,8 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     const before = changed.get('notebook');
     if (!before || this.drafts.size === 0) return;
     const [then, now] = [before, this.notebook].map((n) => valuesOf(n, n.active)) as [Values, Values];
-    const stays = before.units === this.notebook.units && before.active === this.notebook.active;
-    this.drafts = new Map([...this.drafts].filter(([key]) => stays && then[key] === now[key]));
+    const sameUnits = before.units === this.notebook.units;
+    this.drafts = new Map([...this.drafts].filter(([key]) => sameUnits && then[key] === now[key]));
   }
 
   override render() {
