@@ -39,6 +39,12 @@ export const outsideCheckedStyles = css`
   .outside details li {
     display: list-item;
   }
+  @media print {
+    .outside details:not([open]),
+    .outside summary {
+      display: none;
+    }
+  }
 `;
 
 /** Not there where everything is inside. */
