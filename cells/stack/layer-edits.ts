@@ -26,33 +26,50 @@ import type {
   Notebook,
   SheetField,
   Stack,
+  UnitSystem,
 } from '#src/notebook/types.ts';
 import type { Reach } from './reach.ts';
 
+/** What a new layer begins with: sizes of the trade, round in the units that are shown. */
+const SIZES = {
+  SI: { topping_m: 0.038, deck_m: 0.0183, mat_m: 0.01, depth_m: 0.1, joist_m: 0.038, spacing_m: 0.406, fill_m: 0.05 },
+  // 1 1/2, 3/4, 3/8, 4, 1 1/2, 16 and 2 in.
+  'inch-pound': {
+    topping_m: 0.0381,
+    deck_m: 0.01905,
+    mat_m: 0.009525,
+    depth_m: 0.1016,
+    joist_m: 0.0381,
+    spacing_m: 0.4064,
+    fill_m: 0.0508,
+  },
+} as const;
+
+/** 1/2 in in either system. */
 const BOARD: SheetField = { material: 'gypsum-board', thickness_m: 0.0127 };
-const TOPPING: SheetField = { material: 'cellular-concrete', thickness_m: 0.038 };
 
 function newLeaf(id: string, name: string, sheet: SheetField): LeafLayer {
   return { kind: 'leaf', id, name, contact: 'loose', sheets: [sheet] };
 }
 
 /** 10 mm at 20 MN/m³: the middle of what footfall mats have. Common practice, no source. */
-function newMat(id: string): MatLayer {
-  return { kind: 'mat', id, name: 'mat', thickness_m: 0.01, dynamicStiffness_N_m3: 2e7, lossFactor: 0.1 };
+function newMat(id: string, units: UnitSystem): MatLayer {
+  return { kind: 'mat', id, name: 'mat', thickness_m: SIZES[units].mat_m, dynamicStiffness_N_m3: 2e7, lossFactor: 0.1 };
 }
 
-function newCavity(id: string): CavityLayer {
+function newCavity(id: string, units: UnitSystem): CavityLayer {
+  const { depth_m, joist_m, spacing_m, fill_m } = SIZES[units];
   return {
     kind: 'cavity',
     id,
     name: 'cavity',
     joists: 'none',
-    depth_m: 0.1,
-    joistWidth_m: 0.038,
-    joistSpacing_m: 0.406,
+    depth_m,
+    joistWidth_m: joist_m,
+    joistSpacing_m: spacing_m,
     support: 'hangers',
     fill: 'glass-fibre',
-    fillThickness_m: 0.05,
+    fillThickness_m: fill_m,
   };
 }
 
@@ -94,20 +111,29 @@ function inReach(
 }
 
 export function addFloatingSlab(where: Where): NotebookEdit {
+  const { units } = where.notebook;
   const [leaf, mat] = freshLayerIds(where.notebook);
-  return insertion('add a floating slab', where, 0, newLeaf(leaf, 'floating slab', TOPPING), newMat(mat));
+  const slab = newLeaf(leaf, 'floating slab', { material: 'cellular-concrete', thickness_m: SIZES[units].topping_m });
+  return insertion('add a floating slab', where, 0, slab, newMat(mat, units));
 }
 
 /** `at` counts leaves from the top: the new one comes below it. */
 export function addCeilingBelow(where: Where, at: number): NotebookEdit {
   const [leaf, cavity] = freshLayerIds(where.notebook);
-  return insertion('add a ceiling', where, at + 1, newLeaf(leaf, 'ceiling', BOARD), newCavity(cavity));
+  return insertion(
+    'add a ceiling',
+    where,
+    at + 1,
+    newLeaf(leaf, 'ceiling', BOARD),
+    newCavity(cavity, where.notebook.units),
+  );
 }
 
 export function addLeafBelowOnMat(where: Where, at: number): NotebookEdit {
   const [leaf, mat] = freshLayerIds(where.notebook);
-  const deck = newLeaf(leaf, 'deck', { material: 'osb', thickness_m: 0.0183 });
-  return insertion('add a leaf below a mat', where, at + 1, deck, newMat(mat));
+  const { units } = where.notebook;
+  const deck = newLeaf(leaf, 'deck', { material: 'osb', thickness_m: SIZES[units].deck_m });
+  return insertion('add a leaf below a mat', where, at + 1, deck, newMat(mat, units));
 }
 
 /** In one scenario a leaf is taken out with the same companion that goes with it everywhere. */
@@ -147,8 +173,9 @@ export function moveLayerTo(notebook: Notebook, stackId: string, layer: Layer, t
 }
 
 /** A mat in a cavity's place or the other way round; the name goes with the old kind. */
-export function turnInterlayer(stackId: string, layer: MatLayer | CavityLayer): NotebookEdit {
-  const next = layer.kind === 'mat' ? newCavity(layer.id) : newMat(layer.id);
+export function turnInterlayer({ notebook, stackId }: Where, layer: MatLayer | CavityLayer): NotebookEdit {
+  const { units } = notebook;
+  const next = layer.kind === 'mat' ? newCavity(layer.id, units) : newMat(layer.id, units);
   return new NotebookEdit(`${next.name} instead of ${layer.name}`, (n) => replaceLayer(n, stackId, layer.id, next));
 }
 

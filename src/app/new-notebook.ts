@@ -1,25 +1,36 @@
 /** How a notebook begins: empty, or as a copy of another one. */
+import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import { FORMAT, type Notebook, VERSION } from '#src/notebook/types.ts';
+import { FORMAT, type Notebook, type UnitSystem, VERSION } from '#src/notebook/types.ts';
+
+/** Round in the units that the notebook begins in. */
+const SIZES = {
+  SI: { slab: { value: 0.12, min: 0.05, max: 0.3, step: 0.005 }, length_m: 4, width_m: 2.5 },
+  // 5 in, 2 to 12 in by quarters; 13 by 8 ft.
+  'inch-pound': {
+    slab: { value: 0.127, min: 0.0508, max: 0.3048, step: 0.00635 },
+    length_m: 3.9624,
+    width_m: 2.4384,
+  },
+} as const;
 
 /** A bare concrete slab, so that the first cell has something to show. */
-export function emptyNotebook(random: () => number): Notebook {
+export function emptyNotebook(random: () => number, units: UnitSystem = 'SI'): Notebook {
   const base = 'base';
+  const { slab, length_m, width_m } = SIZES[units];
   return {
     format: FORMAT,
     version: VERSION,
     id: freshId(random),
     title: 'New notebook',
-    units: 'SI',
-    parameters: [
-      { key: 'slab', label: 'slab thickness', quantity: 'length', value: 0.12, min: 0.05, max: 0.3, step: 0.005 },
-    ],
+    units,
+    parameters: [{ key: 'slab', label: 'slab thickness', quantity: 'length', ...slab }],
     stacks: [
       {
         id: 'floor',
         name: 'Floor',
-        length_m: 4,
-        width_m: 2.5,
+        length_m,
+        width_m,
         covering: 'none',
         layers: [
           {
@@ -52,6 +63,16 @@ export function emptyNotebook(random: () => number): Notebook {
     reference: base,
     active: base,
   };
+}
+
+/**
+ * The notebook in other units. Values stay what they are, but for a new one that nobody has touched: it begins anew, with
+ * what is round in the units that are chosen.
+ */
+export function inUnits(notebook: Notebook, units: UnitSystem): Notebook {
+  const begun = (from: UnitSystem) => ({ ...emptyNotebook(Math.random, from), id: notebook.id });
+  const isUntouched = JSON.stringify(notebook) === JSON.stringify(begun(notebook.units));
+  return isUntouched ? begun(units) : setUnits(notebook, units);
 }
 
 /** The same content as a notebook of its own. */

@@ -6,8 +6,8 @@ import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { setTitle } from '#src/notebook/edits/set-title.ts';
-import { setUnits } from '#src/notebook/edits/set-units.ts';
 import type { Choice, Notebook, UnitSystem } from '#src/notebook/types.ts';
+import { inUnits } from './new-notebook.ts';
 import { pageHeaderStyles } from './page-header-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
 
@@ -89,7 +89,7 @@ export class PageHeader extends LitElement {
           choices: UNIT_CHOICES,
           value: notebook.units,
           disabled: readOnly,
-          onChange: (units) => this.dispatchEvent(new NotebookEdit('units', (n) => setUnits(n, units as UnitSystem))),
+          onChange: (units) => this.dispatchEvent(new NotebookEdit('units', (n) => inUnits(n, units as UnitSystem))),
         })}
         <p class="note">${this.kept}</p>
       </div>

@@ -130,8 +130,9 @@ export class Session {
     return past.length === 0 && future.length === 0 && (await this.#options.isExample(present));
   }
 
+  /** Goes on in the units of the notebook that is open. */
   async create(): Promise<void> {
-    await this.openNew(emptyNotebook(this.#options.random));
+    await this.openNew(emptyNotebook(this.#options.random, this.#state?.history.present.units));
   }
 
   async duplicate(id: string): Promise<void> {

@@ -284,6 +284,13 @@ test('deleting the last one leaves a new, empty notebook', async () => {
   expect(tab.title()).toBe('New notebook');
 });
 
+test('a new notebook goes on in the units of the one that is open', async () => {
+  await tab.session.openNew(practiceRoom({ units: 'inch-pound' }));
+  await tab.session.create();
+  expect(tab.title()).toBe('New notebook');
+  expect(tab.state().history.present.units).toBe('inch-pound');
+});
+
 test('a duplicate has the content and a title that says so', async () => {
   await tab.session.openNew(practiceRoom());
   await tab.session.duplicate('practice-room');

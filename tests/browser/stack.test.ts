@@ -306,6 +306,23 @@ describe('layers', () => {
     expect(sheets()).toEqual([0.0159]);
   });
 
+  test('begin with sizes that are round in the units that are shown', async () => {
+    const { list } = await mountOpen({ ...oneScenario(), units: 'inch-pound' });
+    await page.getByRole('button', { name: 'More for deck' }).click();
+    await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add a ceiling below, under a cavity' }).click();
+    await list.updateComplete;
+    const shown = (path: FieldPath) => {
+      const found = [...list.shadowRoot!.querySelectorAll('stack-field')].find((f) => f.path.join() === path.join())!;
+      return found.shadowRoot!.querySelector('input')?.value;
+    };
+    expect(shown(['layers', 0, 'sheets', 0, 'thickness_m'])).toBe('1 1/2 in');
+    expect(shown(['layers', 1, 'thickness_m'])).toBe('3/8 in');
+    const cavity = ['depth_m', 'joistWidth_m', 'joistSpacing_m', 'fillThickness_m'];
+    expect(cavity.map((name) => shown(['layers', 5, name]))).toEqual(['4 in', '1 1/2 in', '16 in', '2 in']);
+  });
+
   test('a cavity becomes a mat and back', async () => {
     const { notebook } = await mountOpen();
     await page.getByRole('button', { name: 'More for joists' }).click();
