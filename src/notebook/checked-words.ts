@@ -26,9 +26,9 @@ const WORDINGS: Readonly<Record<CheckedKey, Wording>> = {
 };
 
 const KINDS: Readonly<Record<UncheckedKind, string>> = {
-  hangers: 'spring hangers (no measured floor has them)',
-  'separate-joists': 'a ceiling on joists of its own (no measured floor has one)',
-  'no-joists': 'a cavity without joists (no measured floor has one)',
+  hangers: 'spring hangers (none in the accuracy table)',
+  'separate-joists': 'a ceiling on joists of its own (none in the accuracy table)',
+  'no-joists': 'a cavity without joists (none in the accuracy table)',
 };
 
 /** `joists 5000 mm deep (checked 64 to 457 mm)`. */

@@ -85,8 +85,8 @@ describe('outside', () => {
       floor(deck, cavity(), leaf([board]), cavity(), leaf([board])),
       '2 cavities one below the other (checked 1)',
     ],
-    ['hangers', framed({ support: 'hangers' }), 'spring hangers (no measured floor has them)'],
-    ['no joists', framed({ joists: 'none' }), 'a cavity without joists (no measured floor has one)'],
+    ['hangers', framed({ support: 'hangers' }), 'spring hangers (none in the accuracy table)'],
+    ['no joists', framed({ joists: 'none' }), 'a cavity without joists (none in the accuracy table)'],
   ])('%s', (_, construction, text) => {
     expect(said(construction)).toEqual([text]);
   });
