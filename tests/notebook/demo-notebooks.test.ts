@@ -3,10 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { predict } from '#src/acoustics/predict.ts';
 import { withCurrentValues } from '#src/commands/current-values.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import { fieldPaths, fieldSpec, getField } from '#src/notebook/field-path.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { Notebook } from '#src/notebook/types.ts';
+import type { Notebook, ParameterValue } from '#src/notebook/types.ts';
+import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import { FILE_ENDING, writeNotebook } from '#src/notebook/write-file.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
 
 const folder = new URL('../../demo-notebooks/', import.meta.url);
 
@@ -26,6 +29,22 @@ describe.each(readdirSync(folder).filter((name) => name.endsWith(FILE_ENDING)))(
 
   test('carries the live values that the engine computes: npm run demos', () => {
     expect(withCurrentValues(notebook)).toEqual(notebook);
+  });
+
+  test('in inches its lengths are what a lumber yard sells: whole ones and fractions', () => {
+    const lengths = notebook.scenarios.flatMap(({ id }) => {
+      const values = valuesOf(notebook, id);
+      return notebook.stacks.flatMap((stack) =>
+        fieldPaths(stack).flatMap((path) => {
+          const spec = fieldSpec(stack, path);
+          const field = getField(stack, path);
+          if (spec.type === 'choice' || spec.quantity !== 'length' || field === undefined) return [];
+          return [formatQuantity(Number(fieldValue<ParameterValue>(field, values)), 'length', 'inch-pound')];
+        }),
+      );
+    });
+    expect(lengths).toContain('16 in');
+    expect(lengths.filter((text) => text.includes('.'))).toEqual([]);
   });
 
   test('states its cautions', () => {
