@@ -32,8 +32,15 @@ export function getField(stack: Stack, path: FieldPath): Field<ParameterValue> |
 /** The field in words, with what it belongs to: "slab thickness", "ceiling fill". */
 export function fieldLabel(stack: Stack, path: FieldPath): string {
   const { label } = fieldSpec(stack, path);
-  const { name } = placeOf(stack, path);
-  return label.startsWith(`${name} `) ? label : `${name} ${label}`;
+  return joinedName(placeOf(stack, path).name, label);
+}
+
+/** "joists" and "joist spacing" are "joist spacing": a word that ends the one and begins the other is said once. */
+function joinedName(name: string, label: string): string {
+  const words = name.split(' ');
+  const singular = (word: string) => word.toLowerCase().replace(/s$/, '');
+  const repeated = singular(words.at(-1) ?? '') === singular(label.split(' ')[0]!);
+  return repeated ? [...words.slice(0, -1), label].join(' ') : `${name} ${label}`;
 }
 
 /** Puts a field in; undefined takes an optional one out. */

@@ -33,9 +33,9 @@ export function parseQuantity(
   const bare = shownUnit(kind, system, options.unit);
   const start = text.length - text.trimStart().length;
   const end = text.trimEnd().length;
-  const wrong = (expected: string, at: number, got = text.slice(at, end)): ParsedQuantity => {
+  const wrong = (expected: string, at: number, got = text.slice(at, end), such = example[system]): ParsedQuantity => {
     const place = at > start && got !== '' ? ` at character ${at + 1}` : '';
-    return { ok: false, at, message: `Expected ${expected}, such as ${example[system]}; got ${quoted(got)}${place}.` };
+    return { ok: false, at, message: `Expected ${expected}, such as ${such}; got ${quoted(got)}${place}.` };
   };
   if (start >= end) return wrong(withArticle(name), 0, '');
 
@@ -45,7 +45,7 @@ export function parseQuantity(
   let previous: Unit | undefined;
   do {
     const term = readTerm(text.slice(position, end), kind, bare, previous);
-    if (!term.ok) return wrong(term.expected, position + term.at, term.got);
+    if (!term.ok) return wrong(term.expected, position + term.at, term.got, term.example);
     total += term.value;
     previous = term.unit;
     position += term.length;

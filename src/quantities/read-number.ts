@@ -1,7 +1,13 @@
 /** A number at the start of a text, or why there is none. */
 export type NumberReading =
   | { readonly ok: true; readonly value: number; readonly length: number }
-  | { readonly ok: false; readonly problem: string; readonly at: number };
+  | {
+      readonly ok: false;
+      readonly problem: string;
+      readonly at: number;
+      /** A number that would do, where a quantity of the kind would not show what is meant. */
+      readonly example?: string;
+    };
 
 const VULGAR_FRACTIONS: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -47,9 +53,10 @@ export function readNumber(text: string): NumberReading {
 
 function readFraction([all, whole, numerator, denominator]: RegExpExecArray): NumberReading {
   const at = all.indexOf(`${numerator}`, whole?.length ?? 0);
-  if (Number(denominator) === 0) return { ok: false, problem: 'a fraction with a denominator above 0', at };
+  if (Number(denominator) === 0)
+    return { ok: false, problem: 'a fraction that does not divide by 0', at, example: '1/2' };
   if (whole !== undefined && Number(numerator) >= Number(denominator)) {
-    return { ok: false, problem: 'a fraction below 1 after the whole number', at };
+    return { ok: false, problem: 'a fraction below 1 after the whole number', at, example: '1 1/2' };
   }
   return { ok: true, value: Number(whole ?? 0) + Number(numerator) / Number(denominator), length: all.length };
 }

@@ -5,7 +5,14 @@ import { readNumber } from './read-number.ts';
 /** A number with its unit at the start of a text, or what was expected where. */
 export type TermReading =
   | { readonly ok: true; readonly value: number; readonly unit: Unit; readonly length: number }
-  | { readonly ok: false; readonly expected: string; readonly at: number; readonly got?: string };
+  | {
+      readonly ok: false;
+      readonly expected: string;
+      readonly at: number;
+      readonly got?: string;
+      /** Absent: the kind's own. */
+      readonly example?: string | undefined;
+    };
 
 /** A length or mass may be a sum of terms, so that its units end where the next number may begin. */
 const UNIT_OF_TERM = /^(?:''|′′|’’|["″”'′’]|[A-Za-z.]+)/;
@@ -22,7 +29,7 @@ export function readTerm(text: string, kind: QuantityKind, bare: Unit, previous:
   const number = readNumber(text);
   if (!number.ok) {
     const expected = number.problem === 'a number' && !previous ? withArticle(name) : number.problem;
-    return { ok: false, expected, at: number.at };
+    return { ok: false, expected, at: number.at, example: number.example };
   }
   const at = number.length + /^\s*/.exec(text.slice(number.length))![0].length;
   const got = unitText(text.slice(at), kind, previous);
