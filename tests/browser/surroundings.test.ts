@@ -12,7 +12,7 @@ import { practiceRoom } from './practice-room.ts';
 async function mountOpen(notebook = practiceRoom({ active: 'base' })) {
   const mounted = await mountCell(document.createElement('stack-cell'), notebook, 'section');
   mounted.element.shadowRoot!.querySelector<HTMLDetailsElement>('details.layers')!.open = true;
-  await userEvent.click(page.getByText('What passes the floor by (', { exact: false }));
+  await userEvent.click(page.getByText('Ways past the floor (', { exact: false }));
   await expect.element(choice('ordinary')).toBeVisible();
   return mounted;
 }
@@ -53,7 +53,7 @@ async function typed(name: string, text: string): Promise<void> {
 test('stands as a line under the drawing, from which it can be changed', async () => {
   const { element } = await mountCell(document.createElement('stack-cell'), practiceRoom(), 'section');
   await expect.element(page.getByText('ordinary walls, assumed; no gaps', { exact: false }).first()).toBeVisible();
-  await userEvent.click(page.getByRole('button', { name: 'Change what passes by' }));
+  await userEvent.click(page.getByRole('button', { name: 'Change these ways' }));
   await expect.element(choice('ordinary')).toBeVisible();
   const surroundings = element.shadowRoot!.querySelector('stack-surroundings')!;
   const chosen = () => surroundings.shadowRoot!.querySelector('flanking-choice')!.shadowRoot!.activeElement;

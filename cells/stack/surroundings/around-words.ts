@@ -10,7 +10,7 @@ const WAYS: Readonly<Record<Notebook['flanking']['kind'], string>> = {
   'by the walls': 'wall by wall',
 };
 
-/** What passes a floor by, in a few words: "ordinary walls, assumed; 2 gaps". */
+/** The ways past a floor, in a few words: "ordinary walls, assumed; 2 gaps". */
 export function aroundInWords({ flanking }: Notebook, { leaks = [] }: Stack): string {
   const gaps = leaks.length === 0 ? 'no gaps' : leaks.length === 1 ? '1 gap' : `${leaks.length} gaps`;
   return `${WAYS[flanking.kind]}; ${gaps}`;
@@ -19,7 +19,7 @@ export function aroundInWords({ flanking }: Notebook, { leaks = [] }: Stack): st
 /** The same as a line under the drawing, on paper too, with the way to change it. */
 export function aroundNote(notebook: Notebook, stack: Stack, onChange: () => void): TemplateResult {
   return html`<p class="note around">
-    What passes the floor by: ${aroundInWords(notebook, stack)}.
-    <button type="button" class="quiet screen-only" @click=${onChange}>Change what passes by</button>
+    Ways past the floor: ${aroundInWords(notebook, stack)}.
+    <button type="button" class="quiet screen-only" @click=${onChange}>Change these ways</button>
   </p>`;
 }

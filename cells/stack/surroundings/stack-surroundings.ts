@@ -7,7 +7,7 @@ import './leak-rows.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { surroundingsStyles } from './surroundings-styles.ts';
 
-/** What passes the floor by: sound that goes around by the walls, and through gaps. */
+/** The ways past the floor: around by the walls, and through gaps. */
 @customElement('stack-surroundings')
 export class StackSurroundings extends LitElement {
   static override styles = [
