@@ -14,6 +14,7 @@ export default mergeConfig(
       include: [
         ...[
           'lit',
+          'lit/async-directive.js',
           'lit/decorators.js',
           '@lit/task',
           'lit/directives/live.js',

@@ -1,9 +1,11 @@
 /** Single numbers of measured bands beside those of the prediction. */
+
 import { html, type TemplateResult } from 'lit';
 import { wholeNumber } from '#cells/shared/number-words.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
 import { bandWidthOf, type Spectrum } from '#src/acoustics/ratings/spectrum.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import type { CurvesCell, MeasuredBands } from '#src/notebook/types.ts';
 import { curveQuantityInfo } from './curve-quantities.ts';
 
@@ -67,7 +69,7 @@ function octaveNotes({ name, bands_Hz }: MeasuredBands, lines: readonly RatingLi
 export function ratingsTable({ names, rows, notes }: MeasuredRatings): TemplateResult {
   const caption = 'Ratings, predicted and measured';
   return html`
-    <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+    <div class="scroll" tabindex="0" role="region" aria-label=${caption} ${fadeWhereMore()}>
       <table class="measured-ratings">
         <caption class="visually-hidden">
           ${caption}

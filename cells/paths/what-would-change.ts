@@ -7,6 +7,7 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import type { NumberStudy } from '#src/acoustics/number-study.ts';
 import { bandLabel } from '#src/charts/band-axis.ts';
 import { levelText } from '#src/charts/band-data.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
@@ -120,7 +121,7 @@ export class WhatWouldChange extends LitElement {
         ${LOW_BANDS_Hz.first} to ${LOW_BANDS_Hz.last} Hz stands first.
       </p>
       <div class="table" aria-busy=${busy}>
-        <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+        <div class="scroll" tabindex="0" role="region" aria-label=${caption} ${fadeWhereMore()}>
           <table>
             <caption class="visually-hidden">${caption}, in dB per band</caption>
             <thead>

@@ -7,6 +7,7 @@ import {
   FURNISHED_ROOM_S,
   fieldValues,
 } from '#src/acoustics/ratings/field-values.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { ROOM_LIMITS } from '#src/notebook/cell-schema.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
@@ -145,7 +146,7 @@ export class FieldPart extends LitElement {
     const { notebook } = this;
     const columns = notebook.shown.map((id) => this.#column(id, receivingVolume_m3));
     const limits = new Set(columns.flatMap((c) => c.values?.limits ?? []));
-    return html`<div class="scroll" tabindex="0" role="region" aria-label="Values as measured in the building">
+    return html`<div class="scroll" tabindex="0" role="region" aria-label="Values as measured in the building" ${fadeWhereMore()}>
         <table style="--columns: ${columns.length}">
           <thead>
             <tr>

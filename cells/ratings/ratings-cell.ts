@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { outsideCheckedNote, outsideCheckedStyles } from '#cells/shared/outside-checked.ts';
 import { levelText } from '#src/charts/band-data.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Flanking, Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
@@ -44,7 +45,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
       this.dispatchEvent(new NotebookEdit('stack of the ratings', (n) => updateCell(n, cell.id, 'ratings', { stack }))),
     );
     return html`<div class="screen-only">${picker}</div>
-      <div class="scroll" tabindex="0" role="region" aria-label="Ratings of the shown scenarios">
+      <div class="scroll" tabindex="0" role="region" aria-label="Ratings of the shown scenarios" ${fadeWhereMore()}>
         <table class="ratings" style="--columns: ${columns.length}">
           <thead>
             <tr>
@@ -137,7 +138,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     return html`<section class="story" aria-label="How ${row.label} came about in ${name}">
       <h3>${row.label} of ${name}</h3>
       ${story.sentences.map((sentence) => html`<p>${sentence}</p>`)}
-      <div class="scroll" tabindex="0" role="region" aria-label="Band by band">
+      <div class="scroll" tabindex="0" role="region" aria-label="Band by band" ${fadeWhereMore()}>
         <table>
           <thead>
             <tr>

@@ -110,6 +110,10 @@ export const ratingsStyles = css`
     .ratings thead th:not(:first-child) {
       scroll-snap-align: start;
     }
+    /* The edge that tells of further columns fades beside the numbers, not over them. */
+    .ratings :is(td, thead th):not(:first-child, :last-child) {
+      padding-right: var(--space-5);
+    }
   }
   @media print {
     .ratings {

@@ -5,10 +5,12 @@
  *
  * Classes: `quiet` (a button without frame), `icon` (a square button that holds one sign), `primary` (the one thing to
  * do here), `danger`; `field` (label, input, help and error on top of each other); `error`, `caution`, `note` (texts);
- * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page);
+ * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page; add `fadeWhereMore()`);
  * `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper).
  */
+
 import { css } from 'lit';
+import { fadeStyles } from '#src/charts/fade-where-more.ts';
 import { hiddenFromSight } from '#src/charts/hidden-from-sight.ts';
 
 export const controlStyles = css`
@@ -241,6 +243,7 @@ export const controlStyles = css`
     overflow-x: auto;
     max-width: 100%;
   }
+  ${fadeStyles}
   table {
     border-collapse: collapse;
     width: 100%;

@@ -122,7 +122,7 @@ export class OwnMaterials extends LitElement {
   #renderForm(material: OwnSheetMaterial) {
     const id = `form-${idOf(material)}`;
     return html`
-      <div class="field">
+      <div class="field wide">
         <label for=${id}>how it is built in</label>
         <select
           id=${id}

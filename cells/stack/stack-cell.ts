@@ -81,6 +81,11 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       .totals th[scope="row"] {
         min-width: 9rem;
       }
+      .totals :is(th[scope="row"], thead th:first-child) {
+        position: sticky;
+        left: 0;
+        background: var(--paper);
+      }
       @media (max-width: 30rem) {
         .totals {
           font-size: var(--size-small);
@@ -269,7 +274,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         ?open=${this.around}
         @toggle=${this.#onAround}
       >
-        <summary>What passes the floor by (${aroundInWords(this.notebook, stack)})</summary>
+        <summary>Ways past the floor (${aroundInWords(this.notebook, stack)})</summary>
         ${
           this.around
             ? html`<stack-surroundings .notebook=${this.notebook} .stack=${stack.id}></stack-surroundings>`

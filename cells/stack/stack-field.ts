@@ -66,14 +66,18 @@ export class StackField extends LitElement {
         width: 100%;
       }
       .linked-field {
-        border-style: double;
-        border-width: 3px;
-        padding-block: 0;
+        border-color: var(--accent);
       }
       .note,
       .error {
         margin: 0;
         line-height: 1.3;
+      }
+      @media (max-width: 30rem) {
+        /* Its name and the word "parameter" beside each other. */
+        :host([linked]) {
+          grid-column: 1 / -1;
+        }
       }
       @media (hover: none) {
         pop-menu {
@@ -104,6 +108,7 @@ export class StackField extends LitElement {
     if (!changed.has('notebook') && !changed.has('stack') && !changed.has('path')) return;
     const before = this.#view;
     this.#view = fieldView(this.notebook, this.stack, this.path);
+    this.toggleAttribute('linked', this.#view.linked !== undefined);
     const { units } = this.notebook;
     // A bare number means another size in other units, and so does what was said against it.
     if ((before && before.value !== this.#view.value) || this.#units !== units) this.draft = undefined;

@@ -1,7 +1,9 @@
 /** Mass, height and what they add to the reference scenario, as a table with its cautions. */
+
 import { html, nothing, type TemplateResult } from 'lit';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
@@ -18,7 +20,7 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
   const mass = (value: number | undefined) => quantity(value, 'surface-mass', units);
   const height = (value: number | undefined) => quantity(value, 'length', units);
   return html`
-    <div class="scroll totals" tabindex="0" role="region" aria-label="Mass and height">
+    <div class="scroll totals" tabindex="0" role="region" aria-label="Mass and height" ${fadeWhereMore()}>
       <table>
         <thead>
           <tr>

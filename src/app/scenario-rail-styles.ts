@@ -97,6 +97,7 @@ export const scenarioRailStyles = css`
       grid-auto-columns: minmax(14rem, 17rem);
       overflow-x: auto;
       scroll-snap-type: x proximity;
+      scroll-padding-left: 24px;
       border-block: 1px solid var(--hairline);
     }
     ol > li {

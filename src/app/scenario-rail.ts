@@ -5,6 +5,7 @@ import { type Edit, NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { describeChanges } from '#src/notebook/describe-changes.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { moveScenario } from '#src/notebook/edits/move-scenario.ts';
@@ -16,6 +17,9 @@ import { freshScenario } from './fresh-scenario.ts';
 import { scenarioRailStyles } from './scenario-rail-styles.ts';
 
 const DRAGGED = 'application/x-slab-and-spring-scenario';
+
+/** What is left in sight of the card before the one that is scrolled to; the edge fades over it. */
+const PEEK_px = 24;
 
 /**
  * The scenarios as a column of cards: which one is worked in, which are shown, which one differences are taken from,
@@ -43,10 +47,11 @@ export class ScenarioRail extends LitElement {
 
   /** An edit may move or remove the card that was worked with, or make a new one: the focus stays with the work. */
   protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has('notebook')) return;
     const before = changed.get('notebook');
-    if (!before) return;
-    const activeChanged = before.active !== this.notebook.active;
+    const activeChanged = before?.active !== this.notebook.active || before.id !== this.notebook.id;
     if (activeChanged) this.#scrollToActive();
+    if (!before) return;
     if (this.#focused === undefined) return;
     const lost = (this.renderRoot as ShadowRoot).activeElement === null;
     if (!activeChanged && !lost) return;
@@ -59,7 +64,7 @@ export class ScenarioRail extends LitElement {
     return html`<nav aria-labelledby="heading">
       <h2 id="heading">Scenarios</h2>
       <div role="radiogroup" aria-label="Scenario to work in">
-        <ol @dragover=${this.#onDragOver} @dragleave=${this.#onDragLeave} @drop=${this.#onDrop}>
+        <ol class="both-ways" ${fadeWhereMore()} @dragover=${this.#onDragOver} @dragleave=${this.#onDragLeave} @drop=${this.#onDrop}>
           ${repeat(
             scenarios,
             (s) => s.id,
@@ -163,7 +168,7 @@ export class ScenarioRail extends LitElement {
     if (!card || !strip) return;
     const { left, right } = strip.getBoundingClientRect();
     const place = card.getBoundingClientRect();
-    if (place.left < left || place.right > right) strip.scrollLeft += place.left - left;
+    if (place.left < left || place.right > right) strip.scrollLeft += place.left - left - PEEK_px;
   }
 
   #edit(label: string, edit: Edit, merge?: string): void {

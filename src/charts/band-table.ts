@@ -1,8 +1,10 @@
 /** The same numbers as the curves, as a table: a row per band, a column per curve. */
+
 import { html, type TemplateResult } from 'lit';
 import { bandLabel } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, levelText } from './band-data.ts';
 import { csvText } from './csv.ts';
+import { fadeWhereMore } from './fade-where-more.ts';
 
 interface Column {
   readonly label: string;
@@ -43,7 +45,7 @@ export function numberTable(
   caption: string,
 ): TemplateResult {
   return html`
-    <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
+    <div class="scroll" tabindex="0" role="region" aria-label=${caption} ${fadeWhereMore()}>
       <table class="bands">
         <caption class="visually-hidden">
           ${caption}
