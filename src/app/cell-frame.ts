@@ -51,6 +51,11 @@ export class CellFrame extends LitElement {
   /** Nothing was handed to the element yet. */
   #isFresh = true;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('focusin', this.#onFocus);
+  }
+
   protected override willUpdate(): void {
     this.kind = this.cell.kind;
     if (this.cell.folded) return;
@@ -60,6 +65,11 @@ export class CellFrame extends LitElement {
     }
     if (this.#isFresh || !this.#sight.mayWait()) this.#hand(this.element);
   }
+
+  /** Who works in a cell that waited out of sight works with what it should show: nothing changes under their hands. */
+  #onFocus = (): void => {
+    if (this.element && !this.cell.folded) this.#hand(this.element);
+  };
 
   #hand(element: CellElement): void {
     this.#isFresh = false;
