@@ -379,3 +379,25 @@ describe('a worker', () => {
     await context.close();
   });
 });
+
+test('a cell that waits out of sight is up to date as soon as somebody works in it', async () => {
+  const { context, page, problems } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await settled(page);
+  const typed = page.getByRole('textbox', { name: 'slab thickness, typed' });
+  await expectSoon(typed).toHaveValue('38 mm');
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  await page.waitForTimeout(300);
+  await page
+    .getByRole('radio', { name: 'Existing floor' })
+    .first()
+    .evaluate((e) => (e as HTMLInputElement).click());
+  const value = await typed.evaluate(async (input: HTMLInputElement) => {
+    input.focus({ preventScroll: true });
+    await new Promise((done) => setTimeout(done));
+    return input.value;
+  });
+  expect(value).toBe('0 mm');
+  expect(problems).toEqual([]);
+  await context.close();
+});
