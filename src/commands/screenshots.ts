@@ -52,9 +52,9 @@ try {
   console.log(`${FOLDER}/print.pdf`);
   if (process.argv.includes('--readme')) {
     const wide = await computedPage(browser, url, 1440, 'light');
-    await wide.setViewportSize({ width: 1440, height: 1350 });
+    await wide.setViewportSize({ width: 1440, height: 1560 });
     await wide
-      .locator('stack-cell')
+      .locator('parameters-cell')
       .first()
       .evaluate((cell) => {
         scrollTo(0, cell.getBoundingClientRect().top + scrollY - 90);
