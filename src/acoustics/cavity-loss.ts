@@ -1,18 +1,23 @@
 import type { CavityModel, FloorModel } from './floor-model.ts';
 
-/** Above it the loss of an empty cavity is no longer small, and the formula for weak damping fails. */
+/** Above it the loss of an empty cavity is no longer small, and the formulas for weak damping fail. */
 const LARGEST_LOSS = 0.5;
 
 /**
- * Loss factor of the air in an empty cavity of depth d whose surfaces absorb α of the sound falling on them: a diffuse field
- * decays by cαS/4V per second, S/V = 2/d, so that η = αc/(2dω). Own derivation from Sabine's decay; α is fitted for cavities
- * between joists, and that of hard surfaces where there are none, as between panes of glass.
+ * Loss factor of the air in an empty cavity, by Sabine's decay of a diffuse field (own derivation).
+ *
+ * Between joists it is lost at all surfaces, αc/(2dω) for depth d: S/V = 2/d. Where no joists stand, as between panes of glass,
+ * surfaces are smooth and hard and it is lost at the edges: sound that runs along meets one every πS/U, so that
+ * η = α_e cU/(πSω) for area S and perimeter U, however thin the cavity.
  */
 export function cavityLossFactor(
   f_Hz: number,
   { cavity, depth_m }: CavityModel,
-  { air, constants }: FloorModel,
+  { air, constants, edges }: FloorModel,
 ): number {
-  const absorption = cavity.joists === 'none' ? constants.openCavityAbsorption : constants.cavityAbsorption;
-  return Math.min((absorption * air.soundSpeed_m_s) / (2 * depth_m * 2 * Math.PI * f_Hz), LARGEST_LOSS);
+  const perMetre =
+    cavity.joists === 'none'
+      ? (constants.openCavityEdgeAbsorption * edges.perimeter_m) / (Math.PI * edges.area_m2)
+      : constants.cavityAbsorption / (2 * depth_m);
+  return Math.min((perMetre * air.soundSpeed_m_s) / (2 * Math.PI * f_Hz), LARGEST_LOSS);
 }

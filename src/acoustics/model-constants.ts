@@ -26,8 +26,8 @@ export interface ModelConstants {
   readonly joistInertiaLimit_Hz: number;
   /** Absorption coefficient of the leaves and joists around a cavity: η = αc/(2dω) for depth d, diffuse sound inside. */
   readonly cavityAbsorption: number;
-  /** The same where no joists stand in it: smooth hard surfaces, 0.01 to 0.03 at 125–500 Hz by handbooks (from memory). */
-  readonly openCavityAbsorption: number;
+  /** Absorption coefficient of the edges of a cavity without joists. Assumed: what double glazing asks for (METHOD.md). */
+  readonly openCavityEdgeAbsorption: number;
   /** Loss factor of channels, clips and hangers. */
   readonly supportLossFactor: number;
   /** Least loss factor of a slab sheet laid on boards or on a mat: friction at the interface and at the edges. */
@@ -47,7 +47,7 @@ export const MODEL_CONSTANTS: ModelConstants = {
   deckImpactLossFactor: 0.334,
   joistInertiaLimit_Hz: 141,
   cavityAbsorption: 0.121,
-  openCavityAbsorption: 0.01,
+  openCavityEdgeAbsorption: 0.2,
   supportLossFactor: 0.1,
   toppingLossFactor: 0.11,
 };

@@ -29,8 +29,12 @@ describe('panes of glass', () => {
     [6, 4, 32],
     [6, 6, 31],
     [10, 6, 35],
-  ])('of %d and %d mm with 12 mm between have the Rw of EN 12758, %d dB, within 4 dB', (outer_mm, inner_mm, Rw) => {
-    expect(Math.abs(predict(window_mm(outer_mm, 12, inner_mm)).ratings.Rw - Rw)).toBeLessThanOrEqual(4);
+  ])('of %d and %d mm with 12 mm between have the Rw of EN 12758, %d dB, within 2 dB', (outer_mm, inner_mm, Rw) => {
+    expect(Math.abs(predict(window_mm(outer_mm, 12, inner_mm)).ratings.Rw - Rw)).toBeLessThanOrEqual(2);
+  });
+
+  it('of 6 and 3 mm with 50 mm between have STC 39 within 3 points (Egan, Architectural Acoustics, 1988; from memory)', () => {
+    expect(Math.abs(predict(window_mm(6, 50, 3)).ratings.STC - 39)).toBeLessThanOrEqual(3);
   });
 
   it('joined by 12 mm of air pass most in the octave of their resonance, 250 Hz (EN 12758: 4-12-4 mm)', () => {

@@ -7,7 +7,7 @@ const ANGLES = [0.05, 0.2, 0.5, 0.8, 0.99];
 const FREQUENCIES = [50, 200, 1000, 4000];
 const board = sheet('gypsum-board', 0.0127);
 const deck = sheet('plywood', 0.0159);
-const constantsWithoutCavityLoss = { ...MODEL_CONSTANTS, cavityAbsorption: 1e-9, openCavityAbsorption: 1e-9 };
+const constantsWithoutCavityLoss = { ...MODEL_CONSTANTS, cavityAbsorption: 1e-9, openCavityEdgeAbsorption: 1e-9 };
 
 describe('transfer matrices', () => {
   it('give a limp leaf the mass law 1/|1 + jωm cosθ/2ρc|² (closed form)', () => {
