@@ -3,14 +3,15 @@ import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
 import type { Quadrature } from './quadrature.ts';
 import { resonantRadiation } from './resonant-radiation.ts';
-import { ReverberantField } from './reverberant-field.ts';
+import { ResonantWaves } from './resonant-waves.ts';
+import type { ReverberantField } from './reverberant-field.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Transmission coefficients of one frequency, each as if the others were not there. */
 export interface AirborneShares {
-  /** Waves through leaves, air, fill and mats, with the supports' average force. */
+  /** Waves as fast as sound along the floor, through leaves, air, fill and mats, with the supports' average force. */
   forced: number;
-  /** The first leaf's reverberant field, through the same. */
+  /** Slower waves around the leaves' resonances, through the same. */
   resonant: number;
   /** Through the supports, incoherently. */
   supports: number;
@@ -20,11 +21,14 @@ export interface AirborneShares {
 export class Airborne {
   readonly shares: AirborneShares = { forced: 0, resonant: 0, supports: 0 };
   readonly #model: FloorModel;
+  readonly #resonant: ResonantWaves;
   readonly #reverberant: ReverberantField;
 
-  constructor(model: FloorModel, quadrature: Quadrature) {
+  /** @param reverberant Prepared by the caller. */
+  constructor(model: FloorModel, quadrature: Quadrature, reverberant: ReverberantField) {
     this.#model = model;
-    this.#reverberant = new ReverberantField(model, quadrature, true);
+    this.#resonant = new ResonantWaves(model, quadrature);
+    this.#reverberant = reverberant;
   }
 
   /**
@@ -32,35 +36,46 @@ export class Airborne {
    *
    * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's
    * σ cos θ.
-   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0). Resonant, below fc of the first leaf:
-   * v² = σ_res fc/(2f²m'²ωη) per W_inc, for one leaf the second term of EN 12354-1:2000, eq. (B.2).
+   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0), and what the first leaf's reverberant field gives to them.
+   * Resonant: see `resonant-waves.ts`; of one leaf its reverberant field in closed form.
    */
   at(f_Hz: number, waves: FastWaves): AirborneShares {
-    const { air, plates, leafEdges } = this.#model;
+    const { air, plates } = this.#model;
     const { shares } = this;
-    const { line } = waves;
     const { force2, radiated } = waves.airborne;
     const last = plates.length - 1;
     const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
-    const omega = 2 * Math.PI * f_Hz;
-    shares.forced = 8 * z0 * z0 * radiated;
+    const perRadiated = 8 * z0 * z0;
+    shares.forced = perRadiated * radiated;
     shares.supports = 0;
     for (let i = 0; i < last; i++) {
       shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * waves.goesOn(waves.airborne, i + 1);
     }
-
-    shares.resonant = 0;
-    const state = line.states[0]!;
-    const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
-    if (f_Hz < fc_Hz) {
-      const mass = plates[0]!.surfaceMass_kg_m2;
-      const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
-      const loss = state.lossFactor + matLoss(this.#model, line.states, f_Hz, 0);
-      const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * omega * loss);
-      const power = this.#reverberant.at(f_Hz, waves, (shares.forced + shares.supports) / (2 * z0 * v2));
-      shares.resonant = 2 * z0 * v2 * power.direct;
-      shares.supports += 2 * z0 * v2 * power.supports;
+    this.#addReverberantField(f_Hz, waves);
+    if (last > 0) {
+      const beside = (shares.forced + shares.supports) / perRadiated;
+      shares.resonant = perRadiated * this.#resonant.transmitted(f_Hz, waves, beside);
     }
     return shares;
+  }
+
+  /**
+   * What the first leaf's reverberant field gives to the supports or, of a single leaf, to the room below. Below its fc
+   * v² = σ_res fc/(2f²m'²ωη) per W_inc: for one leaf the second term of EN 12354-1:2000, eq. (B.2).
+   */
+  #addReverberantField(f_Hz: number, waves: FastWaves): void {
+    const { air, plates, leafEdges } = this.#model;
+    const { shares } = this;
+    const state = waves.line.states[0]!;
+    const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
+    shares.resonant = 0;
+    if (f_Hz >= fc_Hz) return;
+    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+    const mass = plates[0]!.surfaceMass_kg_m2;
+    const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
+    const loss = state.lossFactor + matLoss(this.#model, waves.line.states, f_Hz, 0);
+    const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * loss);
+    shares.supports += 2 * z0 * v2 * this.#reverberant.throughSupports(waves, waves.airborne);
+    if (plates.length === 1) shares.resonant = 2 * z0 * v2 * z0 * sigma;
   }
 }

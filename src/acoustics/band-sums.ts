@@ -8,6 +8,7 @@ import { frequencyPeaks } from './frequency-peaks.ts';
 import { Impact } from './impact.ts';
 import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
+import { ReverberantField } from './reverberant-field.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 import { type ExactBand, exactBandOf } from './standards/iec-61260.ts';
 
@@ -54,6 +55,7 @@ export class BandSums implements Integrand {
   readonly #model: FloorModel;
   readonly #quadrature: Quadrature;
   readonly #waves: FastWaves;
+  readonly #reverberant: ReverberantField;
   readonly #airborne: Airborne | undefined;
   readonly #impact: Impact;
   readonly #turns: readonly Azimuth[];
@@ -64,8 +66,9 @@ export class BandSums implements Integrand {
     this.#model = model;
     this.#quadrature = quadrature;
     this.#waves = new FastWaves(model, quadrature, wanted === 'both');
-    this.#airborne = wanted === 'both' ? new Airborne(model, quadrature) : undefined;
-    this.#impact = new Impact(model, quadrature);
+    this.#reverberant = new ReverberantField(model, quadrature);
+    this.#airborne = wanted === 'both' ? new Airborne(model, quadrature, this.#reverberant) : undefined;
+    this.#impact = new Impact(model, quadrature, this.#reverberant);
     this.#turns = azimuths(model.orthotropic);
     this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, quadrature.mostBandHalvings);
   }
@@ -130,6 +133,7 @@ export class BandSums implements Integrand {
     out.fill(0, at, at + NUMBERS);
     for (const turn of this.#turns) {
       this.#waves.prepare(f_Hz, turn.cos2);
+      this.#reverberant.prepare(f_Hz, this.#waves);
       const beside = this.#impact.prepare(f_Hz, this.#waves);
       this.#waves.sum(beside);
       if (this.#airborne) {

@@ -27,6 +27,8 @@ export class FastWaves implements Integrand {
   readonly forced = new ForcedRadiation();
   /** Of the last leaf. */
   readonly slow = new SlowWaveRadiation();
+  /** Of the first leaf: as well as its edges radiate slow waves, sound excites them there. */
+  readonly slowFirst: SlowWaveRadiation;
   readonly free: FreeBendingWaves;
   readonly cavities: CavityResonances;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
@@ -59,6 +61,8 @@ export class FastWaves implements Integrand {
     this.cavities = new CavityResonances(model);
     this.supportPower = new Float64Array(model.interlayers.length);
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
+    const oneEdge = model.leafEdges[0] === model.leafEdges[leaves - 1];
+    this.slowFirst = oneEdge ? this.slow : new SlowWaveRadiation();
     const goesOn = model.interlayers.slice(0, -1).some(holdsLowerLeaf);
     this.#moving = goesOn ? leaves : 0;
     this.#numbers = SINGLE + leaves - 1 + 2 * this.#moving;
@@ -79,6 +83,7 @@ export class FastWaves implements Integrand {
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     forced.prepare(k0, edges.area_m2, edges.perimeter_m);
     slow.prepare(k0, leafEdges[this.#leaves - 1]!, forced.at(0));
+    if (this.slowFirst !== slow) this.slowFirst.prepare(k0, leafEdges[0]!, forced.at(0));
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
     cavities.at(f_Hz, free.mu);

@@ -4,7 +4,7 @@ import { type Contact, contactOf } from './hammer-contact.ts';
 import { matLoss } from './mat-loss.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
 import type { Quadrature } from './quadrature.ts';
-import { ReverberantField } from './reverberant-field.ts';
+import type { ReverberantField } from './reverberant-field.ts';
 import { ribFactor } from './ribbed-deck.ts';
 import { SlowWaves } from './slow-waves.ts';
 import { TAPPING_MACHINE, tappingForce2_N2_Hz } from './tapping-machine.ts';
@@ -30,10 +30,11 @@ export class Impact {
   #perRadiated = 0;
   #perReverberant = 0;
 
-  constructor(model: FloorModel, quadrature: Quadrature) {
+  /** @param reverberant Prepared by the caller. */
+  constructor(model: FloorModel, quadrature: Quadrature, reverberant: ReverberantField) {
     this.#model = model;
     this.#slow = new SlowWaves(model, quadrature);
-    this.#reverberant = new ReverberantField(model, quadrature, false);
+    this.#reverberant = reverberant;
     this.#lowerExtraLoss = model.plates[1]?.struckExtraLoss ?? 0;
     this.#contact = surfaceContact(model);
     this.contactResonance_Hz = naturalFrequency_Hz(this.#contact.stiffness_N_m, TAPPING_MACHINE.hammerMass_kg);
@@ -61,7 +62,7 @@ export class Impact {
     if (!this.#hasSupports) return 0;
     const total = lossFactor + line.struckExtraLoss + matLoss(this.#model, line.states, f_Hz, this.#lowerExtraLoss);
     this.#perReverberant = ((force2 * mobility) / (omega * total * mass)) * ribFactor(this.#model, line.states, f_Hz);
-    return plates.length === 2 ? this.#throughSupports(f_Hz, waves) / this.#perRadiated : 0;
+    return plates.length === 2 ? this.#throughSupports(waves) / this.#perRadiated : 0;
   }
 
   /**
@@ -71,14 +72,14 @@ export class Impact {
    */
   at(f_Hz: number, waves: FastWaves): ImpactShares {
     const { shares } = this;
-    shares.supports = this.#hasSupports ? this.#throughSupports(f_Hz, waves) : 0;
+    shares.supports = this.#hasSupports ? this.#throughSupports(waves) : 0;
     const slow = this.#slow.radiated(f_Hz, waves, shares.supports / this.#perRadiated);
     shares.direct = this.#perRadiated * (waves.struck.radiated + slow);
     return shares;
   }
 
-  #throughSupports(f_Hz: number, waves: FastWaves): number {
-    return this.#perReverberant * this.#reverberant.at(f_Hz, waves).supports;
+  #throughSupports(waves: FastWaves): number {
+    return this.#perReverberant * this.#reverberant.throughSupports(waves, waves.struck);
   }
 }
 

@@ -1,105 +1,65 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
-import type { FastWaves } from './fast-waves.ts';
+import type { FastSums, FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
-import { LOADED, loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
-import { resonantRadiation } from './resonant-radiation.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
-import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Used by one average after another. */
 const sharedNodes = new CrowdedNodes();
 
-/** How far around the bending wave number the reverberant field's share is averaged, in half-widths. */
+/** How far around the bending wave number the motion of lower leaves is averaged, in half-widths. */
 const REACH = 8;
 
-/** Power per m² radiated below for a mean square velocity of 1 (m/s)² of the uppermost leaf's reverberant field, W/m². */
-interface ReverberantPower {
-  /** Through air, fill and mats; nothing to go by for the struck floor. */
-  direct: number;
-  /** Through the supports of every cavity, incoherently. */
-  supports: number;
-}
-
-/** Numbers summed before the velocities of the leaves: what is radiated. */
-const RADIATED = 1;
-
 /**
- * Where the reverberant field of the uppermost leaf goes on to: the waves of the transfer matrices around the leaf's
- * bending wave number, averaged over its resonance, and the chain of supports between unbounded leaves.
+ * What the uppermost leaf's reverberant field gives to the supports below: by the chain between unbounded leaves, and of lower
+ * supports by how far the field comes down to them, through the waves of the transfer matrices around the leaf's bending wave
+ * number, averaged over its resonance.
  */
 export class ReverberantField implements Integrand {
-  readonly power: ReverberantPower = { direct: 0, supports: 0 };
   readonly #model: FloorModel;
-  readonly #airborne: boolean;
   readonly #points: number;
   readonly #sum: SettledSum;
-  /** What a lower leaf's supports pass on depends on how the field comes down to it. */
   readonly #severalSupports: boolean;
-  /** Stands for the sums where nobody asks what they hold. */
-  readonly #alike: Float64Array;
+  /** |v|² of each leaf, of the uppermost one first, over its resonance. */
+  readonly #motion: Float64Array;
   #waves!: FastWaves;
 
-  /** @param airborne For airborne sound, which wants `power.direct`, or for the struck floor. */
-  constructor(model: FloorModel, { resonance, tolerance, mostHalvings }: Quadrature, airborne: boolean) {
+  constructor(model: FloorModel, { resonance, tolerance, mostHalvings }: Quadrature) {
+    const leaves = model.plates.length;
     this.#model = model;
-    this.#airborne = airborne;
     this.#points = resonance;
-    const numbers = RADIATED + model.plates.length;
-    this.#alike = new Float64Array(numbers).fill(1);
     this.#severalSupports = model.interlayers.slice(1).some(holdsLowerLeaf);
-    // What is radiated and how fast the struck leaf is; how fast the others are only where supports go on from there.
-    this.#sum = new SettledSum(numbers, this.#severalSupports ? numbers : RADIATED + 1, tolerance, mostHalvings);
+    this.#sum = new SettledSum(leaves, leaves, tolerance, mostHalvings);
+    this.#motion = this.#severalSupports ? this.#sum.sums : new Float64Array(leaves).fill(1);
+  }
+
+  /** Takes the field at `f_Hz`, which `waves` are prepared for; their line may be moved by this. */
+  prepare(f_Hz: number, waves: FastWaves): void {
+    if (!this.#severalSupports) return;
+    this.#waves = waves;
+    const nodes = this.#nodes(f_Hz, waves);
+    this.#sum.over(nodes, this).settle(nodes, this);
   }
 
   /**
-   * Fills `power`. `waves` are prepared for `f_Hz` and, of more than two leaves, summed: what a lower leaf is given reaches the
-   * last one as the faster waves do. Their line is moved by this call. For a single leaf the power is ρ0c0σ_res.
-   * @param beside What else reaches the room below, as if it were given by the same field: next to much a little may err.
+   * Power per m² radiated below through all supports, incoherently, for a mean square velocity of 1 (m/s)² of the field, W/m².
+   * @param faster What a lower leaf is given reaches the last one as these waves do, of more than two leaves summed.
    */
-  at(f_Hz: number, waves: FastWaves, beside = 0): ReverberantPower {
-    const { air, plates } = this.#model;
-    const { power } = this;
-    if (plates.length === 1) {
-      const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, waves.line.states[0]!);
-      const sigma = resonantRadiation(f_Hz, fc_Hz, this.#model.leafEdges[0]!, air.soundSpeed_m_s);
-      power.direct = air.density_kg_m3 * air.soundSpeed_m_s * sigma;
-      power.supports = 0;
-      return power;
-    }
-    if (!this.#airborne && !this.#severalSupports) return this.#fill(waves, this.#alike);
-    this.#waves = waves;
-    const { sums } = this.#sum;
-    const nodes = this.#nodes(f_Hz, waves);
-    this.#sum.over(nodes, this);
-    const { direct, supports } = this.#fill(waves, sums);
-    const own = (this.#airborne ? direct : 0) + (this.#severalSupports ? supports : 0);
-    this.#sum.settle(nodes, this, (direct + supports + beside) / own);
-    return this.#fill(waves, sums);
-  }
-
-  #fill(waves: FastWaves, sums: Float64Array): ReverberantPower {
-    const { air, plates } = this.#model;
-    const { power } = this;
-    const last = plates.length - 1;
-    const faster = this.#airborne ? waves.airborne : waves.struck;
-    power.direct = (air.density_kg_m3 * air.soundSpeed_m_s * sums[0]!) / sums[RADIATED]!;
-    power.supports = 0;
-    for (let i = 0; i < last; i++) {
+  throughSupports(waves: FastWaves, faster: FastSums): number {
+    let power = 0;
+    for (let i = 0; i < this.#model.interlayers.length; i++) {
       const supportPower = waves.supportPower[i]!;
       if (supportPower === 0) continue;
-      const above = sums[RADIATED + i]! / sums[RADIATED]!;
-      power.supports += above * waves.reverberantCoupling[i]! * supportPower * waves.goesOn(faster, i + 1);
+      const above = this.#motion[i]! / this.#motion[0]!;
+      power += above * waves.reverberantCoupling[i]! * supportPower * waves.goesOn(faster, i + 1);
     }
     return power;
   }
 
   /** Nodes over the resonance of the uppermost leaf. */
-  #nodes(f_Hz: number, waves: FastWaves): CrowdedNodes {
+  #nodes(f_Hz: number, { line, free, cavities }: FastWaves): CrowdedNodes {
     const { air, plates } = this.#model;
-    const { line } = waves;
-    const last = plates.length - 1;
     const state = line.states[0]!;
     const omega = 2 * Math.PI * f_Hz;
     const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, plates[0]!.surfaceMass_kg_m2, omega);
@@ -111,15 +71,13 @@ export class ReverberantField implements Integrand {
       if (mu > low && mu < high) nodes.breakAt(mu, halfWidth);
     };
     breakInside(1, Infinity);
+    nodes.breakAt(muBend, width);
     let narrowest = width;
-    for (let i = 1; i <= last; i++) narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
-    const { mu: free, joined } = waves.free;
-    if (joined) {
-      nodes.breakAt(muBend, width);
-      breakInside(free[0]!, narrowest);
-    } else breakInside(this.#carriedAlong(muBend, omega, waves), width);
-    for (let i = 1; i <= last; i++) breakInside(free[i]!, narrowest);
-    const { s2, width2, count } = waves.cavities;
+    for (let i = 1; i < plates.length; i++) {
+      narrowest = Math.min(narrowest, (muBend * line.states[i]!.lossFactor) / 4);
+    }
+    for (let i = free.joined ? 0 : 1; i < plates.length; i++) breakInside(free.mu[i]!, narrowest);
+    const { s2, width2, count } = cavities;
     for (let j = 0; j < count; j++) {
       const mu = Math.sqrt(s2[j]!);
       breakInside(mu, width2[j]! / (2 * mu));
@@ -127,30 +85,15 @@ export class ReverberantField implements Integrand {
     return nodes.fill(this.#points);
   }
 
-  /** k/k0 of the uppermost leaf's free wave, with the air beside it and what its supports add to its mass or take off it. */
-  #carriedAlong(muBend: number, omega: number, { line }: FastWaves): number {
-    const { air, plates } = this.#model;
-    const inertia = omega * plates[0]!.surfaceMass_kg_m2;
-    const supports = this.#airborne && line.chains[0] ? line.chains[0].z11Im / inertia : 0;
-    const fourth = muBend ** 4;
-    if (fourth < LOADED) return muBend;
-    const r = loadedWave(fourth * (1 + supports), (fourth * 2 * air.density_kg_m3 * air.soundSpeed_m_s) / inertia);
-    return Math.sqrt(1 + r * r);
-  }
-
-  /** At each mu = k/k0: σ v² of the last leaf, then v² of each. */
+  /** At each mu = k/k0: v² of each leaf. */
   evaluate(wave: Float64Array, count: number, out: Float64Array): void {
-    const { line, forced, slow } = this.#waves;
+    const { line } = this.#waves;
     const { velocity2 } = line;
     const leaves = velocity2.length;
     let at = 0;
     for (let j = 0; j < count; j++) {
       const mu = wave[j]!;
-      const evanescent = mu > 1;
-      const u = Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4);
-      line.at(mu, u, evanescent).march(this.#airborne);
-      const sigma = evanescent ? slow.at(mu) : forced.at(u);
-      out[at++] = mu * sigma * velocity2[leaves - 1]!;
+      line.at(mu, Math.max(Math.sqrt(Math.abs(mu * mu - 1)), 1e-4), mu > 1).march(false);
       for (let i = 0; i < leaves; i++) out[at++] = mu * velocity2[i]!;
     }
   }
