@@ -25,18 +25,18 @@ export const QUADRATURE: Quadrature = {
   slowWaves: 5,
   resonance: 5,
   tolerance: 0.002,
-  bandTolerance: 0.1,
+  bandTolerance: 0.05,
   mostHalvings: 12,
   mostBandHalvings: 2,
 };
 
-/** For thousands of variations: half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
+/** For thousands of variations: half the time, 99 of 100 floors of two leaves within a third of a decibel. */
 export const QUICK_QUADRATURE: Quadrature = {
   frequencies: 2,
   peakFrequencies: 3,
   angles: 4,
   slowWaves: 3,
-  resonance: 3,
+  resonance: 4,
   tolerance: 0.03,
   bandTolerance: 0.9,
   mostHalvings: 8,
