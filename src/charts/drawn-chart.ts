@@ -74,24 +74,6 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
     };
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener('beforeprint', this.#onPrint);
-    window.addEventListener('afterprint', this.#onPrint);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener('beforeprint', this.#onPrint);
-    window.removeEventListener('afterprint', this.#onPrint);
-  }
-
-  /** Paper waits for no frame; by now the width is that of paper. */
-  #onPrint = (): void => {
-    this.requestUpdate();
-    this.performUpdate();
-  };
-
   protected override async scheduleUpdate(): Promise<void> {
     await this.#frames.turn();
     await super.scheduleUpdate();

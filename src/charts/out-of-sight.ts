@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { updateAtOnce } from './update-at-once.ts';
 
 /** How long changes must rest before what is out of sight follows them, ms. */
 const REST_MS = 250;
@@ -73,7 +74,9 @@ export class OutOfSight implements ReactiveController {
   /** On paper everything is in sight. */
   #onPrint = ({ type }: Event): void => {
     this.#printing = type === 'beforeprint';
-    if (this.#printing && this.#timer !== undefined) this.#catchUp();
+    if (!this.#printing || this.#timer === undefined) return;
+    this.#catchUp();
+    updateAtOnce(this.#host);
   };
 
   #catchUp(): void {

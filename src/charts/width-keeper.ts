@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { updateAtOnce } from './update-at-once.ts';
 
 /** About what an upright A4 sheet has between its margins. */
 const PAPER_px = 680;
@@ -47,5 +48,6 @@ export class WidthKeeper implements ReactiveController {
   #onPrint = ({ type }: Event): void => {
     this.#printing = type === 'beforeprint';
     this.#host.requestUpdate();
+    updateAtOnce(this.#host);
   };
 }

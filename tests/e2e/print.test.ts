@@ -38,12 +38,15 @@ test('nothing on paper has a ground of its own but paper', async () => {
 });
 
 test('a page may end within a cell, but neither in a picture nor under a heading', async () => {
-  const breaks = (selector: string) =>
-    opened.page
+  const breaks = async (selector: string) => {
+    const found = await opened.page
       .locator(selector)
       .evaluateAll((all) =>
         all.map((e) => ({ within: getComputedStyle(e).breakInside, after: getComputedStyle(e).breakAfter })),
       );
+    expect(found.length).toBeGreaterThan(0);
+    return found;
+  };
   for (const { within } of await breaks('cell-frame')) expect(within).toBe('auto');
   for (const { after } of await breaks('cell-frame header')) expect(after).toBe('avoid');
   for (const { within } of await breaks('band-chart .picture, stack-cell figure')) expect(within).toBe('avoid');
@@ -51,42 +54,60 @@ test('a page may end within a cell, but neither in a picture nor under a heading
 
 test('sections and curves are laid out for the width of a sheet, not shrunk to it: the scale bar stays true', async () => {
   const { page } = opened;
-  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  await settled(page);
-  const { right, drawings, bar_m } = await sections(page);
+  // A script's print() waits for nothing, so that what is measured here is what comes on paper.
+  const { right, drawings, bar_m, charts } = await laidOut(page, 'beforeprint');
   expect(drawings).toHaveLength(4);
   for (const { shrunk } of drawings) expect(shrunk).toBeCloseTo(1, 2);
   expect(bar_m).toBeCloseTo(0.2, 4);
   expect(right).toBeGreaterThan(500);
   expect(right).toBeLessThanOrEqual(680);
-  for (const width of await page.locator('band-chart .picture > svg[role="img"]').evaluateAll(widths))
-    expect(width).toBe('680');
-  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-  await settled(page);
-  expect((await sections(page)).right).toBeGreaterThan(right);
+  expect(charts.length).toBeGreaterThan(0);
+  for (const width of charts) expect(width).toBe('680');
+  const after = await laidOut(page, 'afterprint');
+  expect(after.right).toBeGreaterThan(right);
+  expect(Number(after.charts[0])).toBeGreaterThan(680);
 });
 
-const widths = (all: Element[]) => all.map((e) => e.getAttribute('width'));
+test('the page’s own button prints sections laid out for a sheet', async () => {
+  const { page } = opened;
+  await page.emulateMedia({ media: 'screen' });
+  const section = page.locator('section-drawing svg[role="img"]').first();
+  const before = Number(await section.getAttribute('width'));
+  await section.evaluate((picture) => {
+    addEventListener('beforeprint', () => Object.assign(window, { printed: picture.getAttribute('width') }));
+  });
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  const printed = await page.waitForFunction(() => (window as { printed?: string }).printed);
+  expect(Number(await printed.jsonValue())).toBeLessThan(before);
+});
 
-/** How wide the drawings together are, how each is drawn, and the length of the bar at the scale of the first, m. */
-const sections = (page: Page) =>
-  page
-    .locator('stack-cell')
-    .first()
-    .evaluate((cell) => {
-      const elements = [...cell.shadowRoot!.querySelectorAll('section-drawing')];
-      const pictures = elements.map((e) => e.shadowRoot!.querySelector('svg')!);
-      const wide = elements.map((_, i) => Number(pictures[i]!.getAttribute('width')));
-      const inARow = getComputedStyle(cell.shadowRoot!.querySelector('.drawings')!).gridTemplateColumns.split(
-        ' ',
-      ).length;
-      const bar = cell.shadowRoot!.querySelector<SVGPathElement>('.scale path')!;
-      return {
-        right: wide[0]! * inARow + 16 * (inARow - 1),
-        drawings: elements.map(({ scale }, i) => ({
-          scale,
-          shrunk: pictures[i]!.getBoundingClientRect().width / wide[i]!,
-        })),
-        bar_m: bar.getBBox().width / elements[0]!.scale,
-      };
-    });
+/**
+ * Tells the page of printing and measures at once: how wide the first cell's drawings together are, how each is drawn, the
+ * length of the bar at the scale of the first, m, and how wide the charts are.
+ */
+const laidOut = (page: Page, event: 'beforeprint' | 'afterprint') =>
+  page.evaluate((type) => {
+    dispatchEvent(new Event(type));
+    const found: Element[] = [];
+    const collect = (root: ParentNode) => {
+      for (const element of root.querySelectorAll('*')) {
+        found.push(element);
+        if (element.shadowRoot) collect(element.shadowRoot);
+      }
+    };
+    collect(document);
+    const cell = found.find((e) => e.localName === 'stack-cell')!.shadowRoot!;
+    const elements = [...cell.querySelectorAll('section-drawing')];
+    const pictures = elements.map((e) => e.shadowRoot!.querySelector('svg')!);
+    const wide = pictures.map((picture) => Number(picture.getAttribute('width')));
+    const inARow = getComputedStyle(cell.querySelector('.drawings')!).gridTemplateColumns.split(' ').length;
+    const bar = cell.querySelector<SVGPathElement>('.scale path')!;
+    return {
+      right: wide[0]! * inARow + 16 * (inARow - 1),
+      drawings: pictures.map((picture, i) => ({ shrunk: picture.getBoundingClientRect().width / wide[i]! })),
+      bar_m: bar.getBBox().width / elements[0]!.scale,
+      charts: found
+        .filter((e) => e.localName === 'band-chart')
+        .map((e) => e.shadowRoot!.querySelector('.picture > svg[role="img"]')!.getAttribute('width')),
+    };
+  }, event);
