@@ -5,7 +5,10 @@ import { predict } from '#src/acoustics/predict.ts';
 import { addSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
 import { keepOnlyIn, putInto, takeOutOf, withoutLeftovers } from '#src/notebook/edits/layer-in-scenario.ts';
+import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
 import { goesWith, removeLayer } from '#src/notebook/edits/remove-layer.ts';
+import { updateCell } from '#src/notebook/edits/update-cell.ts';
+import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { presenceByScenario, presentLayers } from '#src/notebook/layer-presence.ts';
 import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack, valuesOf } from '#src/notebook/resolve.ts';
@@ -110,6 +113,25 @@ describe('a floating slab in one scenario only', () => {
     const inTwo = putInto(after, 'floor', PARTS, 'both', 'heavy');
     const kept = withoutLeftovers(inTwo, removeLayer(inTwo, 'floor', 'floating'), 'floor', PARTS);
     expect(kept.parameters).toHaveLength(before.parameters.length + 2);
+  });
+
+  const keysWithoutSlab = (notebook: Notebook) =>
+    withoutLeftovers(notebook, removeLayer(notebook, 'floor', 'floating'), 'floor', PARTS).parameters.map((p) => p.key);
+  const KEY = 'floating-slab-thickness';
+
+  test('with a label, a range or a slider of the reader’s own keeps that parameter when it is taken out everywhere', () => {
+    expect(keysWithoutSlab(after)).not.toContain(KEY);
+    expect(keysWithoutSlab(updateParameter(after, KEY, { label: 'my own topping' }))).toContain(KEY);
+    expect(keysWithoutSlab(updateParameter(after, KEY, { max: 0.2 }))).toContain(KEY);
+    expect(keysWithoutSlab(updateCell(after, 'knobs', 'parameters', { parameters: [KEY] }))).toContain(KEY);
+  });
+
+  test('that is the only one leaves every parameter behind: it told no scenario from another', () => {
+    const one = { ...added, scenarios: added.scenarios.slice(0, 1), shown: [], active: 'existing' };
+    const linked = makeParameter(one, 'floor', ['layers', 0, 'sheets', 0, 'thickness_m']);
+    expect(keysWithoutSlab(linked)).toContain(KEY);
+    const own = updateParameter(linked, KEY, { label: 'my own topping', min: 0.02, max: 0.2 });
+    expect(keysWithoutSlab(own)).toContain(KEY);
   });
 
   test('does not lie under a second slab that another scenario gets on top', () => {

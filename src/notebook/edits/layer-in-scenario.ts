@@ -2,12 +2,13 @@
  * Layers and sheets that some scenarios have and others have not: written down for all, with a thickness of 0 where they
  * are absent.
  */
-import { getField } from '../field-path.ts';
+import { type FieldPath, fieldLabel, fieldSpec, getField } from '../field-path.ts';
 import { fieldsUsing } from '../field-use.ts';
-import { findLayerIndex, findStack } from '../find.ts';
+import { findLayerIndex, findParameter, findStack } from '../find.ts';
 import { type AbsentField, absentFields, absentSheetField } from '../layer-presence.ts';
-import type { Notebook, ParameterValue } from '../types.ts';
+import type { Notebook, ParameterValue, Stack } from '../types.ts';
 import { fieldValue, isReference, valuesOf } from '../values.ts';
+import { rangeAround } from './make-parameter.ts';
 import { removeParameter } from './remove-parameter.ts';
 import { setFieldsByScenario } from './set-fields-by-scenario.ts';
 
@@ -56,7 +57,7 @@ export function putInto(
 
 /**
  * After parts were taken out of every scenario: parameters that nothing refers to any more, and that told no more than
- * in which one scenario a part was, go too.
+ * in which one of several scenarios a part was, go too. What a reader has made their own stays.
  */
 export function withoutLeftovers(
   before: Notebook,
@@ -68,10 +69,29 @@ export function withoutLeftovers(
   const leftover = absentOf(before, stackId, parts).flatMap(({ path, value }) => {
     const field = getField(stack, path)!;
     if (!isReference(field) || fieldsUsing(after, field.parameter).length > 0) return [];
-    const held = before.scenarios.filter(({ id }) => valuesOf(before, id)[field.parameter] !== value);
-    return held.length <= 1 ? [field.parameter] : [];
+    const values = before.scenarios.map(({ id }) => valuesOf(before, id)[field.parameter]!);
+    const held = values.filter((v) => v !== value).length;
+    const toldWhere = held <= 1 && held < values.length;
+    return toldWhere && !isReadersOwn(before, stack, path, field.parameter, values) ? [field.parameter] : [];
   });
   return [...new Set(leftover)].reduce(removeParameter, after);
+}
+
+/** It has another label or range than the field would get by itself, or a cell names it. */
+function isReadersOwn(
+  notebook: Notebook,
+  stack: Stack,
+  path: FieldPath,
+  key: string,
+  values: readonly ParameterValue[],
+): boolean {
+  const parameter = findParameter(notebook, key);
+  if (parameter.label !== fieldLabel(stack, path)) return true;
+  if (notebook.cells.some((cell) => cell.kind === 'parameters' && cell.parameters.includes(key))) return true;
+  const spec = fieldSpec(stack, path);
+  if ('choices' in parameter || spec.type === 'choice') return false;
+  const { min, max, step } = rangeAround(spec, values.map(Number));
+  return parameter.min !== min || parameter.max !== max || parameter.step !== step;
 }
 
 function setAbsent(

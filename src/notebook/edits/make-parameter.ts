@@ -89,14 +89,12 @@ function accepted(spec: FieldSpec, value: ParameterValue): ParameterValue {
 function parameterOf(notebook: Notebook, spec: FieldSpec, values: readonly ParameterValue[]): object {
   return spec.type === 'choice'
     ? { choices: spec.choices(notebook), value: values[0] }
-    : { quantity: spec.quantity, ...rangeAround(spec, values.map(Number)) };
+    : { quantity: spec.quantity, value: values[0], ...rangeAround(spec, values.map(Number)) };
 }
 
 /** The usual range, widened where a value lies outside. */
-function rangeAround(spec: NumberSpec, values: readonly number[]): object {
-  const min = Math.min(spec.usualMin, ...values);
-  const max = Math.max(spec.usualMax, ...values);
-  return { value: values[0], min, max, step: spec.step };
+export function rangeAround({ usualMin, usualMax, step }: NumberSpec, values: readonly number[]) {
+  return { min: Math.min(usualMin, ...values), max: Math.max(usualMax, ...values), step };
 }
 
 /** Gives each scenario its own value where it differs from its parent's. */
