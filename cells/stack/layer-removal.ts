@@ -2,13 +2,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { NotebookEdit } from '#cells/contract.ts';
 import { findStack } from '#src/notebook/find.ts';
-import type { Layer, LeafLayer } from '#src/notebook/types.ts';
+import type { Layer, LeafLayer, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import { removeLayerEdit, removeSheetEdit, type Where } from './layer-edits.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
 import type { Reach } from './reach.ts';
 import type { Removal } from './row-actions.ts';
-import { whatGoesWith } from './what-goes.ts';
+import { whatGoes } from './what-goes.ts';
 
 export interface RemovalFrom {
   readonly where: Where;
@@ -24,34 +24,42 @@ export function layerRemoval(from: RemovalFrom, layer: Layer): Removal {
   const { active } = notebook;
   const stack = findStack(notebook, stackId);
   const index = stack.layers.indexOf(layer);
-  const leavesLeft = stack.layers.some((l, i) => l.kind === 'leaf' && i !== index && isIn(presence, active, i));
   return removal(from, {
     name: layer.name,
-    mayGoHere: isIn(presence, active, index) && (layer.kind !== 'leaf' || leavesLeft),
+    mayGoHere: isIn(presence, active, index) && (layer.kind !== 'leaf' || hasOtherLeaf(stack, layer, presence, active)),
     isElsewhere: othersWith(presence, notebook, index).length > 0,
-    goesToo: whatGoesWith(notebook, stack, layer),
+    goesToo: (reach) => whatGoes(notebook, stack, { layer: layer.id }, reach),
     remove: (reach) => send(removeLayerEdit({ ...where, reach }, layer)),
   });
 }
 
 export function sheetRemoval(from: RemovalFrom, leaf: LeafLayer, sheet: number): Removal {
-  const { where, send } = from;
-  const { notebook } = where;
-  const isThere = (id: string) => fieldValue(leaf.sheets[sheet]!.thickness_m, valuesOf(notebook, id)) > 0;
+  const { where, presence, send } = from;
+  const { notebook, stackId } = where;
+  const { active } = notebook;
+  const stack = findStack(notebook, stackId);
+  const isThere = (id: string, k = sheet) => fieldValue(leaf.sheets[k]!.thickness_m, valuesOf(notebook, id)) > 0;
+  const sheetsLeft = leaf.sheets.some((_, k) => k !== sheet && isThere(active, k));
   return removal(from, {
     name: `sheet ${sheet + 1} of ${leaf.name}`,
-    mayGoHere: isThere(notebook.active),
-    isElsewhere: notebook.scenarios.some(({ id }) => id !== notebook.active && isThere(id)),
-    goesToo: undefined,
+    mayGoHere: isThere(active) && (sheetsLeft || hasOtherLeaf(stack, leaf, presence, active)),
+    isElsewhere: notebook.scenarios.some(({ id }) => id !== active && isThere(id)),
+    goesToo: (reach) => whatGoes(notebook, stack, { layer: leaf.id, sheet }, reach),
     remove: (reach) => send(removeSheetEdit({ ...where, reach }, leaf, sheet)),
   });
+}
+
+/** A floor keeps something. */
+function hasOtherLeaf({ layers }: Stack, leaf: LeafLayer, presence: Presence, scenarioId: string): boolean {
+  return layers.some((l, i) => l.kind === 'leaf' && l !== leaf && isIn(presence, scenarioId, i));
 }
 
 interface Going {
   readonly name: string;
   readonly mayGoHere: boolean;
   readonly isElsewhere: boolean;
-  readonly goesToo: string | undefined;
+  /** In sentences. */
+  goesToo(reach: Reach): readonly string[];
   remove(reach: Reach): void;
 }
 
@@ -60,10 +68,11 @@ function removal({ where, ask }: RemovalFrom, { name, mayGoHere, isElsewhere, go
   const isChoice = mayGoHere && isElsewhere;
   const reach = isChoice ? where.reach : 'every';
   const everywhere = isElsewhere && !isChoice;
-  const head = html`${goesToo ? html`<p>${goesToo}</p>` : nothing}${isChoice ? ask('It is removed', reach) : nothing}`;
+  const said = goesToo(reach);
+  const head = html`${said.map((sentence) => html`<p>${sentence}</p>`)}${isChoice ? ask('It is removed', reach) : nothing}`;
   const label = everywhere ? `Remove ${name} from every scenario` : `Remove ${name}`;
   return {
-    asksFirst: isChoice || everywhere || goesToo !== undefined,
+    asksFirst: isChoice || everywhere || said.length > 0,
     head,
     item: { label, choose: () => remove(reach) },
   };

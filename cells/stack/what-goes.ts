@@ -1,24 +1,107 @@
-/** What a layer that is removed takes with it, in words: said before it goes. */
+/**
+ * What goes where a layer or sheet is removed, beyond what its name tells: said before it goes. It is told from what the
+ * floor has before and after, scenario by scenario: a mat that is absent does not go, and joists go with the last leaf
+ * above or below them.
+ */
+import type { Construction, ConstructionLayer } from '#src/acoustics/construction.ts';
+import type { LayerPart } from '#src/notebook/edits/layer-in-scenario.ts';
 import { goesWith } from '#src/notebook/edits/remove-layer.ts';
+import { findLayerIndex, findScenario } from '#src/notebook/find.ts';
+import { presentLayers } from '#src/notebook/layer-presence.ts';
+import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Layer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
+import type { Reach } from './reach.ts';
 
-/** Undefined where nothing goes with it that its name does not tell. */
-export function whatGoesWith(notebook: Notebook, stack: Stack, layer: Layer): string | undefined {
-  const index = stack.layers.indexOf(layer);
-  const companion = goesWith(stack.layers, index);
-  if (companion) return `“${companion.name}” goes with it${inside(notebook, companion)}.`;
-  if (layer.kind === 'leaf') return undefined;
-  const [above, below] = [stack.layers[index - 1]!, stack.layers[index + 1]!];
-  return `“${above.name}” and “${below.name}” then lie on each other${hasJoists(notebook, layer) ? ', and the joists are gone' : ''}.`;
-}
-
-function inside(notebook: Notebook, layer: Layer): string {
-  if (layer.kind !== 'cavity') return '';
-  if (!hasJoists(notebook, layer)) return ': the cavity with its fill and the support of the ceiling';
-  return ': the joists, the fill between them and the support of the ceiling. Joists are reckoned only between two leaves, so that the floor is computed without any';
+/** Of the active scenario first, then of the others that lose something else. Empty where the name tells it all. */
+export function whatGoes(notebook: Notebook, stack: Stack, part: LayerPart, reach: Reach): readonly string[] {
+  const { active, scenarios } = notebook;
+  const sentenceIn = (id: string) => sentence(stack, resolveStack(notebook, id, stack.id), part);
+  const here = sentenceIn(active);
+  const elsewhere = new Map<string, string[]>();
+  for (const { id } of reach === 'every' ? scenarios.filter((s) => s.id !== active) : []) {
+    const said = sentenceIn(id);
+    if (said && said !== here) elsewhere.set(said, [...(elsewhere.get(said) ?? []), id]);
+  }
+  return [
+    ...(here ? [here] : []),
+    ...[...elsewhere].map(([said, ids]) => `In ${listed(ids.map((id) => findScenario(notebook, id).name))}: ${said}`),
+  ];
 }
 
 export function hasJoists(notebook: Notebook, layer: Layer): boolean {
   return layer.kind === 'cavity' && fieldValue(layer.joists, valuesOf(notebook, notebook.active)) !== 'none';
+}
+
+function sentence(stack: Stack, { layers }: Construction, part: LayerPart): string | undefined {
+  const removed = findLayerIndex(stack, part.layer);
+  const isThere = presentLayers({ layers });
+  const stays = staying(stack, layers, removed, part.sheet);
+  const also = indices(layers).filter(
+    (i) => isThere[i] && !stays.has(i) && (i !== removed || part.sheet !== undefined),
+  );
+  const joistsStay = indices(layers).some((i) => stays.has(i) && isFramed(layers[i]!));
+  if (also.length > 0) {
+    const goes = also.length === 1 ? 'goes' : 'go';
+    const cavity = also.map((i) => layers[i]!).find((layer) => layer.kind === 'cavity');
+    return `${listed(also.map((i) => stack.layers[i]!.name))} ${goes} with it${inside(cavity, joistsStay)}.`;
+  }
+  if (layers[removed]!.kind === 'leaf' || !isThere[removed]) return undefined;
+  return joined(stack, layers, removed, stays);
+}
+
+/** Which layers are there when a part, with what belongs to it, is not. */
+function staying(
+  { layers: named }: Stack,
+  layers: readonly ConstructionLayer[],
+  removed: number,
+  sheet: number | undefined,
+): ReadonlySet<number> {
+  const companion = sheet === undefined ? goesWith(named, removed) : undefined;
+  const kept = indices(layers).filter((i) => named[i] !== companion && (i !== removed || sheet !== undefined));
+  const left = kept.map((i) => {
+    const layer = layers[i]!;
+    return i === removed && layer.kind === 'leaf'
+      ? { ...layer, sheets: layer.sheets.filter((_, k) => k !== sheet) }
+      : layer;
+  });
+  const isThere = presentLayers({ layers: left });
+  return new Set(kept.filter((_, k) => isThere[k]));
+}
+
+/** Leaves lie on each other where nothing else is between them. */
+function joined(
+  stack: Stack,
+  layers: readonly ConstructionLayer[],
+  removed: number,
+  stays: ReadonlySet<number>,
+): string {
+  const isLeafThere = (i: number) => layers[i]!.kind === 'leaf' && stays.has(i);
+  const above = indices(layers).findLast((i) => i < removed && isLeafThere(i))!;
+  const below = indices(layers).find((i) => i > removed && isLeafThere(i))!;
+  const isBetween = indices(layers).some((i) => i > above && i < below && stays.has(i));
+  const names = listed([above, below].map((i) => stack.layers[i]!.name));
+  const meet = isBetween ? `${names} stay apart` : `${names} then lie on each other`;
+  return `${meet}${isFramed(layers[removed]!) ? ', and the joists are gone' : ''}.`;
+}
+
+function inside(cavity: ConstructionLayer | undefined, joistsStay: boolean): string {
+  if (!cavity) return '';
+  if (!isFramed(cavity)) return ': the cavity with its fill and the support of the ceiling';
+  const bare = joistsStay
+    ? ''
+    : '. Joists are reckoned only between two leaves, so that the floor is computed without any';
+  return `: the joists, the fill between them and the support of the ceiling${bare}`;
+}
+
+function isFramed(layer: ConstructionLayer): boolean {
+  return layer.kind === 'cavity' && layer.joists !== 'none';
+}
+
+const indices = (layers: readonly unknown[]): readonly number[] => [...layers.keys()];
+
+/** “deck”, “mat” and “ceiling”. */
+function listed(names: readonly string[]): string {
+  const quoted = names.map((name) => `“${name}”`);
+  return quoted.length < 2 ? quoted.join('') : `${quoted.slice(0, -1).join(', ')} and ${quoted.at(-1)}`;
 }
