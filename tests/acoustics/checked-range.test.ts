@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { CHECKED_RANGES, type CheckedKey, outsideChecked } from '#src/acoustics/checked-range.ts';
+import { CHECKED_RANGES, type CheckedKey, outsideChecked, UNCHECKED_KINDS } from '#src/acoustics/checked-range.ts';
 import type { Cavity, Construction } from '#src/acoustics/construction.ts';
 import { outsideCheckedText } from '#src/notebook/checked-words.ts';
 import {
@@ -13,41 +13,67 @@ import {
   sheet,
 } from '../published/reference-constructions.ts';
 
+const IDS = Object.keys(REFERENCE_CONSTRUCTIONS) as ReferenceId[];
 /** Every row of the accuracy table that is fitted or judged. */
-const ROWS = (Object.keys(REFERENCE_CONSTRUCTIONS) as ReferenceId[])
-  .filter((id) => REFERENCE_ROLES[id] !== 'printed')
-  .map((id) => REFERENCE_CONSTRUCTIONS[id]);
+const CHECKED = IDS.filter((id) => REFERENCE_ROLES[id] !== 'printed');
+const ROWS = CHECKED.map((id) => REFERENCE_CONSTRUCTIONS[id]);
 
-const layers = ROWS.flatMap((row) => row.layers);
-const leaves = layers.filter((layer) => layer.kind === 'leaf');
-const sheets = leaves.flatMap((l) => l.sheets);
-const cavities = layers.filter((layer) => layer.kind === 'cavity');
-const count = (row: Construction, kind: string) => row.layers.filter((layer) => layer.kind === kind).length;
+const cavitiesOf = ({ layers }: Construction) => layers.filter((layer) => layer.kind === 'cavity');
+const leavesOf = ({ layers }: Construction) => layers.filter((layer) => layer.kind === 'leaf');
+const sheetsOf = (row: Construction) => leavesOf(row).flatMap((l) => l.sheets);
+const thicknesses = (row: Construction, form: 'slab' | 'board') =>
+  sheetsOf(row).flatMap((s) => (s.form === form ? s.thickness_m : []));
 
-const HELD: Readonly<Record<CheckedKey, readonly number[]>> = {
-  joistDepth_m: cavities.map((c) => c.depth_m),
-  joistSpacing_m: cavities.map((c) => c.joistSpacing_m),
-  joistWidth_m: cavities.map((c) => c.joistWidth_m),
-  slabThickness_m: sheets.filter((s) => s.form === 'slab').map((s) => s.thickness_m),
-  boardThickness_m: sheets.filter((s) => s.form === 'board').map((s) => s.thickness_m),
-  sheetDensity_kg_m3: sheets.map((s) => s.density_kg_m3),
-  sheetsInLeaf: leaves.map((l) => l.sheets.length),
-  leafMass_kg_m2: leaves.map((l) => l.sheets.reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0)),
-  leaves: ROWS.map((row) => count(row, 'leaf')),
-  cavities: ROWS.map((row) => count(row, 'cavity')).filter((n) => n > 0),
-  matStiffness_N_m3: layers.filter((layer) => layer.kind === 'mat').map((m) => m.dynamicStiffness_N_m3),
-  fillFlowResistivity_Pa_s_m2: cavities.flatMap((c) => c.fill.map((f) => f.flowResistivity_Pa_s_m2)),
+/** What a row has. */
+const HELD: Readonly<Record<CheckedKey, (row: Construction) => readonly number[]>> = {
+  joistDepth_m: (row) => cavitiesOf(row).map((c) => c.depth_m),
+  joistSpacing_m: (row) => cavitiesOf(row).map((c) => c.joistSpacing_m),
+  joistWidth_m: (row) => cavitiesOf(row).map((c) => c.joistWidth_m),
+  slabThickness_m: (row) => thicknesses(row, 'slab'),
+  boardThickness_m: (row) => thicknesses(row, 'board'),
+  sheetDensity_kg_m3: (row) => sheetsOf(row).map((s) => s.density_kg_m3),
+  sheetsInLeaf: (row) => leavesOf(row).map((l) => l.sheets.length),
+  leafMass_kg_m2: (row) =>
+    leavesOf(row).map((l) => l.sheets.reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0)),
+  leaves: (row) => [leavesOf(row).length],
+  cavities: (row) => [cavitiesOf(row).length].filter((n) => n > 0),
+  matStiffness_N_m3: ({ layers }) => layers.flatMap((l) => (l.kind === 'mat' ? l.dynamicStiffness_N_m3 : [])),
+  fillFlowResistivity_Pa_s_m2: (row) => cavitiesOf(row).flatMap((c) => c.fill.map((f) => f.flowResistivity_Pa_s_m2)),
 };
+const KEYS = Object.keys(HELD) as CheckedKey[];
 
-test.each(Object.entries(HELD))(
-  '%s: the range is what the fitted and judged rows of the accuracy table span',
-  (key, held) => {
-    const { least, most, reason } = CHECKED_RANGES[key as CheckedKey];
-    expect(Math.min(...held)).toBeCloseTo(least, 6);
-    expect(Math.max(...held)).toBeCloseTo(most, 6);
-    expect(reason.length).toBeGreaterThan(10);
-  },
-);
+test.each(KEYS)('%s: the range is what the fitted and judged rows of the accuracy table span', (key) => {
+  const { least, most } = CHECKED_RANGES[key];
+  const held = ROWS.flatMap(HELD[key]);
+  expect(Math.min(...held)).toBeCloseTo(least, 6);
+  expect(Math.max(...held)).toBeCloseTo(most, 6);
+});
+
+/** The rows that a text names: "w4", or "t5 to t7". */
+const idsIn = (text: string) => text.match(/\b[a-z]\d+\b/g) ?? [];
+
+test.each(KEYS)('%s: the rows that the reason names as its limits have them', (key) => {
+  const { least, most, reason } = CHECKED_RANGES[key];
+  // What follows is about what is known beyond, or within.
+  const [limits] = reason.split(/;|, of which/) as [string];
+  const ids = idsIn(limits);
+  for (const id of ids) expect(CHECKED).toContain(id);
+  const isNear = (a: number) => (b: number) => Math.abs(a - b) <= 1e-6 * Math.abs(b);
+  const has = (limit: number) =>
+    ids.filter((id) => HELD[key](REFERENCE_CONSTRUCTIONS[id as ReferenceId]).some(isNear(limit)));
+  expect([...new Set([...has(least), ...has(most)])].toSorted()).toEqual([...ids].toSorted());
+  if (least !== most) expect(has(most)).not.toEqual([]);
+  if (limits.includes('from')) expect(has(least)).not.toEqual([]);
+});
+
+test('every row that a reason names is one of the table, and one that it calls printed is', () => {
+  const reasons = [...Object.values(CHECKED_RANGES).map(({ reason }) => reason), ...Object.values(UNCHECKED_KINDS)];
+  for (const id of reasons.flatMap(idsIn)) expect(IDS).toContain(id);
+  for (const [, from, to] of reasons.join().matchAll(/printed only \((\w+) to (\w+)\)/g))
+    for (const id of IDS.slice(IDS.indexOf(from as ReferenceId), IDS.indexOf(to as ReferenceId) + 1))
+      expect(REFERENCE_ROLES[id]).toBe('printed');
+  expect(reasons.join()).toContain('printed only (');
+});
 
 test('no fitted or judged row is outside of what was checked', () => {
   for (const row of ROWS) expect(outsideChecked(row)).toEqual([]);
@@ -55,7 +81,9 @@ test('no fitted or judged row is outside of what was checked', () => {
 
 test('no fitted or judged row has spring hangers, joists of the ceiling’s own, or a cavity without joists', () => {
   expect(
-    cavities.filter((c) => c.support === 'hangers' || c.support === 'separate-joists' || c.joists === 'none'),
+    ROWS.flatMap(cavitiesOf).filter(
+      (c) => c.support === 'hangers' || c.support === 'separate-joists' || c.joists === 'none',
+    ),
   ).toEqual([]);
 });
 
