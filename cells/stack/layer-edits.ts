@@ -17,61 +17,9 @@ import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import type {
-  CavityLayer,
-  Interlayer,
-  Layer,
-  LeafLayer,
-  MatLayer,
-  Notebook,
-  SheetField,
-  Stack,
-  UnitSystem,
-} from '#src/notebook/types.ts';
+import type { Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import { BOARD, newCavity, newCeiling, newDeck, newMat, newSlab } from './new-layers.ts';
 import type { Reach } from './reach.ts';
-
-/** What a new layer begins with: sizes of the trade, round in the units that are shown. */
-const SIZES = {
-  SI: { topping_m: 0.038, deck_m: 0.0183, mat_m: 0.01, depth_m: 0.1, joist_m: 0.038, spacing_m: 0.406, fill_m: 0.05 },
-  // 1 1/2, 3/4, 3/8, 4, 1 1/2, 16 and 2 in.
-  'inch-pound': {
-    topping_m: 0.0381,
-    deck_m: 0.01905,
-    mat_m: 0.009525,
-    depth_m: 0.1016,
-    joist_m: 0.0381,
-    spacing_m: 0.4064,
-    fill_m: 0.0508,
-  },
-} as const;
-
-/** 1/2 in in either system. */
-const BOARD: SheetField = { material: 'gypsum-board', thickness_m: 0.0127 };
-
-function newLeaf(id: string, name: string, sheet: SheetField): LeafLayer {
-  return { kind: 'leaf', id, name, contact: 'loose', sheets: [sheet] };
-}
-
-/** 10 mm at 20 MN/m³: the middle of what footfall mats have. Common practice, no source. */
-function newMat(id: string, units: UnitSystem): MatLayer {
-  return { kind: 'mat', id, name: 'mat', thickness_m: SIZES[units].mat_m, dynamicStiffness_N_m3: 2e7, lossFactor: 0.1 };
-}
-
-function newCavity(id: string, units: UnitSystem): CavityLayer {
-  const { depth_m, joist_m, spacing_m, fill_m } = SIZES[units];
-  return {
-    kind: 'cavity',
-    id,
-    name: 'cavity',
-    joists: 'none',
-    depth_m,
-    joistWidth_m: joist_m,
-    joistSpacing_m: spacing_m,
-    support: 'hangers',
-    fill: 'glass-fibre',
-    fillThickness_m: fill_m,
-  };
-}
 
 /** The stack that is worked in, and whether what is done to it is meant for the active scenario or for every one. */
 export interface Where {
@@ -88,15 +36,9 @@ function freshLayerIds(notebook: Notebook): [string, string] {
 }
 
 /** A leaf with its interlayer, `at` leaves from the top. */
-function insertion(
-  label: string,
-  { notebook, stackId, reach }: Where,
-  at: number,
-  leaf: LeafLayer,
-  interlayer: Interlayer,
-): NotebookEdit {
+function insertion(label: string, where: Where, at: number, leaf: LeafLayer, interlayer: Interlayer): NotebookEdit {
   const parts = [{ layer: leaf.id }, { layer: interlayer.id }];
-  return inReach(label, { notebook, stackId, reach }, parts, (n) => insertLeaf(n, stackId, at, leaf, interlayer));
+  return inReach(label, where, parts, (n) => insertLeaf(n, where.stackId, at, leaf, interlayer));
 }
 
 /** What was added everywhere is then taken out of the other scenarios where it is meant for one: one step of undo. */
@@ -113,27 +55,20 @@ function inReach(
 export function addFloatingSlab(where: Where): NotebookEdit {
   const { units } = where.notebook;
   const [leaf, mat] = freshLayerIds(where.notebook);
-  const slab = newLeaf(leaf, 'floating slab', { material: 'cellular-concrete', thickness_m: SIZES[units].topping_m });
-  return insertion('add a floating slab', where, 0, slab, newMat(mat, units));
+  return insertion('add a floating slab', where, 0, newSlab(leaf, units), newMat(mat, units));
 }
 
 /** `at` counts leaves from the top: the new one comes below it. */
 export function addCeilingBelow(where: Where, at: number): NotebookEdit {
+  const { units } = where.notebook;
   const [leaf, cavity] = freshLayerIds(where.notebook);
-  return insertion(
-    'add a ceiling',
-    where,
-    at + 1,
-    newLeaf(leaf, 'ceiling', BOARD),
-    newCavity(cavity, where.notebook.units),
-  );
+  return insertion('add a ceiling', where, at + 1, newCeiling(leaf), newCavity(cavity, units));
 }
 
 export function addLeafBelowOnMat(where: Where, at: number): NotebookEdit {
-  const [leaf, mat] = freshLayerIds(where.notebook);
   const { units } = where.notebook;
-  const deck = newLeaf(leaf, 'deck', { material: 'osb', thickness_m: SIZES[units].deck_m });
-  return insertion('add a leaf below a mat', where, at + 1, deck, newMat(mat, units));
+  const [leaf, mat] = freshLayerIds(where.notebook);
+  return insertion('add a leaf below a mat', where, at + 1, newDeck(leaf, units), newMat(mat, units));
 }
 
 /** In one scenario a leaf is taken out with the same companion that goes with it everywhere. */
@@ -173,7 +108,7 @@ export function moveLayerTo(notebook: Notebook, stackId: string, layer: Layer, t
 }
 
 /** A mat in a cavity's place or the other way round; the name goes with the old kind. */
-export function turnInterlayer({ notebook, stackId }: Where, layer: MatLayer | CavityLayer): NotebookEdit {
+export function turnInterlayer(notebook: Notebook, stackId: string, layer: Interlayer): NotebookEdit {
   const { units } = notebook;
   const next = layer.kind === 'mat' ? newCavity(layer.id, units) : newMat(layer.id, units);
   return new NotebookEdit(`${next.name} instead of ${layer.name}`, (n) => replaceLayer(n, stackId, layer.id, next));

@@ -33,7 +33,7 @@ export function layerMenu(where: Where, layer: Layer, send: Send): readonly Menu
     const what = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
     const reach = hasReach(notebook) ? ', in every scenario' : '';
     const loss = hasJoists(notebook, layer) ? ': its joists go' : '';
-    return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(where, layer)) }];
+    return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(notebook, stackId, layer)) }];
   }
   const leaf = layers.indexOf(layer) / 2;
   const { length } = layer.sheets;
