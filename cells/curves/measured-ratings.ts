@@ -1,5 +1,4 @@
 /** Single numbers of measured bands beside those of the prediction. */
-
 import { html, type TemplateResult } from 'lit';
 import { wholeNumber } from '#cells/shared/number-words.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';

@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { entryKey } from '#cells/shared/entry-key.ts';
 import { describeValue } from '#src/notebook/describe-changes.ts';
 import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
@@ -302,12 +303,11 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     else this.#keepDraft(parameter.key, { text, message: entry.message });
   }
 
-  /** Browsers tell of no change where the text is the one that stood there before. */
   #onTypedKey(event: KeyboardEvent, key: string, shownText: string): void {
-    if (event.key === 'Enter') event.target!.dispatchEvent(new Event('change'));
-    if (event.key !== 'Escape') return;
-    (event.target as HTMLInputElement).value = shownText;
-    this.#dropDraft(key);
+    entryKey(event, () => {
+      (event.target as HTMLInputElement).value = shownText;
+      this.#dropDraft(key);
+    });
   }
 
   #keepDraft(key: string, draft: Draft): void {

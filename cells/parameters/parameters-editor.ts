@@ -91,13 +91,13 @@ export class ParametersEditor extends LitElement {
     </ol>`;
   }
 
-  /** Keys that the cell shows; an empty list in the cell stands for all. */
   /** A bare number means another size in other units. */
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('notebook');
     if (before && before.units !== this.notebook.units) this.refusals = new Map();
   }
 
+  /** Keys that the cell shows; an empty list in the cell stands for all. */
   #shown(): readonly string[] {
     const known = this.notebook.parameters.map((p) => p.key);
     return this.cell.parameters.length === 0 ? known : this.cell.parameters.filter((key) => known.includes(key));

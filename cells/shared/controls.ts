@@ -5,10 +5,9 @@
  *
  * Classes: `quiet` (a button without frame), `icon` (a square button that holds one sign), `primary` (the one thing to
  * do here), `danger`; `field` (label, input, help and error on top of each other); `error`, `caution`, `note` (texts);
- * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page; add `fadeWhereMore()`);
- * `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper).
+ * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page; add
+ * `fadeWhereMore()`); `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper).
  */
-
 import { css } from 'lit';
 import { fadeStyles } from '#src/charts/fade-where-more.ts';
 import { hiddenFromSight } from '#src/charts/hidden-from-sight.ts';

@@ -5,6 +5,7 @@ import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '#src/quantities/kinds.ts';
 import { controlStyles } from './controls.ts';
+import { entryKey } from './entry-key.ts';
 
 /** A quantity was typed and accepted. SI. */
 export class QuantityEntry extends Event {
@@ -18,8 +19,8 @@ export class QuantityEntry extends Event {
 }
 
 /**
- * A labelled field for a quantity with its unit; what cannot be read stays in it, with the reason below. One that is optional
- * may be empty: its value then is undefined, and `quantity-cleared` tells so.
+ * A labelled field for a quantity with its unit; what cannot be read stays in it, with the reason below. One that is
+ * optional may be empty: its value then is undefined, and `quantity-cleared` tells so.
  */
 @customElement('quantity-field')
 export class QuantityField extends LitElement {
@@ -69,11 +70,10 @@ export class QuantityField extends LitElement {
             this.draft = { ...draft, text: (event.target as HTMLInputElement).value };
           }}
           @change=${(event: Event) => this.#onText((event.target as HTMLInputElement).value)}
-          @keydown=${(event: KeyboardEvent) => {
-            // Browsers tell of no change where the text is the one that stood there before.
-            if (event.key === 'Enter' && !event.isComposing) event.target!.dispatchEvent(new Event('change'));
-            if (event.key === 'Escape' && !event.isComposing) this.draft = undefined;
-          }}
+          @keydown=${(event: KeyboardEvent) =>
+            entryKey(event, () => {
+              this.draft = undefined;
+            })}
         />
         ${draft?.message ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}
       </div>

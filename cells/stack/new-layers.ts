@@ -2,8 +2,8 @@
 import type { CavityLayer, LeafLayer, MatLayer, SheetField, UnitSystem } from '#src/notebook/types.ts';
 
 /**
- * Sizes of the trade: round ones in inches, in millimetres as they are sold there (OSB of 18.3 mm is what is called 23/32
- * in, 406 mm are 16 in). Common practice, no source.
+ * Sizes of the trade: round ones in inches, in millimetres as they are sold there (OSB of 18.3 mm is what is called
+ * 23/32 in, 406 mm are 16 in). Common practice, no source.
  */
 const SIZES = {
   SI: { topping_m: 0.038, deck_m: 0.0183, mat_m: 0.01, depth_m: 0.1, joist_m: 0.038, spacing_m: 0.406, fill_m: 0.05 },

@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
+import { entryKey } from '#cells/shared/entry-key.ts';
 import '#cells/shared/pop-menu.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
@@ -234,11 +235,10 @@ export class StackField extends LitElement {
     this.requestUpdate();
   }
 
-  #onKey = (event: KeyboardEvent) => {
-    const input = event.target as HTMLInputElement;
-    if (event.key === 'Enter') input.dispatchEvent(new Event('change'));
-    if (event.key === 'Escape') this.draft = undefined;
-  };
+  #onKey = (event: KeyboardEvent) =>
+    entryKey(event, () => {
+      this.draft = undefined;
+    });
 
   #write(value: ParameterValue): void {
     this.draft = undefined;

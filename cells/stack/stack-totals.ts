@@ -1,5 +1,4 @@
 /** Mass, height and what they add to the reference scenario, as a table with its cautions. */
-
 import { html, nothing, type TemplateResult } from 'lit';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
@@ -65,11 +64,11 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
       </table>
     </div>
     <p class="caution">
-      “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone, even
-      if it is still to be built. Added mass is load that the joists must carry for good: a structural engineer must check it before anything is
-      built. Wet concrete weighs more than dry, and joists creep: under a lasting load they go on bending for years. Fire
-      rating and fire stopping follow local codes. Before anyone cuts into a ceiling: wiring, gas, and in old buildings
-      asbestos and lead. Local codes and licensed practice decide.
+      “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone,
+      even if it is still to be built. Added mass is load that the joists must carry for good: a structural engineer
+      must check it before anything is built. Wet concrete weighs more than dry, and joists creep: under a lasting
+      load they go on bending for years. Fire rating and fire stopping follow local codes. Before anyone cuts into a
+      ceiling: wiring, gas, and in old buildings asbestos and lead. Local codes and licensed practice decide.
     </p>
   `;
 }

@@ -51,8 +51,8 @@ export class CellFrame extends LitElement {
   /** Nothing was handed to the element yet. */
   #isFresh = true;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
+  constructor() {
+    super();
     this.addEventListener('focusin', this.#onFocus);
   }
 

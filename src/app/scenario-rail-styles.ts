@@ -97,6 +97,7 @@ export const scenarioRailStyles = css`
       grid-auto-columns: minmax(14rem, 17rem);
       overflow-x: auto;
       scroll-snap-type: x proximity;
+      /* What is left in sight of the card before the one that is scrolled to; the edge fades over it. */
       scroll-padding-left: 24px;
       border-block: 1px solid var(--hairline);
     }

@@ -18,9 +18,6 @@ import { scenarioRailStyles } from './scenario-rail-styles.ts';
 
 const DRAGGED = 'application/x-slab-and-spring-scenario';
 
-/** What is left in sight of the card before the one that is scrolled to; the edge fades over it. */
-const PEEK_px = 24;
-
 /**
  * The scenarios as a column of cards: which one is worked in, which are shown, which one differences are taken from,
  * and what each changes. Every wish goes out as a `NotebookEdit`.
@@ -168,7 +165,8 @@ export class ScenarioRail extends LitElement {
     if (!card || !strip) return;
     const { left, right } = strip.getBoundingClientRect();
     const place = card.getBoundingClientRect();
-    if (place.left < left || place.right > right) strip.scrollLeft += place.left - left - PEEK_px;
+    const peek_px = Number.parseFloat(getComputedStyle(strip).scrollPaddingLeft);
+    if (place.left < left || place.right > right) strip.scrollLeft += place.left - left - peek_px;
   }
 
   #edit(label: string, edit: Edit, merge?: string): void {

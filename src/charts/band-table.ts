@@ -1,5 +1,4 @@
 /** The same numbers as the curves, as a table: a row per band, a column per curve. */
-
 import { html, type TemplateResult } from 'lit';
 import { bandLabel } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, levelText } from './band-data.ts';

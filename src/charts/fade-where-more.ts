@@ -6,8 +6,8 @@ import type { ElementPart } from 'lit/html.js';
 const SLACK = 2;
 
 /**
- * Tells on an element which of its edges hide more of it: `data-more="left right"`. `fadeStyles` let it fade there, so that nobody
- * takes a cut-off column for a mistake.
+ * Tells on an element which of its edges hide more of it: `data-more="left right"`. `fadeStyles` let it fade there, so
+ * that nobody takes a cut-off column for a mistake.
  *
  *   html`<div class="scroll" ${fadeWhereMore()}>…</div>`
  */
@@ -72,7 +72,7 @@ export const fadeWhereMore = directive(FadeWhereMore);
 
 /** A first column that stays where it is needs no hint on its side: only `both-ways` elements fade on the left. */
 export const fadeStyles = css`
-  @media screen {
+  @media screen and (forced-colors: none) {
     [data-more~="right"] {
       mask: linear-gradient(to left, transparent, black var(--space-5)) no-clip;
     }
@@ -90,11 +90,6 @@ export const fadeStyles = css`
         no-clip;
     }
     [data-more]:focus-visible {
-      mask: none;
-    }
-  }
-  @media (forced-colors: active) {
-    [data-more] {
       mask: none;
     }
   }

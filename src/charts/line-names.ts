@@ -54,13 +54,13 @@ export function lineNames(overlays: readonly LineOverlay[], position: readonly n
 export function namePlaces(overlays: readonly Named[], position: readonly number[], frame: BandFrame): NamePlaces {
   const { range, right, xDomain } = frame;
   const perPosition = (right - frame.left) / (xDomain[1] - xDomain[0]);
-  const leaving = overlays.map(({ label, values_dB }) => {
+  const named = overlays.map(({ label, values_dB }) => {
     const exit = exitAbove(values_dB, position, range.high);
     const at = Math.max(exit ?? Infinity, xDomain[0]);
     const x = frame.left + (at - xDomain[0]) * perPosition + BESIDE;
     return { label, values_dB, x, inside: x + nameWidth_px(label) <= right };
   });
-  const inside = leaving.filter((l) => l.inside);
+  const inside = named.filter((l) => l.inside);
   const rows = labelRows(
     inside.map(({ x, label }) => ({ left: x, width: nameWidth_px(label) })),
     BESIDE,
@@ -68,14 +68,17 @@ export function namePlaces(overlays: readonly Named[], position: readonly number
   return {
     // Where several leave by the same corner, the steepest is named highest.
     ends: spreadEnds(
-      leaving.filter((l) => !l.inside).toSorted((a, b) => b.x - a.x),
+      named.filter((l) => !l.inside).toSorted((a, b) => b.x - a.x),
       frame,
     ),
     exits: inside.map(({ label, x }, i) => ({ label, x, row: rows[i]! })),
   };
 }
 
-/** Position at which a line that ends above `high` leaves it for good; −∞ if it never lies below; undefined if it ends below. */
+/**
+ * Position at which a line that ends above `high` leaves it for good; −∞ if it never lies below; undefined if it ends
+ * below.
+ */
 export function exitAbove(values_dB: readonly number[], position: readonly number[], high: number): number | undefined {
   const end = values_dB.findLastIndex(Number.isFinite);
   if (end < 0 || values_dB[end]! <= high) return undefined;

@@ -85,6 +85,19 @@ test('Escape takes back what was typed, together with its error', async () => {
   expect(page.getByRole('alert').elements()).toEqual([]);
 });
 
+test('Enter and Escape that belong to the composing of letters neither take nor drop what is typed', async () => {
+  const { edits } = await mountParameters();
+  await userEvent.fill(entry(), '50 mm');
+  for (const key of ['Enter', 'Escape'])
+    entry()
+      .element()
+      .dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, isComposing: true }));
+  await expect.element(entry()).toHaveValue('50 mm');
+  expect(edits).toEqual([]);
+  await userEvent.keyboard('{Enter}');
+  expect(edits).toHaveLength(1);
+});
+
 test('a field that was only visited keeps digits that it does not show', async () => {
   const room = practiceRoom();
   const scenarios = room.scenarios.map((s) => (s.id === 'slab' ? { ...s, changes: { slab: 0.03812345 } } : s));

@@ -25,7 +25,14 @@ test('the first view has the whole card of the scenario that is worked in, and a
   const { left, right } = await card(page, 'Slab on top').evaluate((e) => e.getBoundingClientRect());
   expect(left).toBeGreaterThanOrEqual(0);
   expect(right).toBeLessThanOrEqual(360);
-  await expectSoon(page.locator('scenario-rail ol')).toHaveAttribute('data-more', 'left right');
+  const strip = page.locator('scenario-rail ol');
+  await expectSoon(strip).toHaveAttribute('data-more', 'left right');
+  const mask = () => strip.evaluate((e) => getComputedStyle(e).maskImage);
+  expect(await mask()).toContain('gradient');
+  // Colours that were chosen to be seen do not fade.
+  await page.emulateMedia({ forcedColors: 'active' });
+  expect(await mask()).toBe('none');
+  await page.emulateMedia({ forcedColors: 'none' });
 });
 
 test.each(['Mass and height', 'Ratings of the shown scenarios'])(
