@@ -6,6 +6,7 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import { grownText, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/pop-menu.ts';
+import { DECLARED_UNDER_kg_m2 } from '#src/acoustics/mat-under-load.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
@@ -13,6 +14,7 @@ import { findScenario, findStack } from '#src/notebook/find.ts';
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
@@ -248,6 +250,10 @@ export class LayerList extends LitElement {
         >
         ${known ? html`<span>${known.name}. ${known.source}</span>` : nothing}
       </div>
+      <p class="note">
+        Stiffness as declared, under ${formatQuantity(DECLARED_UNDER_kg_m2, 'surface-mass', this.notebook.units)}. Under a
+        lighter floor the mat is softer, by the cube root of what it carries; this is computed.
+      </p>
     `;
   }
 

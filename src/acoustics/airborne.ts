@@ -36,11 +36,12 @@ export class Airborne {
    *
    * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's
    * σ cos θ.
-   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0), and what the first leaf's reverberant field gives to them.
-   * Resonant: see `resonant-waves.ts`; of one leaf its reverberant field in closed form.
+   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0), and what the first leaf's reverberant field gives to them: below
+   * its fc v² = σ_res fc/(2f²m'²ωη) per W_inc.
+   * Resonant: see `resonant-waves.ts`; of one leaf the same field, which is the second term of EN 12354-1:2000, eq. (B.2).
    */
   at(f_Hz: number, waves: FastWaves): AirborneShares {
-    const { air, plates } = this.#model;
+    const { air, plates, leafEdges } = this.#model;
     const { shares } = this;
     const { force2, radiated } = waves.airborne;
     const last = plates.length - 1;
@@ -51,31 +52,16 @@ export class Airborne {
     for (let i = 0; i < last; i++) {
       shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * waves.goesOn(waves.airborne, i + 1);
     }
-    this.#addReverberantField(f_Hz, waves);
-    if (last > 0) {
-      const beside = (shares.forced + shares.supports) / perRadiated;
-      shares.resonant = perRadiated * this.#resonant.transmitted(f_Hz, waves, beside);
-    }
-    return shares;
-  }
-
-  /**
-   * What the first leaf's reverberant field gives to the supports or, of a single leaf, to the room below. Below its fc
-   * v² = σ_res fc/(2f²m'²ωη) per W_inc: for one leaf the second term of EN 12354-1:2000, eq. (B.2).
-   */
-  #addReverberantField(f_Hz: number, waves: FastWaves): void {
-    const { air, plates, leafEdges } = this.#model;
-    const { shares } = this;
     const state = waves.line.states[0]!;
     const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
-    shares.resonant = 0;
-    if (f_Hz >= fc_Hz) return;
-    const z0 = air.density_kg_m3 * air.soundSpeed_m_s;
+    const sigma = f_Hz < fc_Hz ? resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s) : 0;
     const mass = plates[0]!.surfaceMass_kg_m2;
-    const sigma = resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s);
     const loss = state.lossFactor + matLoss(this.#model, waves.line.states, f_Hz, 0);
-    const v2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * loss);
-    shares.supports += 2 * z0 * v2 * this.#reverberant.throughSupports(waves, waves.airborne);
-    if (plates.length === 1) shares.resonant = 2 * z0 * v2 * z0 * sigma;
+    const fieldVelocity2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * loss);
+    shares.supports += 2 * z0 * fieldVelocity2 * this.#reverberant.throughSupports(waves, waves.airborne);
+    const beside = (shares.forced + shares.supports) / perRadiated;
+    shares.resonant =
+      last === 0 ? 2 * z0 * fieldVelocity2 * z0 * sigma : perRadiated * this.#resonant.transmitted(f_Hz, waves, beside);
+    return shares;
   }
 }

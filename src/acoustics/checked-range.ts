@@ -77,9 +77,9 @@ export const CHECKED_RANGES: Readonly<Record<CheckedKey, CheckedRange>> = {
 export const UNCHECKED_KINDS: Readonly<Record<UncheckedKind, string>> = {
   hangers: 'no row has spring hangers: they are computed from their stated resonance',
   'separate-joists':
-    'no row has a ceiling on joists of its own; leaves that nothing joins tend to come out too good (METHOD.md, known weaknesses)',
+    'no row has a ceiling on joists of its own; of leaves that nothing joins remembered tables disagree (METHOD.md, known weaknesses)',
   'no-joists':
-    'no row has a cavity without joists; panes with 12 mm of air between come out within 4 dB of EN 12758 (METHOD.md, direct path)',
+    'no row has a cavity without joists; panes with 12 mm of air between come out within 1 dB of EN 12758 (METHOD.md, direct path)',
 };
 
 export type OutsideChecked =

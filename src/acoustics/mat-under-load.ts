@@ -1,7 +1,7 @@
 import type { Interlayer, Mat } from './construction.ts';
 
 /** Load when dynamic stiffness is measured, kg/m²: 8 kg on 200 mm × 200 mm, ISO 9052-1:1989 (from memory). */
-const DECLARED_UNDER_kg_m2 = 200;
+export const DECLARED_UNDER_kg_m2 = 200;
 
 /** Stiffness of touching fibres and grains grows with the cube root of what presses them together (Hertz 1882). */
 const CONTACT_EXPONENT = 1 / 3;

@@ -26,7 +26,7 @@ export interface ModelConstants {
   readonly joistInertiaLimit_Hz: number;
   /** Absorption coefficient of the leaves and joists around a cavity: η = αc/(2dω) for depth d, diffuse sound inside. */
   readonly cavityAbsorption: number;
-  /** Absorption coefficient of the edges of a cavity without joists. Assumed: what double glazing asks for (METHOD.md). */
+  /** Absorption coefficient of the edges of a cavity without joists. Set by hand to double glazing of EN 12758 (METHOD.md). */
   readonly openCavityEdgeAbsorption: number;
   /** Loss factor of channels, clips and hangers. */
   readonly supportLossFactor: number;
@@ -35,17 +35,17 @@ export interface ModelConstants {
 }
 
 export const MODEL_CONSTANTS: ModelConstants = {
-  bayLossFactor: 0.274,
-  channelStiffness_N_m: 3.13e5,
-  channelExponent: 0.96,
-  clipStiffness_N_m: 8.46e5,
+  bayLossFactor: 0.272,
+  channelStiffness_N_m: 3.2e5,
+  channelExponent: 0.952,
+  clipStiffness_N_m: 8.55e5,
   clipExponent: 0.3,
-  studStiffness_N_m2: 3.23e5,
-  studExponent: 1.23,
-  nearFieldWeight: 0.799,
-  reverberantWeight: 0.409,
-  deckImpactLossFactor: 0.357,
-  joistInertiaLimit_Hz: 146,
+  studStiffness_N_m2: 3.06e5,
+  studExponent: 1.24,
+  nearFieldWeight: 0.809,
+  reverberantWeight: 0.411,
+  deckImpactLossFactor: 0.359,
+  joistInertiaLimit_Hz: 145,
   cavityAbsorption: 0.104,
   openCavityEdgeAbsorption: 0.2,
   supportLossFactor: 0.1,

@@ -6,7 +6,7 @@ import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** How far around a resonance its waves are summed, in half-widths. */
-const REACH = 8;
+export const RESONANCE_REACH = 8;
 
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();
@@ -66,7 +66,7 @@ export class ResonantWaves implements Integrand {
       if (!(fourth > 1)) continue;
       const mu = free.mu[i]!;
       const { least, most } = this.#lossOf(i);
-      const reach = Math.min((REACH * mu * most) / 4, mu - 1);
+      const reach = Math.min((RESONANCE_REACH * mu * most) / 4, (mu - 1) / 2);
       const begin = mu - reach;
       const end = mu + reach;
       this.#begins[i] = begin;

@@ -3,13 +3,11 @@ import type { FastSums, FastWaves } from './fast-waves.ts';
 import { bendingWaveSpeed_m_s } from './fastening-impedance.ts';
 import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
 import type { Quadrature } from './quadrature.ts';
+import { RESONANCE_REACH } from './resonant-waves.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** Used by one average after another. */
 const sharedNodes = new CrowdedNodes();
-
-/** How far around the bending wave number the motion of lower leaves is averaged, in half-widths. */
-const REACH = 8;
 
 /**
  * What the uppermost leaf's reverberant field gives to the supports below: by the chain between unbounded leaves, and of lower
@@ -64,8 +62,8 @@ export class ReverberantField implements Integrand {
     const omega = 2 * Math.PI * f_Hz;
     const muBend = air.soundSpeed_m_s / bendingWaveSpeed_m_s(state.bending_Nm, plates[0]!.surfaceMass_kg_m2, omega);
     const width = (muBend * state.lossFactor) / 4;
-    const low = Math.max(muBend - REACH * width, muBend / 2);
-    const high = muBend + REACH * width;
+    const low = Math.max(muBend - RESONANCE_REACH * width, muBend / 2);
+    const high = muBend + RESONANCE_REACH * width;
     const nodes = sharedNodes.begin().breakAt(low, Infinity).breakAt(high, Infinity);
     const breakInside = (mu: number, halfWidth: number): void => {
       if (mu > low && mu < high) nodes.breakAt(mu, halfWidth);

@@ -56,7 +56,7 @@ const parameter = either((input) => isObject(input) && 'choices' in input, choic
 const named = { key, name, source: textUpTo(LIMITS.source) };
 
 /** The limits are those of the engine. */
-const modulus_Pa = numberWithin(1e5, 1e13);
+const modulus_Pa = numberWithin(1e5, 1.3e12);
 
 const sheetMaterial = closed({
   kind: v.literal('sheet'),

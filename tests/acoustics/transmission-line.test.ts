@@ -81,6 +81,7 @@ describe('transfer matrices', () => {
       for (const u of ANGLES) {
         const one = tauAt(lineAt(isolated(leaf([board, deck])), f), u);
         const rigid = tauAt(lineAt(isolated(top, mat('steel', 0.01, 1e12), base), f), u);
+        // Under the board's 9 kg/m² it is a third as stiff as declared, the stiffest the engine accepts.
         expect(Math.abs(rigid / one - 1)).toBeLessThan(0.02);
       }
     }
