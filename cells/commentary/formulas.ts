@@ -2,24 +2,25 @@
  * The formulas that a text may show, those the engine itself computes with, as MathML. A text names one by key; nobody
  * types a formula language.
  */
-import { html, type TemplateResult } from 'lit';
+import { html, mathml, type TemplateResult } from 'lit';
 
 export interface Formula {
   readonly key: string;
   readonly label: string;
   /** Where it comes from. */
   readonly source: string;
-  readonly math: TemplateResult;
+  readonly math: TemplateResult<1>;
 }
 
-const rho0c0 = html`<msub><mi>ρ</mi><mn>0</mn></msub><msub><mi>c</mi><mn>0</mn></msub>`;
-const mass = html`<msup><mi>m</mi><mo>′</mo></msup>`;
-const stiffness = html`<msup><mi>s</mi><mo>′</mo></msup>`;
-const f0 = html`<msub><mi>f</mi><mn>0</mn></msub>`;
-const oneOver2Pi = html`<mfrac><mn>1</mn><mrow><mn>2</mn><mi>π</mi></mrow></mfrac>`;
-const lg = html`<mi>lg</mi><mspace width="0.17em"></mspace>`;
-const m1 = html`<msubsup><mi>m</mi><mn>1</mn><mo>′</mo></msubsup>`;
-const m2 = html`<msubsup><mi>m</mi><mn>2</mn><mo>′</mo></msubsup>`;
+// Parts of formulas are `mathml`: parsed as `html` they would be unknown elements of no size.
+const rho0c0 = mathml`<msub><mi>ρ</mi><mn>0</mn></msub><msub><mi>c</mi><mn>0</mn></msub>`;
+const mass = mathml`<msup><mi>m</mi><mo>′</mo></msup>`;
+const stiffness = mathml`<msup><mi>s</mi><mo>′</mo></msup>`;
+const f0 = mathml`<msub><mi>f</mi><mn>0</mn></msub>`;
+const oneOver2Pi = mathml`<mfrac><mn>1</mn><mrow><mn>2</mn><mi>π</mi></mrow></mfrac>`;
+const lg = mathml`<mi>lg</mi><mspace width="0.17em"></mspace>`;
+const m1 = mathml`<msubsup><mi>m</mi><mn>1</mn><mo>′</mo></msubsup>`;
+const m2 = mathml`<msubsup><mi>m</mi><mn>2</mn><mo>′</mo></msubsup>`;
 
 export const FORMULAS: readonly Formula[] = [
   {

@@ -93,11 +93,29 @@ test('other block quotes stay what they are', async () => {
   expect(element.shadowRoot!.querySelector('blockquote')).not.toBeNull();
 });
 
-test.each(FORMULAS.map((f) => f.key))('the formula %s becomes MathML', async (key) => {
+test.each(FORMULAS.map((f) => f.key))('every part of the formula %s is MathML and takes room', async (key) => {
   const { element } = await mountText(`[f](formula:${key})`);
   const math = element.shadowRoot!.querySelector('math')!;
-  expect(math).toBeInstanceOf(MathMLElement);
-  expect(math.querySelectorAll('*').length).toBeGreaterThan(4);
+  const parts = [math, ...math.querySelectorAll('*')];
+  expect(parts.length).toBeGreaterThan(5);
+  expect(parts.filter((part) => !(part instanceof MathMLElement)).map((part) => part.localName)).toEqual([]);
+  const roomless = parts.filter((part) => part.localName !== 'mspace' && part.getBoundingClientRect().height === 0);
+  expect(roomless.map((part) => part.outerHTML)).toEqual([]);
+  const fractions = parts.filter((part) => part.localName === 'mfrac');
+  expect(fractions.map((fraction) => fraction.children.length)).toEqual(fractions.map(() => 2));
+});
+
+test('the mass law and the resonance of two masses keep all their letters', async () => {
+  const letters = async (key: string) => {
+    const { element } = await mountText(`[f](formula:${key})`);
+    const parts = element.shadowRoot!.querySelectorAll('mi, mn, mo');
+    return [...parts]
+      .filter((p) => p.getBoundingClientRect().width > 0)
+      .map((p) => p.textContent)
+      .join('');
+  };
+  expect(await letters('mass-law')).toBe('R0=20lgπfm′ρ0c0');
+  expect(await letters('mass-spring-mass')).toBe('f0=12πs′(1m1′+1m2′)');
 });
 
 test.each([
