@@ -12,7 +12,7 @@ import { commentaryStyles } from './commentary-styles.ts';
 import { formula } from './formulas.ts';
 import './insert-bar.ts';
 import type { TextInsert } from './insert-bar.ts';
-import { isLiveValue, liveValue } from './live-value.ts';
+import { isLiveValue, liveValue, unresolvedText } from './live-value.ts';
 
 type RenderText = typeof import('./render-text.ts')['renderText'];
 
@@ -154,7 +154,7 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
     span.className = found ? 'formula' : 'live missing';
     span.title = found ? `${found.label}: ${found.source}` : `There is no formula "${key}".`;
     if (found) render(found.math, span);
-    else span.textContent = link.textContent;
+    else span.textContent = unresolvedText(span.title, link.textContent ?? '');
   }
 
   #edit = (): void => {

@@ -88,6 +88,9 @@ export const commentaryStyles = css`
     color: var(--ink-soft);
   }
   .live.missing {
+    font-weight: 400;
+    color: var(--error-ink);
+    white-space: normal;
     text-decoration-style: wavy;
     text-decoration-color: var(--error-ink);
   }

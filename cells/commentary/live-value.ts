@@ -17,12 +17,19 @@ export function isLiveValue(destination: string): boolean {
   return destination.startsWith(SCHEME);
 }
 
+/** Stands in the text for what could not be resolved. */
+export function unresolvedText(about: string, written: string): string {
+  const reason = `${about.charAt(0).toLowerCase()}${about.slice(1).replace(/\.$/, '')}`;
+  return written ? `[no value: ${reason}; “${written}” was written here]` : `[no value: ${reason}]`;
+}
+
 /**
  * `value:stack/quantity` in the active scenario, `value:scenario/stack/quantity` in the one named; with `-gain` behind
- * the quantity, the difference to the reference scenario. `written` stands where there is no value to show.
+ * the quantity, the difference to the reference scenario. `written` stands while there is no value yet; where there
+ * can be none it is only quoted, since a number that once was true must not look like one that is.
  */
 export function liveValue(notebook: Notebook, results: ResultsView, destination: string, written: string): LiveValue {
-  const missing = (about: string): LiveValue => ({ state: 'missing', text: written || '?', about });
+  const missing = (about: string): LiveValue => ({ state: 'missing', text: unresolvedText(about, written), about });
   const parts = destination.slice(SCHEME.length).split('/');
   if (parts.length < 2 || parts.length > 3) return missing('A live value is value:stack/quantity.');
   const [quantityKey, stackId, scenarioId = notebook.active] = parts.toReversed() as [string, string, string?];

@@ -74,7 +74,7 @@ export const controlStyles = css`
     cursor: pointer;
     white-space: nowrap;
   }
-  button:hover:not(:disabled) {
+  button:hover:not(:disabled, [aria-pressed="true"]) {
     border-color: var(--ink);
     background: var(--paper-sunk);
   }

@@ -51,11 +51,18 @@ test.each([
   ['value:nobody/floor/stc', 'There is no scenario "nobody".'],
   ['value:floor/loudness', 'There is no value "loudness".'],
   ['value:floor', 'A live value is value:stack/quantity.'],
-])('%s is marked and says: %s', async (destination, about) => {
+])('%s is no number in the text, and says: %s', async (destination, about) => {
   const { element } = await mountText(`[41](${destination})`);
   expect(live(element).className).toBe('live missing');
   expect(live(element).title).toBe(about);
-  expect(live(element).textContent).toBe('41');
+  const reason = about.charAt(0).toLowerCase() + about.slice(1, -1);
+  expect(live(element).textContent).toBe(`[no value: ${reason}; “41” was written here]`);
+  expect(getComputedStyle(live(element)).fontWeight).toBe('400');
+});
+
+test('a formula that there is not says so where it would stand', async () => {
+  const { element } = await mountText('[the law](formula:nope)');
+  expect(live(element).textContent).toBe('[no value: there is no formula "nope"; “the law” was written here]');
 });
 
 test('a block quote that begins with Answer: is folded, with the words of its first line on the fold', async () => {

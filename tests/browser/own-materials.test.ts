@@ -70,3 +70,13 @@ test('a number that may be empty goes out of the material when it is emptied', a
   await userEvent.keyboard('{Enter}');
   expect(notebook().materials[0]).not.toHaveProperty('youngsModulusAcross_Pa');
 });
+
+test('a button that fades in is judged as it will be', async () => {
+  const button = document.createElement('button');
+  button.textContent = 'Remove';
+  button.style.cssText = 'opacity: 0.1; transition: opacity 100s; color: #000; background: #fff';
+  document.body.append(button);
+  getComputedStyle(button).opacity;
+  button.style.opacity = '1';
+  expect(await axeProblems(button)).toEqual([]);
+});
