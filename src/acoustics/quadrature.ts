@@ -22,15 +22,15 @@ export const QUADRATURE: Quadrature = {
   frequencies: 4,
   peakFrequencies: 6,
   angles: 6,
-  slowWaves: 5,
+  slowWaves: 4,
   resonance: 5,
-  tolerance: 0.002,
+  tolerance: 0.003,
   bandTolerance: 0.05,
   mostHalvings: 12,
   mostBandHalvings: 2,
 };
 
-/** For thousands of variations: half the time, 99 of 100 floors of two leaves within a third of a decibel. */
+/** For thousands of variations: half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
 export const QUICK_QUADRATURE: Quadrature = {
   frequencies: 2,
   peakFrequencies: 3,

@@ -3,6 +3,7 @@ import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { loadedWave } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
+import { edgeShape } from './resonant-radiation.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 
 /** How far around a resonance its waves are summed, in half-widths. */
@@ -115,7 +116,8 @@ export class ResonantWaves implements Integrand {
         continue;
       }
       line.at(mu, Math.sqrt(mu * mu - 1), true).march(true);
-      out[j] = mu * velocity2[last]! * slowFirst.at(mu) * slow.at(mu);
+      const shape = edgeShape(mu);
+      out[j] = mu * velocity2[last]! * slowFirst.ofShape(shape) * slow.ofShape(shape);
     }
   }
 

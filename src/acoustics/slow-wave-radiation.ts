@@ -25,6 +25,11 @@ export class SlowWaveRadiation {
     return this;
   }
 
+  /** @param shape `edgeShape` of the wave, which is the same for all plates. */
+  ofShape(shape: number): number {
+    return Math.min(this.#scale * shape, this.#cap);
+  }
+
   /** @param mu k/k0 > 1. */
   at(mu: number): number {
     return mu < this.#surelyCapped ? this.#cap : Math.min(this.#scale * edgeShape(mu), this.#cap);
