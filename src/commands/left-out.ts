@@ -1,20 +1,21 @@
+import { posix } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Plugin } from 'vite';
 
 const MARK = '\0left-out:';
 
 /**
- * Builds without packages that a dependency imports for what this page never does. Their exports are functions that do
- * nothing, since some are called when the dependency starts. Whoever comes to use one takes the package off the list:
- * the sources run with all packages, only the built page goes without.
+ * Builds without packages, or single modules of packages (`package/src/module.js`), that a dependency imports for what
+ * this page never does. Their exports are functions that do nothing, since some are called when the dependency starts.
+ * Whoever comes to use one takes it off the list: the sources run with everything, only the built page goes without.
  */
-export function leftOut(packages: readonly string[]): Plugin {
+export function leftOut(parts: readonly string[]): Plugin {
   return {
     name: 'left-out',
     apply: 'build',
     enforce: 'pre',
     async resolveId(source, importer) {
-      if (!packages.includes(source)) return null;
+      if (!parts.some((part) => isPart(part, source, importer))) return null;
       const real = await this.resolve(source, importer, { skipSelf: true });
       return real && `${MARK}${real.id}`;
     },
@@ -24,4 +25,9 @@ export function leftOut(packages: readonly string[]): Plugin {
       return ['const nothing = () => {};', ...exported.map((name) => `export const ${name} = nothing;`)].join('\n');
     },
   };
+}
+
+function isPart(part: string, source: string, importer: string | undefined): boolean {
+  if (!source.startsWith('.') || !importer) return source === part;
+  return posix.join(posix.dirname(importer), source).endsWith(`/node_modules/${part}`);
 }
