@@ -87,7 +87,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           ? html`<band-chart class=${this.dropping ? 'dropping' : ''} .data=${view.data} .label=${view.label} .busy=${view.busy}></band-chart>`
           : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
       }
-      ${view.remarks.map((remark) => html`<p class="note remark">${remark}</p>`)}
+      ${notesOf(view).map((remark) => html`<p class="note remark">${remark}</p>`)}
       ${view.ratings ? this.tools.ratingsTable?.(view.ratings) : nothing}
       ${view.failures.map(({ name, message }) => html`<p class="error" role="status">${name}: ${message}</p>`)}
       ${this.#renderOverlays()}
@@ -215,13 +215,19 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   async #save(format: PictureFormat): Promise<void> {
     const { notebook, cell, chart } = this;
-    const { data, remarks } = this.#view;
+    const { data } = this.#view;
+    const remarks = notesOf(this.#view);
     this.problem = await savePicture(format, {
       names: [notebook.title, cell.title],
       csv: () => bandCsv(data),
       picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, remarks),
     });
   }
+}
+
+/** On screen, on paper and under a saved picture. */
+function notesOf({ remarks, around }: CurvesView): readonly string[] {
+  return around ? [...remarks, around] : remarks;
 }
 
 function opener(label: string, open: boolean, onClick: () => Promise<void>) {

@@ -1,5 +1,6 @@
 /** What a curves cell shows, as data: which curves stand, what is missing and why. */
 import type { Result, ResultsView } from '#cells/contract.ts';
+import { aroundKind } from '#cells/shared/around-counted.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { predictionFrom } from '#src/acoustics/prediction-from.ts';
 import { type BandChartData, type BandSeries, isPoints, levelText } from '#src/charts/band-data.ts';
@@ -25,6 +26,8 @@ export interface CurvesView {
   readonly failures: readonly { readonly name: string; readonly message: string }[];
   /** Under a difference: what it is taken from. Under overlays: whose they are. Under measured bands: how far off. */
   readonly remarks: readonly string[];
+  /** What the curves hold besides the floor; undefined where nothing goes around it. */
+  readonly around?: string;
   /** Of measured bands, beside the prediction's. */
   readonly ratings?: MeasuredRatings | undefined;
   /** Whose overlays are drawn; undefined while there is nothing to explain. */
@@ -52,9 +55,10 @@ export function curvesView(
   const overlays = focus && curveOverlays(cell, focus, notebook.units, tools.overlayMakers);
   const low =
     cell.lowestBand_Hz === 20 ? focus && tools.lowBands?.(notebook, cell.stack, focus.construction, bands_Hz) : [];
+  const apparent = shown.some(({ result: { prediction } }) => prediction && info.paths_dB(prediction).flanking);
   const data: BandChartData = {
     bands_Hz,
-    valueLabel: info.valueLabel,
+    valueLabel: apparent ? info.apparentLabel : info.valueLabel,
     series,
     overlays: [...(low ?? []), ...(overlays?.drawn ?? []), ...(tools.measuredPoints?.(cell, bands_Hz) ?? [])],
     zeroLine: info.relative,
@@ -73,6 +77,7 @@ export function curvesView(
       ...(overlays?.missing ?? []),
       ...((focus && tools.measuredRemarks?.(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
+    ...(apparent && { around: withWalls(notebook, cell) }),
     ratings: focus && tools.measuredRatings?.(cell, focus.prediction, focus.scenario.name),
     focus,
   };
@@ -177,6 +182,12 @@ function remarks(notebook: Notebook, { relative }: CurveQuantityInfo, focus: Sce
     ...(relative && reference ? [`Taken from “${reference.name}”: above the line is better, below it is worse.`] : []),
     ...(focus && notebook.shown.length > 1 ? [`What is laid over the curves belongs to “${focus.name}”.`] : []),
   ];
+}
+
+/** What the curves hold besides the floor, and where to see the floor alone. */
+function withWalls({ flanking }: Notebook, { overlays }: CurvesCell): string {
+  const how = `What goes around by the walls is in the curves (${aroundKind(flanking)})`;
+  return overlays.includes('paths') ? `${how}.` : `${how}; “Paths” shows what the floor alone lets through.`;
 }
 
 function sentence(

@@ -20,6 +20,8 @@ export interface StoryLine {
   readonly values_dB: readonly number[];
   /** Stands out where it is not zero. */
   readonly stress?: true;
+  /** Whole decibels: the rating reads no others. */
+  readonly whole?: true;
 }
 
 /** Undefined for rows that need no story. */
@@ -30,7 +32,7 @@ export function ratingStory(key: string, prediction: Prediction): RatingStory | 
   switch (key) {
     case 'stc': {
       const { STC, fit } = stc(reduction);
-      return contourStory(fit, 'R', { up: true, single_dB: 8 }, `Its value at 500 Hz is the STC: ${wholeNumber(STC)}.`);
+      return contourStory(fit, 'R', { up: true, ...ASTM_E413 }, `Its value at 500 Hz is the STC: ${wholeNumber(STC)}.`);
     }
     case 'rw': {
       const result = rw(reduction);
@@ -59,7 +61,7 @@ export function ratingStory(key: string, prediction: Prediction): RatingStory | 
     case 'iic': {
       const { IIC, fit } = iic(impact);
       const end = `110 less its value at 500 Hz, ${wholeNumber(fit.at500_dB)}, is the IIC: ${wholeNumber(IIC)}.`;
-      return contourStory(fit, 'Ln', { up: false, single_dB: 8 }, end);
+      return contourStory(fit, 'Ln', { up: false, ...ASTM_E989 }, end);
     }
     case 'lnw': {
       const { Lnw, fit, CI } = lnw(impact);
@@ -81,17 +83,23 @@ export function ratingStory(key: string, prediction: Prediction): RatingStory | 
   }
 }
 
-function contourStory(
-  fit: ContourFit,
-  symbol: string,
-  rule: { readonly up: boolean; readonly single_dB?: number },
-  end: string,
-): RatingStory {
+interface ContourRule {
+  readonly up: boolean;
+  readonly single_dB?: number;
+  /** Absent: bands are rated to a tenth of a decibel, as they are shown everywhere. */
+  readonly wholeBy?: string;
+}
+
+const ASTM_E413 = { single_dB: 8, wholeBy: 'ASTM E413' } as const;
+const ASTM_E989 = { single_dB: 8, wholeBy: 'ASTM E989' } as const;
+
+function contourStory(fit: ContourFit, symbol: string, rule: ContourRule, end: string): RatingStory {
   const { bands_Hz, values_dB, contour_dB, deficiencies_dB } = fit;
+  const whole = rule.wholeBy === undefined ? {} : ({ whole: true } as const);
   const lines: StoryLine[] = [
-    { label: symbol, values_dB },
-    { label: 'contour', values_dB: contour_dB },
-    { label: rule.up ? 'short of it' : 'above it', values_dB: deficiencies_dB, stress: true },
+    { label: rule.wholeBy === undefined ? symbol : `${symbol}, rounded`, values_dB, ...whole },
+    { label: 'contour', values_dB: contour_dB, ...whole },
+    { label: rule.up ? 'short of it' : 'above it', values_dB: deficiencies_dB, stress: true, ...whole },
   ];
   if (fit.governs === 'none')
     return { sentences: [`No rating: ${fit.missing_Hz.join(', ')} Hz missing.`], bands_Hz, lines };
@@ -101,6 +109,9 @@ function contourStory(
     : `the largest is ${dB(fit.largest_dB)} at ${fit.largestBand_Hz} Hz, all together they are`;
   return {
     sentences: [
+      ...(rule.wholeBy === undefined
+        ? []
+        : [`${rule.wholeBy} was written for whole decibels: ${symbol} of each band is rounded first.`]),
       `The contour moves ${rule.up ? 'up' : 'down'} by whole decibels as long as what ${
         rule.up ? 'falls short of it' : 'rises above it'
       } stays within 32 dB in all${limit}.`,

@@ -5,12 +5,16 @@ import { levelText } from '#src/charts/band-data.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
-import type { Flanking, Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
+import type { Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import { type CellProperties, NotebookEdit, type Result, type ResultsView } from '../contract.ts';
+import { aroundKind, countsAround } from '../shared/around-counted.ts';
+import { bringIntoView } from '../shared/bring-into-view.ts';
 import { controlStyles } from '../shared/controls.ts';
-import { signed } from '../shared/number-words.ts';
+import { ofFloorAlone } from '../shared/floor-alone.ts';
+import { signed, wholeNumber } from '../shared/number-words.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
+import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
 import './field-part.ts';
 import { RATING_ROWS, type RatingRow } from './rating-rows.ts';
@@ -25,7 +29,7 @@ interface Column {
 /** The single numbers of the shown scenarios side by side, with what each gains over the reference. */
 @customElement('ratings-cell')
 export class RatingsCell extends LitElement implements CellProperties<RatingsCellModel> {
-  static override styles = [controlStyles, ratingsStyles, outsideCheckedStyles];
+  static override styles = [controlStyles, segmentedStyles, ratingsStyles, outsideCheckedStyles];
 
   @property({ attribute: false }) notebook!: Notebook;
   @property({ attribute: false }) cell!: RatingsCellModel;
@@ -36,15 +40,13 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
 
   override render() {
     const { notebook, cell } = this;
-    const columns = notebook.shown.map((id) => ({
-      scenario: findScenario(notebook, id),
-      result: this.results.of(id, cell.stack),
-    }));
-    const reference = this.results.of(notebook.reference, cell.stack);
+    const columns = notebook.shown.map((id) => ({ scenario: findScenario(notebook, id), result: this.#of(id) }));
+    const reference = this.#of(notebook.reference);
     const picker = stackPicker(notebook, cell.stack, (stack) =>
       this.dispatchEvent(new NotebookEdit('stack of the ratings', (n) => updateCell(n, cell.id, 'ratings', { stack }))),
     );
     return html`<div class="screen-only">${picker}</div>
+      ${this.#counted()}
       <div class="scroll" tabindex="0" role="region" aria-label="Ratings of the shown scenarios" ${fadeWhereMore()}>
         <table class="ratings" style="--columns: ${columns.length}">
           <thead>
@@ -65,10 +67,39 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
       </div>
       <p class="note">
         Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
-        more. ${aroundNote(notebook.flanking)}
+        more.
       </p>
       ${outsideCheckedNote(notebook, cell.stack)} ${this.#story()} ${this.#failures(columns)}
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;
+  }
+
+  #of(scenarioId: string): Result {
+    const result = this.results.of(scenarioId, this.cell.stack);
+    return this.cell.floorAlone ? ofFloorAlone(result) : result;
+  }
+
+  #counted() {
+    const { notebook, cell } = this;
+    const { floorAlone = false } = cell;
+    const choice = segmented({
+      label: 'What is rated',
+      name: 'rated',
+      choices: [
+        { value: 'together', label: 'floor and walls' },
+        { value: 'alone', label: 'floor alone' },
+      ],
+      value: floorAlone ? 'alone' : 'together',
+      onChange: (value) =>
+        this.dispatchEvent(
+          new NotebookEdit('what is rated', (n) =>
+            updateCell(n, cell.id, 'ratings', { floorAlone: value === 'alone' }),
+          ),
+        ),
+    });
+    return html`<div class="counted">
+      ${countsAround(notebook) ? html`<div class="screen-only">${choice}</div>` : nothing}
+      <p class="note">${countedNote(notebook, floorAlone)}</p>
+    </div>`;
   }
 
   #head(scenario: Scenario) {
@@ -90,9 +121,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
                 class="quiet"
                 aria-expanded=${told}
                 aria-label="How ${row.label} came about"
-                @click=${() => {
-                  this.told = told ? undefined : row.key;
-                }}
+                @click=${() => this.#tell(told ? undefined : row.key)}
               >
                 ${row.label}
               </button>`
@@ -131,12 +160,15 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     const { notebook, told } = this;
     if (told === undefined) return nothing;
     const row = RATING_ROWS.find((r) => r.key === told)!;
-    const { prediction } = this.results.of(notebook.active, this.cell.stack);
+    const { prediction } = this.#of(notebook.active);
     const story = prediction && ratingStory(told, prediction);
     if (!story) return nothing;
     const { name } = findScenario(notebook, notebook.active);
-    return html`<section class="story" aria-label="How ${row.label} came about in ${name}">
-      <h3>${row.label} of ${name}</h3>
+    return html`<section class="story" aria-label="How ${row.label} came about in ${name}" @keydown=${this.#onStoryKey}>
+      <div class="story-head">
+        <h3 tabindex="-1">${row.label} of ${name}</h3>
+        <button class="quiet screen-only" @click=${this.#closeStory}>Close</button>
+      </div>
       ${story.sentences.map((sentence) => html`<p>${sentence}</p>`)}
       <div class="scroll" tabindex="0" role="region" aria-label="Band by band" ${fadeWhereMore()}>
         <table>
@@ -154,6 +186,27 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     </section>`;
   }
 
+  /** The story stands under the table, often below the window: the reader is taken there, and back with the button. */
+  async #tell(key: string | undefined): Promise<void> {
+    this.told = key;
+    await this.updateComplete;
+    const story = this.renderRoot.querySelector('.story');
+    if (!story) return;
+    story.querySelector('h3')!.focus({ preventScroll: true });
+    bringIntoView(story);
+  }
+
+  #onStoryKey = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape') return;
+    event.stopPropagation();
+    this.#closeStory();
+  };
+
+  #closeStory = (): void => {
+    this.renderRoot.querySelector<HTMLElement>('button[aria-expanded="true"]')?.focus();
+    this.told = undefined;
+  };
+
   #failures(columns: readonly Column[]) {
     const failed = columns.flatMap(({ scenario, result }) =>
       result.state === 'failed' ? [html`<p class="error">${scenario.name}: ${result.message}</p>`] : [],
@@ -162,19 +215,24 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
   }
 }
 
-/** What goes around is part of what is rated, as far as the notebook takes it to. */
-function aroundNote({ kind }: Flanking): string {
-  if (kind === 'none') return 'Ratings are predicted for a laboratory in which nothing goes around the floor.';
-  const how = kind === 'by the walls' ? 'computed wall by wall' : `a limit, “${kind}”`;
-  return `What goes around the floor is in the ratings as this notebook takes it (${how}); the floor alone would rate the same or better.`;
+/** What is rated: the floor with or without its walls. */
+function countedNote(notebook: Notebook, floorAlone: boolean): string {
+  if (!countsAround(notebook))
+    return 'Predicted as in a laboratory, where nothing goes around the floor; a building is worse.';
+  const how = aroundKind(notebook.flanking);
+  if (floorAlone)
+    return `The floor alone, as in a laboratory. What goes around by the walls (${how}) is left out here; curves, texts and paths count it.`;
+  return notebook.flanking.kind === 'by the walls'
+    ? `Floor and walls together (${how}), as in apparent values: R′w, ASTC, L′n,w, AIIC.`
+    : `Airborne: floor and walls together (${how}), as in apparent values: R′w, ASTC. Impact: the floor alone, since a limit says nothing about footsteps.`;
 }
 
-function storyLine({ label, values_dB, stress }: StoryLine) {
+function storyLine({ label, values_dB, stress, whole }: StoryLine) {
   return html`<tr>
     <th scope="row">${label}</th>
     ${values_dB.map(
       (value) => html`<td class="number ${stress && value > 0 ? 'stress' : ''}">
-        ${levelText(value)}
+        ${whole ? wholeNumber(value) : levelText(value)}
       </td>`,
     )}
   </tr>`;

@@ -70,6 +70,26 @@ export const ratingsStyles = css`
     padding: var(--space-3) var(--space-4);
     border-left: 2px solid var(--hairline-strong);
   }
+  .story {
+    scroll-margin-block: var(--space-4);
+  }
+  .story-head {
+    display: flex;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: var(--space-3);
+  }
+  .counted {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-1) var(--space-3);
+    margin-bottom: var(--space-2);
+  }
+  .counted .note {
+    flex: 1 1 20rem;
+    margin: 0;
+  }
   .story p {
     max-width: var(--reading-width);
   }

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { CELL_KINDS, type CellKindInfo } from '#cells/cell-registry.ts';
 import { NotebookEdit, type ResultsView } from '#cells/contract.ts';
+import { bringIntoView } from '#cells/shared/bring-into-view.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { addCell } from '#src/notebook/edits/add-cell.ts';
@@ -60,7 +61,7 @@ export class CellColumn extends LitElement {
   /** Brings the first cell that shows a stack into view, and the field in it. */
   reveal(stack: string, path: FieldPath): void {
     const frame = this.#frames.find(({ cell }) => cell.kind === 'stack' && cell.stack === stack);
-    frame?.scrollIntoView({ block: 'start', behavior: 'smooth' });
+    if (frame) bringIntoView(frame, 'start');
     frame?.revealField(path);
   }
 

@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FieldReveal, NotebookEdit, ResultsView } from '#cells/contract.ts';
 import type { NumberStudyRequest } from '#cells/number-study-request.ts';
+import { aroundKind, countsAround } from '#cells/shared/around-counted.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { OnceAFrame } from '#src/charts/once-a-frame.ts';
 import { type History, redoLabel, undoLabel } from '#src/notebook/history.ts';
@@ -120,7 +121,7 @@ export class SlabSpringApp extends LitElement {
         <scenario-rail .notebook=${notebook} .readOnly=${readOnly}></scenario-rail>
         <main tabindex="-1">
           <cell-column .notebook=${notebook} .results=${this.results} .readOnly=${readOnly}></cell-column>
-          ${cautions()}
+          ${cautions(notebook)}
         </main>
       </div>
       <results-announcer .notebook=${notebook} .results=${this.results}></results-announcer>
@@ -319,10 +320,13 @@ export class SlabSpringApp extends LitElement {
 }
 
 /** Stands under every notebook, on screen and on paper. */
-function cautions() {
+function cautions(notebook: Notebook) {
+  const what = countsAround(notebook)
+    ? `Predictions are of a floor as a laboratory would find it, with what this notebook counts around it by the walls
+        (${aroundKind(notebook.flanking)}); a building may be worse by its joints and its workmanship.`
+    : `Predictions are laboratory-like: in a building sound also goes around by the walls, and it comes out worse.`;
   return html`<aside class="cautions" aria-label="What the numbers are">
-    Predictions are laboratory-like: in a building sound also goes around by the walls, and it comes out worse. Nothing
-    here is a verdict on load, fire or health; local codes and licensed practice decide.
+    ${what} Nothing here is a verdict on load, fire or health; local codes and licensed practice decide.
   </aside>`;
 }
 

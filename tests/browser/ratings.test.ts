@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { page } from 'vitest/browser';
+import { page, userEvent } from 'vitest/browser';
 import '#cells/ratings/ratings-cell.ts';
 import type { ResultsView } from '#cells/contract.ts';
 import { RATING_ROWS } from '#cells/ratings/rating-rows.ts';
@@ -68,6 +68,53 @@ test.each(RATING_ROWS.filter((r) => r.group !== 'Build-up').map((r) => r.label))
     expect(words(story)).toContain(label.startsWith('Rw (C') ? shown!.split(' ')[0]! : last);
   },
 );
+
+test('says that floor and walls are rated together, and rates the floor alone on request', async () => {
+  const { element, notebook } = await mountRatings();
+  const note = page.getByText('floor and walls together', { exact: false });
+  await expect.element(note).toHaveTextContent('R′w, ASTC. Impact: the floor alone');
+  const alone = readyResults(practiceRoom({ flanking: { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 } }));
+  const counted = row(element, 'STC')[3];
+  await page.getByRole('radio', { name: 'floor alone' }).click();
+  await expect.element(page.getByText('is left out here', { exact: false })).toBeVisible();
+  const { STC } = alone.of('both', 'floor').prediction!.ratings;
+  expect(row(element, 'STC')[3]).toMatch(new RegExp(`^${STC} `));
+  expect(row(element, 'STC')[3]).not.toBe(counted);
+  expect(notebook().cells.find((c) => c.id === 'ratings')).toMatchObject({ floorAlone: true });
+});
+
+test('without anything around there is no choice, and a building is said to be worse', async () => {
+  const flanking = { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 } as const;
+  await mountCell(document.createElement('ratings-cell'), practiceRoom({ flanking }), 'ratings');
+  await expect.element(page.getByText('a building is worse', { exact: false })).toBeVisible();
+  expect(page.getByRole('radio', { name: 'floor alone' }).elements()).toEqual([]);
+});
+
+test('a story that opens below the window is brought into it, takes the focus and gives it back', async () => {
+  await page.viewport(800, 400);
+  await mountRatings();
+  const opener = page.getByRole('button', { name: 'How STC came about' });
+  await opener.click();
+  const story = page.getByRole('region', { name: 'How STC came about in Slab on top' });
+  const shows = () => {
+    const { top, bottom } = story.element().getBoundingClientRect();
+    return top >= 0 && bottom <= innerHeight;
+  };
+  await expect.poll(shows).toBe(true);
+  const focused = () => (opener.element().getRootNode() as ShadowRoot).activeElement?.textContent?.trim();
+  expect(focused()).toBe('STC of Slab on top');
+  await userEvent.keyboard('{Escape}');
+  await expect.poll(() => story.elements().length).toBe(0);
+  expect(focused()).toBe('STC');
+});
+
+test('a story of whole decibels says that its bands are rounded', async () => {
+  const { element } = await mountRatings();
+  await page.getByRole('button', { name: 'How STC came about' }).click();
+  const story = element.shadowRoot!.querySelector('.story')!;
+  expect(words(story)).toContain('ASTM E413 was written for whole decibels: R of each band is rounded first.');
+  expect([...story.querySelectorAll('tbody td')].filter((td) => !/^\s*−?\d+\s*$/.test(td.textContent!))).toEqual([]);
+});
 
 test('the deficiencies of the STC contour add up to the sum that the story names', async () => {
   const { element } = await mountRatings();

@@ -157,8 +157,21 @@ test('the label says quantity, range and extremes of every curve', () => {
   const { label } = curvesView(percussionNotebook(1), curvesCell(), ready());
   const { R_dB } = madeUpPrediction(40);
   expect(label).toBe(
-    `Curves of the transmission loss R in one-third-octave bands, 50 to 5000 Hz: Existing floor from ${Math.min(...R_dB).toFixed(1)} to ${Math.max(...R_dB).toFixed(1)} dB.`,
+    `Curves of the apparent transmission loss R′ in one-third-octave bands, 50 to 5000 Hz: Existing floor from ${Math.min(...R_dB).toFixed(1)} to ${Math.max(...R_dB).toFixed(1)} dB.`,
   );
+});
+
+test('curves say that they hold what goes around by the walls, where they do', () => {
+  const view = (quantity: CurvesCell['quantity'], result?: Result, overlays: CurvesCell['overlays'] = []) =>
+    curvesView(percussionNotebook(1), curvesCell({ quantity, overlays }), ready(result && { s1: result }));
+  expect(view('airborne').around).toMatch(/in the curves .*; “Paths” shows what the floor alone lets through\.$/);
+  expect(view('airborne', undefined, ['paths']).around).toMatch(/in the curves \([^)]*\)\.$/);
+  // A limit says nothing about footsteps.
+  expect(view('impact').around).toBeUndefined();
+  const { flanking: _, ...floor } = madeUpPrediction(40).paths_dB;
+  const alone = view('airborne', { state: 'ready', prediction: madeUpPrediction(40, { paths_dB: floor }) });
+  expect(alone.around).toBeUndefined();
+  expect(alone.data.valueLabel).toBe('transmission loss R, dB');
 });
 
 describe('from 20 Hz', () => {

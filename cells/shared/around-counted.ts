@@ -1,0 +1,13 @@
+/** What of the sound that goes around by the walls is in the numbers shown, in words. */
+import type { Flanking, Notebook } from '#src/notebook/types.ts';
+
+/** Whether the notebook counts anything around the floor: walls one by one need walls. */
+export function countsAround({ flanking: { kind, walls } }: Notebook): boolean {
+  return kind === 'by the walls' ? Boolean(walls?.length) : kind !== 'none';
+}
+
+/** "ordinary walls, assumed": to stand in brackets. */
+export function aroundKind({ kind }: Flanking): string {
+  if (kind === 'by the walls') return 'computed wall by wall';
+  return kind === 'own' ? 'as a limit of your own' : `as a limit, ${kind} walls, assumed`;
+}
