@@ -31,10 +31,11 @@ export function prepareFluidLayer(medium: FluidMedium, thickness_m: number, out:
  * is small: cos z and sin z/z by six terms of their series for |z| ≤ 1 (to 1e-11), doubled as often as it takes.
  *
  * @param layers What `prepareFluidLayer` wrote; the layer's from index `at` on.
- * @param kx2 Wave number² along the layer, rad²/m².
+ * @param along Wave number² along the layer, kx², rad²/m², in place 0: a number by itself would be put on the heap, a
+ *   hundred thousand times in one prediction.
  */
-export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: Float64Array): void {
-  const zRe = layers[at + 1]! - kx2 * layers[at]!;
+export function fluidLayer(layers: Float64Array, at: number, along: Float64Array, out: Float64Array): void {
+  const zRe = layers[at + 1]! - along[0]! * layers[at]!;
   const zIm = layers[at + 2]!;
   let x = zRe;
   let y = zIm;
@@ -44,7 +45,9 @@ export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: F
   let sincRe: number;
   let sincIm: number;
   if (size > SERIES4) {
-    trigonometric(x, y, circular);
+    circular[0] = x;
+    circular[1] = y;
+    trigonometric();
     cosRe = circular[0]!;
     cosIm = circular[1]!;
     sincRe = circular[2]!;
@@ -99,10 +102,13 @@ export function fluidLayer(layers: Float64Array, at: number, kx2: number, out: F
   out[5] = qRe * cRe - qIm * cIm;
 }
 
+/** What `trigonometric` is given, x and y, and what it gives back. */
 const circular = new Float64Array(4);
 
 /** cos z and sin z/z by z² = x + jy, z = p − jq with q ≥ 0, held back where nothing is left to count. */
-function trigonometric(x: number, y: number, out: Float64Array): void {
+function trigonometric(): void {
+  const x = circular[0]!;
+  const y = circular[1]!;
   const modulus = Math.sqrt(x * x + y * y);
   let p: number;
   let q: number;
@@ -119,10 +125,10 @@ function trigonometric(x: number, y: number, out: Float64Array): void {
   const cos = Math.cos(p);
   const sin = Math.sin(p);
   // cos(p − jq) = cos p cosh q + j sin p sinh q; sin(p − jq) = sin p cosh q − j cos p sinh q
-  out[0] = cos * cosh;
-  out[1] = sin * sinh;
+  circular[0] = cos * cosh;
+  circular[1] = sin * sinh;
   const sinRe = sin * cosh;
   const sinIm = -cos * sinh;
-  out[2] = (sinRe * p - sinIm * q) / modulus;
-  out[3] = (sinIm * p + sinRe * q) / modulus;
+  circular[2] = (sinRe * p - sinIm * q) / modulus;
+  circular[3] = (sinIm * p + sinRe * q) / modulus;
 }

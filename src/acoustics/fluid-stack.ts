@@ -9,19 +9,19 @@ const NOTHING = [1, 0, 0, 0, 0, 0];
  * `out` from index `at` on.
  *
  * @param layers What `prepareFluidLayer` wrote; the cavity's from number `first` to before `end`.
- * @param kx2 Wave number² along the layers, rad²/m².
+ * @param along Wave number² along the layers, kx², rad²/m², in place 0.
  */
 export function fluidStack(
   layers: Float64Array,
   first: number,
   end: number,
-  kx2: number,
+  along: Float64Array,
   out: Float64Array,
   at: number,
 ): void {
   let j = first;
   if (j === end) fluid.set(NOTHING);
-  else fluidLayer(layers, j * FLUID_NUMBERS, kx2, fluid);
+  else fluidLayer(layers, j * FLUID_NUMBERS, along, fluid);
   let aRe = fluid[0]!;
   let aIm = fluid[1]!;
   let bRe = fluid[2]!;
@@ -31,7 +31,7 @@ export function fluidStack(
   let dRe = aRe;
   let dIm = aIm;
   for (j++; j < end; j++) {
-    fluidLayer(layers, j * FLUID_NUMBERS, kx2, fluid);
+    fluidLayer(layers, j * FLUID_NUMBERS, along, fluid);
     const sameRe = fluid[0]!;
     const sameIm = fluid[1]!;
     const upRe = fluid[2]!;

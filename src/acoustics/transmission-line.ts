@@ -176,8 +176,8 @@ export class TransmissionLine {
     this.#evanescent = evanescent;
     for (let i = 0; i + 1 < this.#leaves; i++) {
       if (this.#isMat[i]) continue;
-      const inside = insideKx2(this.#bay4[i]!, this.#k02 * s2);
-      fluidStack(this.#fluids, this.#firstFluid[i]!, this.#firstFluid[i + 1]!, inside, this.#matrices, 8 * i);
+      along[0] = insideKx2(this.#bay4[i]!, this.#k02 * s2);
+      fluidStack(this.#fluids, this.#firstFluid[i]!, this.#firstFluid[i + 1]!, along, this.#matrices, 8 * i);
     }
     return this;
   }
@@ -276,6 +276,8 @@ export class TransmissionLine {
   }
 }
 
+/** kx² in the cavity at hand, rad²/m². */
+const along = new Float64Array(1);
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
 const ends: ChainEnds = { upperBending_Nm: 0, upperMass_kg_m2: 0, lowerBending_Nm: 0, lowerMass_kg_m2: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };

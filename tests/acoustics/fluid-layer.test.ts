@@ -32,7 +32,7 @@ it.each(SIZES)('a fluid layer with |kz d|² = %d is what the closed form says, t
       const medium = { kRe: Math.sqrt(-im), kIm: -Math.sqrt(-im) / 2, zcRe: 900, zcIm: -200 };
       const kx2 = medium.kRe ** 2 - medium.kIm ** 2 - re;
       prepareFluidLayer(medium, d, layers, FLUID_NUMBERS);
-      fluidLayer(layers, FLUID_NUMBERS, kx2, out);
+      fluidLayer(layers, FLUID_NUMBERS, Float64Array.of(kx2), out);
       const [zkRe, zkIm] = times([medium.zcRe, medium.zcIm], [medium.kRe, medium.kIm]);
       const expected = judge(re, im, d, zkRe, zkIm);
       for (let i = 0; i < 6; i += 2) {
