@@ -81,7 +81,7 @@ export class CommentaryCell extends LitElement implements CellProperties<Comment
         }
       </div>
       ${
-        this.editing
+        this.editing || !(this.#page || this.problem)
           ? nothing
           : html`<p class="screen-only tools">
               <button class="quiet" @click=${this.#edit}>${icon('edit')} Edit the text</button>

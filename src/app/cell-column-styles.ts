@@ -1,6 +1,10 @@
 import { css } from 'lit';
 
 export const cellColumnStyles = css`
+  /* A notebook opens from the top: nothing shows that what comes above it would push down. */
+  .opening > cell-frame[pending] ~ * {
+    visibility: hidden;
+  }
   .place {
     display: flex;
     align-items: center;
@@ -57,6 +61,9 @@ export const cellColumnStyles = css`
     line-height: var(--leading);
   }
   @media print {
+    .opening > cell-frame[pending] ~ * {
+      visibility: visible;
+    }
     .place {
       min-height: var(--space-4);
     }

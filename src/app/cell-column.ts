@@ -15,6 +15,7 @@ import './cell-frame.ts';
 import { cellColumnStyles } from './cell-column-styles.ts';
 import { type CellFrame, type CellWanted, DRAGGED_CELL } from './cell-frame.ts';
 import { cellTitle } from './cell-title.ts';
+import { LONGEST_WAIT_MS } from './until-laid-out.ts';
 
 /** The cells under each other; a new one is added at the end, or where a cell's own menu asks for it. */
 @customElement('cell-column')
@@ -28,6 +29,9 @@ export class CellColumn extends LitElement {
   /** Where a new cell is about to be put in. */
   @state() private choosingAt: number | undefined;
   @state() private dropAt: number | undefined;
+  /** The notebook has just come: its cells show one after the other, from the top. */
+  @state() private opening = false;
+  #opened: ReturnType<typeof setTimeout> | undefined;
   /** Id of a cell that was asked for here and is not on the page yet. */
   #added: string | undefined;
   /** Where the focus was before an update. */
@@ -36,6 +40,7 @@ export class CellColumn extends LitElement {
   override render() {
     const { cells } = this.notebook;
     return html`<div
+      class=${this.opening ? 'opening' : ''}
       @dragover=${this.#onDragOver}
       @drop=${this.#onDrop}
       @cell-drag-end=${this.#onDragEnd}
@@ -65,7 +70,8 @@ export class CellColumn extends LitElement {
     frame?.revealField(path);
   }
 
-  protected override willUpdate(): void {
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('notebook') && changed.get('notebook')?.id !== this.notebook.id) this.#open();
     const frame = (this.renderRoot as ShadowRoot).activeElement;
     this.#focused =
       frame?.localName === 'cell-frame'
@@ -82,6 +88,14 @@ export class CellColumn extends LitElement {
     if (!frame.isConnected) this.#focusNear(index);
     else if (inner instanceof HTMLElement) inner.focus();
     if (frame.isConnected && !(this.renderRoot as ShadowRoot).activeElement) (frame as CellFrame).focusActions();
+  }
+
+  #open(): void {
+    this.opening = true;
+    clearTimeout(this.#opened);
+    this.#opened = setTimeout(() => {
+      this.opening = false;
+    }, LONGEST_WAIT_MS);
   }
 
   get #frames(): CellFrame[] {

@@ -50,15 +50,32 @@ export const cellFrameStyles = css`
       inset: -2rem 0 auto auto;
     }
   }
-  /* What is off screen is neither laid out nor painted; the sizes are guesses until it was seen once. */
+  /*
+   * What is off screen is neither laid out nor painted once its height is known and remembered; before that there are
+   * guesses.
+   */
   .body {
-    content-visibility: auto;
-    contain-intrinsic-height: auto 36rem;
     margin: -0.5rem;
     padding: 0.5rem;
+    contain-intrinsic-height: auto 36rem;
   }
-  :host([kind="commentary"]) .body {
-    contain-intrinsic-height: auto 12rem;
+  :host([pending]) .body {
+    min-height: 36rem;
+  }
+  :host([pending][kind="commentary"]) .body {
+    min-height: 12rem;
+  }
+  :host([measured]) .body {
+    content-visibility: auto;
+  }
+  .loading {
+    visibility: hidden;
+    animation: wait 0s 0.4s forwards;
+  }
+  @keyframes wait {
+    to {
+      visibility: visible;
+    }
   }
   .seen-title {
     font-size: var(--size-h2);
@@ -76,8 +93,11 @@ export const cellFrameStyles = css`
       break-after: avoid;
       break-inside: avoid;
     }
-    .body {
+    :host([measured]) .body {
       content-visibility: visible;
+    }
+    :host([pending]) .body {
+      min-height: 0;
     }
   }
 `;

@@ -7,7 +7,7 @@ import { editableTitle, grownTextStyles } from '#cells/shared/grown-text.ts';
 import { icon } from '#cells/shared/icons.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import '#cells/shared/pop-menu.ts';
-import { OutOfSight } from '#src/charts/out-of-sight.ts';
+import { OutOfSight, REST_MS } from '#src/charts/out-of-sight.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { moveCell } from '#src/notebook/edits/move-cell.ts';
@@ -19,6 +19,7 @@ import { messageOf } from '#src/notebook/message-of.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
 import { cellFrameStyles } from './cell-frame-styles.ts';
 import { cellTitle, hasOwnTitle } from './cell-title.ts';
+import { untilLaidOut } from './until-laid-out.ts';
 
 export const DRAGGED_CELL = 'application/x-slab-and-spring-cell';
 
@@ -42,6 +43,10 @@ export class CellFrame extends LitElement {
   @property({ attribute: false }) results!: ResultsView;
   @property({ type: Boolean }) readOnly = false;
   @property({ reflect: true }) kind = '';
+  /** What is in the cell is not laid out yet: while a notebook opens, what stands below waits for it. */
+  @property({ type: Boolean, reflect: true }) pending = true;
+  /** Its height is known, so that it need not be laid out while it is out of sight. */
+  @property({ type: Boolean, reflect: true }) measured = false;
 
   @state() private element: CellElement | undefined;
   @state() private problem: string | undefined;
@@ -58,7 +63,10 @@ export class CellFrame extends LitElement {
 
   protected override willUpdate(): void {
     this.kind = this.cell.kind;
-    if (this.cell.folded) return;
+    if (this.cell.folded) {
+      this.pending = false;
+      return;
+    }
     if (!this.element) {
       if (!this.problem) void this.#load();
       return;
@@ -72,6 +80,7 @@ export class CellFrame extends LitElement {
   };
 
   #hand(element: CellElement): void {
+    if (this.#isFresh) void this.#settle(element);
     this.#isFresh = false;
     element.notebook = this.notebook;
     element.cell = this.cell;
@@ -112,7 +121,7 @@ export class CellFrame extends LitElement {
         <p>This cell could not be loaded: ${this.problem}.</p>
         <button @click=${this.#loadAgain}>Try again</button>
       </div>`;
-    return this.element ?? html`<p class="note" aria-busy="true">Loading …</p>`;
+    return this.element ?? html`<p class="note loading" aria-busy="true">Loading …</p>`;
   }
 
   #actions(title: string) {
@@ -161,8 +170,19 @@ export class CellFrame extends LitElement {
       this.element = await makeCellElement(this.cell.kind, this.ownerDocument);
     } catch (error) {
       this.problem = messageOf(error);
+      this.pending = false;
     }
     this.#loading = false;
+  }
+
+  async #settle(element: CellElement): Promise<void> {
+    await untilLaidOut(element);
+    this.pending = false;
+    // Pictures that are out of sight are drawn when changes rest.
+    await new Promise((resolve) => setTimeout(resolve, 2 * REST_MS));
+    // Beginning to skip what is seen would let it vanish for a frame.
+    await this.#sight.left();
+    this.measured = true;
   }
 
   #loadAgain = (): void => {

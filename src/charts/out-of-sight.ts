@@ -2,7 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { updateAtOnce } from './update-at-once.ts';
 
 /** How long changes must rest before what is out of sight follows them, ms. */
-const REST_MS = 250;
+export const REST_MS = 250;
 /** What lies this near to the window counts as in sight. */
 const MARGIN = '50%';
 
@@ -17,6 +17,7 @@ export class OutOfSight implements ReactiveController {
   #printing = false;
   #rested = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #leave = () => {};
   /** Settles when the browser has looked for the first time. */
   readonly #looked: Promise<void>;
 
@@ -31,6 +32,7 @@ export class OutOfSight implements ReactiveController {
         this.#seen = entries.at(-1)!.isIntersecting;
         if (this.#seen && this.#timer !== undefined) this.#catchUp();
         looked();
+        if (!this.#seen) this.#leave();
       },
       { rootMargin: MARGIN },
     );
@@ -69,6 +71,14 @@ export class OutOfSight implements ReactiveController {
   async turn(): Promise<void> {
     await this.#looked;
     if (!this.#seen) await idle();
+  }
+
+  /** Settles as soon as the host is out of sight. */
+  left(): Promise<void> {
+    if (!this.#seen) return Promise.resolve();
+    return new Promise((resolve) => {
+      this.#leave = resolve;
+    });
   }
 
   /** On paper everything is in sight. */
