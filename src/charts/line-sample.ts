@@ -3,7 +3,10 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { markerPaint, markerPath, markerScale } from './marker-paths.ts';
 import type { ScenarioMark } from './scenario-marks.ts';
 
-/** Decoration only: the name beside it speaks. */
+/**
+ * Decoration only: the name beside it speaks. The marker is drawn around the origin without being moved there: in the head
+ * of a table that goes on over pages browsers print a picture without its transforms.
+ */
 export function lineSample({
   color,
   dash,
@@ -18,13 +21,13 @@ export function lineSample({
 }): TemplateResult {
   return html`<svg
     class="line-sample"
-    viewBox="0 0 36 12"
+    viewBox="-18 -6 36 12"
     width="36"
     height="12"
     aria-hidden="true"
     style="color: ${color}; width: 36px; height: 12px; flex: none"
   >
-    ${svg`<path d="M1 6h34" fill="none" stroke="currentColor" stroke-width=${hollow ? 1 : 2} stroke-dasharray=${dash}></path>`}
+    ${svg`<path d="M-17 0h34" fill="none" stroke="currentColor" stroke-width=${hollow ? 1 : 2} stroke-dasharray=${dash}></path>`}
     ${marker ? markerShape(marker, hollow) : nothing}
   </svg>`;
 }
@@ -33,7 +36,7 @@ function markerShape(marker: ScenarioMark['marker'], hollow: boolean) {
   const path = markerPath(marker);
   const paint = markerPaint(path, 'currentColor', hollow);
   return svg`<path
-    transform="translate(18 6) scale(${markerScale(hollow)})"
+    transform=${hollow ? `scale(${markerScale(hollow)})` : nothing}
     d=${path.d}
     fill=${paint.fill}
     stroke=${paint.stroke}

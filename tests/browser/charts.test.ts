@@ -62,6 +62,19 @@ test('the picture is one image with one sentence, and nothing in it speaks besid
   expect(await axeProblems(chart)).toEqual([]);
 });
 
+test('the marker of a sample lies in its middle without being moved there, which paper may forget', async () => {
+  const chart = await bandChart();
+  const samples = [...chart.shadowRoot!.querySelectorAll('.key .line-sample')];
+  expect(samples).toHaveLength(2);
+  for (const sample of samples) {
+    const [, marker] = sample.querySelectorAll('path');
+    expect(marker!.getAttribute('transform')).toBeNull();
+    const [outer, inner] = [sample, marker!].map((e) => e.getBoundingClientRect());
+    expect(inner!.left + inner!.width / 2).toBeCloseTo(outer!.left + outer!.width / 2, 1);
+    expect(inner!.top + inner!.height / 2).toBeCloseTo(outer!.top + outer!.height / 2, 1);
+  }
+});
+
 test('with room every band is labelled, in its nominal frequency', async () => {
   const labels = texts(await bandChart(data(), '960px'));
   expect(labels).toEqual(expect.arrayContaining(BANDS_HZ.map(String)));
