@@ -31,8 +31,8 @@ export function prepareFluidLayer(medium: FluidMedium, thickness_m: number, out:
  * is small: cos z and sin z/z by six terms of their series for |z| ≤ 1 (to 1e-11), doubled as often as it takes.
  *
  * @param layers What `prepareFluidLayer` wrote; the layer's from index `at` on.
- * @param along Wave number² along the layer, kx², rad²/m², in place 0: a number by itself would be put on the heap, a
- *   hundred thousand times in one prediction.
+ * @param along Wave number² along the layer, kx², rad²/m², in place 0: a number by itself would be put on the heap, tens
+ *   of thousands of times in one prediction.
  */
 export function fluidLayer(layers: Float64Array, at: number, along: Float64Array, out: Float64Array): void {
   const zRe = layers[at + 1]! - along[0]! * layers[at]!;
