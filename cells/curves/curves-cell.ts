@@ -18,7 +18,8 @@ import { needsTools, OVERLAYS } from './curve-overlays.ts';
 import { CURVE_QUANTITIES, curveQuantityInfo } from './curve-quantities.ts';
 import { curvesStyles } from './curves-styles.ts';
 import { type CurvesTools, type CurvesView, curvesView } from './curves-view.ts';
-import type { MeasuredEditor } from './measured-editor.ts';
+import type { BandsWaiting, MeasuredEditor } from './measured-editor.ts';
+import type { MeasuredColumn } from './read-measured.ts';
 
 /** Transmission loss or impact level over frequency, a line per shown scenario, with what explains the lines. */
 @customElement('curves-cell')
@@ -36,6 +37,8 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   @state() private tools: CurvesTools = {};
   /** Whether the editor of measured bands is open; undefined while nobody has asked for it. */
   @state() private measuring: boolean | undefined;
+  /** Measured bands that were read and wait for their source. */
+  @state() private waiting: readonly MeasuredColumn[] = [];
   /** Whether the choice of textbook models is open. */
   @state() private comparing = false;
   @query('band-chart') private chart!: BandChart | null;
@@ -55,10 +58,10 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (this.cell.measured) void this.#loadTools(measuredTools);
+    const cell = withWaiting(this.cell, this.waiting);
+    if (cell.measured) void this.#loadTools(measuredTools);
     if (needsTools(this.cell)) void this.#loadTools(overlayTools);
-    if (SHOWN.some((name) => changed.has(name)))
-      this.#view = curvesView(this.notebook, this.cell, this.results, this.tools);
+    if (SHOWN.some((name) => changed.has(name))) this.#view = curvesView(this.notebook, cell, this.results, this.tools);
   }
 
   override render() {
@@ -150,6 +153,7 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
               class="screen-only"
               .cell=${cell}
               ?hidden=${!(this.measuring && this.#showsLevels)}
+              @bands-waiting=${this.#onWaiting}
             ></measured-editor>`
       }
     `;
@@ -163,6 +167,10 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
     if (!(await this.#loaded(() => import('./measured-editor.ts')))) this.measuring = undefined;
     await this.updateComplete;
   }
+
+  #onWaiting = ({ columns }: BandsWaiting): void => {
+    this.waiting = columns;
+  };
 
   #onDragEnter = async (): Promise<void> => {
     const drop = await this.#loaded(() => import('./bands-drop.ts'));
@@ -234,11 +242,18 @@ function opener(label: string, open: boolean, onClick: () => Promise<void>) {
   return html`<button type="button" class="quiet" aria-expanded=${open} @click=${onClick}>${label}</button>`;
 }
 
+/** Bands that wait for their source are drawn like the others, but not kept. */
+function withWaiting(cell: CurvesCell, waiting: readonly MeasuredColumn[]): CurvesCell {
+  if (waiting.length === 0) return cell;
+  const drawn = waiting.map((column, i) => ({ ...column, id: `waiting-${i}`, source: 'source not said yet' }));
+  return { ...cell, measured: [...(cell.measured ?? []), ...drawn] };
+}
+
 const measuredTools = () => import('./measured-tools.ts');
 const overlayTools = () => import('./overlay-tools.ts');
 
 /** What the picture is made of. */
-const SHOWN = ['notebook', 'cell', 'results', 'tools'];
+const SHOWN = ['notebook', 'cell', 'results', 'tools', 'waiting'];
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -1,8 +1,9 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
+import { bringIntoView } from '#cells/shared/bring-into-view.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { lineSample } from '#src/charts/line-sample.ts';
@@ -23,6 +24,17 @@ interface Draft {
 interface Refusal {
   readonly file: string;
   readonly problems: readonly string[];
+}
+
+/** Bands were read and wait for their source, or wait no longer: they may be drawn meanwhile. */
+export class BandsWaiting extends Event {
+  static readonly type = 'bands-waiting';
+  readonly columns: readonly MeasuredColumn[];
+
+  constructor(columns: readonly MeasuredColumn[]) {
+    super(BandsWaiting.type);
+    this.columns = columns;
+  }
 }
 
 /** Measured bands of a cell of curves: chosen as a file, named, with their source, and taken away again. */
@@ -81,6 +93,10 @@ export class MeasuredEditor extends LitElement {
       .problems {
         margin-top: var(--space-2);
       }
+      .problems,
+      .draft {
+        scroll-margin-block: var(--space-4);
+      }
       input[type="file"] {
         display: none;
       }
@@ -110,6 +126,13 @@ export class MeasuredEditor extends LitElement {
   /** Somebody wanted to lay bands over without saying where they come from. */
   @state() private asked = false;
   @query('.choose') private chooseButton!: HTMLButtonElement;
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has('draft')) this.dispatchEvent(new BandsWaiting(this.draft?.columns ?? []));
+    // A file dropped on the picture is answered below it, often below the window.
+    const answer = this.renderRoot.querySelector('.problems');
+    if (changed.has('refusal') && answer) bringIntoView(answer);
+  }
 
   override render() {
     return html`
@@ -172,7 +195,7 @@ export class MeasuredEditor extends LitElement {
   #renderDraft({ file, columns, notices }: Draft) {
     return html`
       <form class="draft" aria-label="Read from ${file}" novalidate @submit=${this.#onSubmit}>
-        <p>Read from “${file}”:</p>
+          <p>Read from “${file}”: ${this.#drawnWords(columns)}</p>
         ${columns.map(
           (column, i) => html`
             <div class="field">
@@ -211,6 +234,14 @@ export class MeasuredEditor extends LitElement {
     `;
   }
 
+  #drawnWords(columns: readonly MeasuredColumn[]): string {
+    const drawn = columns.filter(({ quantity }) => quantity === this.cell.quantity).length;
+    const stay = 'they stay once their source is given.';
+    if (drawn === columns.length) return `drawn over the curves already; ${stay}`;
+    const others = this.cell.quantity === 'airborne' ? 'impact' : 'airborne';
+    return `${drawn === 0 ? 'nothing is drawn yet' : 'drawn in part'}, since ${others} bands lie over the ${others} curves; ${stay}`;
+  }
+
   #choose = (): void => {
     this.renderRoot.querySelector<HTMLInputElement>('input[type="file"]')!.click();
   };
@@ -236,7 +267,8 @@ export class MeasuredEditor extends LitElement {
     if (!reading.ok) return;
     this.draft = { file: file.name, ...reading };
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLInputElement>('#new-source')!.focus();
+    this.renderRoot.querySelector<HTMLInputElement>('#new-source')!.focus({ preventScroll: true });
+    bringIntoView(this.renderRoot.querySelector('.draft')!);
   }
 
   #onSubmit = (event: SubmitEvent): void => {
@@ -290,6 +322,9 @@ function renderRefusal({ file, problems }: Refusal) {
 }
 
 declare global {
+  interface HTMLElementEventMap {
+    'bands-waiting': BandsWaiting;
+  }
   interface HTMLElementTagNameMap {
     'measured-editor': MeasuredEditor;
   }

@@ -85,6 +85,37 @@ test('a file is read, says where it comes from, and lies over the curves with it
   expect(at400!.lastElementChild!.textContent).toBe('26.5');
 });
 
+test('what was read is drawn at once, and kept only with its source', async () => {
+  const { element, notebook } = await mount();
+  const editor = await open(element);
+  await give(editor, 'f,R\n400,26.5\n500,31.5', 'club floor.csv');
+  await expect.poll(() => keyOf(element)).toMatch(/club floor, measured\s+source not said yet[\s\S]*31\.5 dB/);
+  await expect.element(page.getByText('drawn over the curves already', { exact: false })).toBeVisible();
+  expect(measuredOf(notebook())).toBeUndefined();
+  await page.getByRole('button', { name: 'Leave out' }).click();
+  await expect.poll(() => keyOf(element)).not.toContain('club floor');
+});
+
+test('what lies over other curves says why it is not drawn', async () => {
+  const { element } = await mount();
+  await give(await open(element), 'f,Ln\n400,66\n500,64');
+  await expect.element(page.getByText('impact bands lie over the impact curves', { exact: false })).toBeVisible();
+});
+
+test('why a file is refused is brought into the window', async () => {
+  await page.viewport(800, 300);
+  const { element } = await mount();
+  await expect.poll(() => keyOf(element)).not.toBe('');
+  await give(await open(element), 'f;R\n100;2O');
+  const alert = page.getByRole('alert');
+  await expect
+    .poll(() => {
+      const { top, bottom } = alert.element().getBoundingClientRect();
+      return top >= 0 && bottom <= innerHeight;
+    })
+    .toBe(true);
+});
+
 test('without a source nothing is laid over, and what was read stays', async () => {
   const { element, notebook } = await mount();
   const editor = await open(element);
@@ -122,7 +153,7 @@ test('every problem of a bad file stands there with line and column, and nothing
   expect(measuredOf(notebook())).toEqual([STORED]);
 
   await give(editor, 'f;R\n100;20', 'mended.csv');
-  await expect.element(page.getByText('Read from “mended.csv”:')).toBeVisible();
+  await expect.element(page.getByText('Read from “mended.csv”:', { exact: false })).toBeVisible();
   expect(page.getByRole('alert').elements()).toHaveLength(0);
 });
 
@@ -160,7 +191,7 @@ test('a file dropped on the cell is read; a notebook, and any file over a differ
   expect(taken(dragged('dragover', bands))).toBe(true);
   await expect.poll(() => chart().className).toBe('dropping');
   expect(taken(dragged('drop', bands))).toBe(true);
-  await expect.element(page.getByText('Read from “dropped.csv”:')).toBeVisible();
+  await expect.element(page.getByText('Read from “dropped.csv”:', { exact: false })).toBeVisible();
   expect(chart().className).toBe('');
   await userEvent.fill(source(), 'invented');
   await page.getByRole('button', { name: 'Lay over the curves' }).click();
