@@ -149,5 +149,9 @@ export const commentaryStyles = css`
       content: " (answer folded)";
       color: var(--ink-soft);
     }
+    /* A list stays with its heading: none leaves a single point for the next page. */
+    .page :is(ul, ol) {
+      break-inside: avoid;
+    }
   }
 `;

@@ -136,7 +136,11 @@ export const ratingsStyles = css`
     }
   }
   @media print {
+    .counted {
+      break-after: avoid;
+    }
     .ratings {
+      break-inside: avoid;
       min-width: 0;
     }
     .ratings :is(th, td) {

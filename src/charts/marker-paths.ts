@@ -22,6 +22,13 @@ export function markerPath(marker: ScenarioMark['marker']): MarkerPath {
   return PATHS[marker];
 }
 
+/** The same outline around another point, without a transform: only its absolute moves change. */
+export function markerAround(marker: ScenarioMark['marker'], x: number, y: number): string {
+  return PATHS[marker].d.replace(MOVE, (_, dx, dy) => `M${x + Number(dx)} ${y + Number(dy)}`);
+}
+
+const MOVE = /M(-?[\d.]+)[ ]?(-?[\d.]+)/g;
+
 /** A hollow marker is drawn larger, so that the hollow shows. */
 export function markerScale(hollow: boolean): number {
   return hollow ? 1.25 : 1;

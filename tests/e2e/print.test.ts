@@ -37,7 +37,7 @@ test('nothing on paper has a ground of its own but paper', async () => {
   expect(grounds.filter((g) => !g.endsWith('rgb(255, 255, 255)'))).toEqual([]);
 });
 
-test('a page may end within a cell, but neither in a picture nor under a heading', async () => {
+test('a page may end within a cell, but neither in a picture, the ratings or a list nor under a heading', async () => {
   const breaks = async (selector: string) => {
     const found = await opened.page
       .locator(selector)
@@ -50,6 +50,8 @@ test('a page may end within a cell, but neither in a picture nor under a heading
   for (const { within } of await breaks('cell-frame')) expect(within).toBe('auto');
   for (const { after } of await breaks('cell-frame header')) expect(after).toBe('avoid');
   for (const { within } of await breaks('band-chart .picture, stack-cell figure')) expect(within).toBe('avoid');
+  for (const { within } of await breaks('table.ratings, commentary-cell ul')) expect(within).toBe('avoid');
+  for (const { after } of await breaks('ratings-cell .counted')) expect(after).toBe('avoid');
 });
 
 test('sections and curves are laid out for the width of a sheet, not shrunk to it: the scale bar stays true', async () => {
