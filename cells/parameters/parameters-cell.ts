@@ -165,8 +165,9 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
                 const own = scenario.parent !== null && Object.hasOwn(scenario.changes, parameter.key);
                 return html`<li class=${own ? 'own' : ''}>
                   ${scenarioSample(notebook.scenarios.indexOf(scenario))}
-                  <span class="visually-hidden">${scenario.name}${own ? ', changed' : ''}: </span
+                  <span class="visually-hidden">${scenario.name}: </span
                   >${describeValue(parameter, values[parameter.key]!, notebook.units)}
+                  ${own ? html`<span class="mark">${changedFrom(notebook, scenario.parent)}</span>` : nothing}
                 </li>`;
               })}
             </ul>`
@@ -320,6 +321,11 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     drafts.delete(key);
     this.drafts = drafts;
   }
+}
+
+/** Not from the reference, which may be another scenario: so it is said. */
+function changedFrom({ scenarios }: Notebook, parent: string | null): string {
+  return `changed from ${scenarios.find((s) => s.id === parent)?.name ?? 'where it was forked'}`;
 }
 
 declare global {

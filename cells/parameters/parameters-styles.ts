@@ -112,9 +112,11 @@ export const parametersStyles = css`
     color: var(--ink);
     font-weight: 600;
   }
-  .values .own::before {
-    content: "≠ ";
+  .values .mark {
+    display: block;
+    font-size: var(--size-small);
     font-weight: 400;
+    line-height: 1.25;
     color: var(--accent);
   }
 
@@ -152,8 +154,8 @@ export const parametersStyles = css`
     .values .line-sample {
       display: inline-block;
     }
-    .values .own::before {
-      content: "≠";
+    .values .mark {
+      display: inline;
     }
   }
   .host {

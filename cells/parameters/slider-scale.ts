@@ -1,6 +1,6 @@
 /** A slider counts whole steps, so that it lands on round numbers of the unit people see. */
 import type { QuantityParameter, UnitSystem } from '#src/notebook/types.ts';
-import { displayValue, fromDisplayValue, unitOf } from '#src/quantities/format-quantity.ts';
+import { displayValue, fromDisplayValue, smallestStepShown, unitOf } from '#src/quantities/format-quantity.ts';
 
 export interface SliderScale {
   /** First and last position, whole numbers of steps. */
@@ -23,12 +23,16 @@ export function sliderScale(parameter: QuantityParameter, units: UnitSystem): Sl
   };
 }
 
-/** The parameter's own step in SI; its round neighbour in inch-pound units, a binary fraction for inches. */
-function stepShown({ quantity, step }: QuantityParameter, units: UnitSystem): number {
+/**
+ * The parameter's own step in SI; its round neighbour in inch-pound units, a binary fraction for inches, but no step that
+ * would leave the number beside the slider as it is.
+ */
+function stepShown({ quantity, step, min, max }: QuantityParameter, units: UnitSystem): number {
   const shown = displayValue(step, quantity, units);
   if (units === 'SI') return clean(shown);
   if (unitOf(quantity, units) === 'in') return 2 ** Math.max(-4, Math.round(Math.log2(shown)));
-  return roundNumberNear(shown);
+  const largest = Math.max(Math.abs(min), Math.abs(max));
+  return Math.max(roundNumberNear(shown), smallestStepShown(largest, quantity, units));
 }
 
 /** 1, 2 or 5 times a power of ten. */

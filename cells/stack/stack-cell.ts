@@ -11,7 +11,6 @@ import { WidthKeeper } from '#src/charts/width-keeper.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Notebook, Stack, StackCell } from '#src/notebook/types.ts';
-import { unitOf } from '#src/quantities/format-quantity.ts';
 import { columnSection } from './column-section.ts';
 import { frequencyList } from './frequency-list.ts';
 import './layer-list.ts';
@@ -230,7 +229,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       </div>
       <p class="scale note">
         ${scaleBar(layout.scale, notebook.units)}
-        <span>To scale. Dimensions in ${unitOf('length', notebook.units)}. Dashed hardware is a sign, not a size.</span>
+        <span>To scale. Dimensions in ${notebook.units === 'SI' ? 'millimetres' : 'inches'}. Dashed hardware is a sign, not a size.</span>
       </p>
     `;
   }

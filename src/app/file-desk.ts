@@ -23,7 +23,7 @@ export class FileDesk {
     try {
       const { readNotebookFile } = await import('./notebook-files.ts');
       const reading = await readNotebookFile(file);
-      if (reading.ok) await this.#session.openNew(reading.notebook);
+      if (reading.ok) await this.#session.openFile(reading.notebook);
       else this.#notify(refusedFileNotice(file.name, reading.problems));
     } catch (error) {
       this.#tell(`“${file.name}” could not be read: ${messageOf(error)}.`);

@@ -15,5 +15,5 @@ const TOGETHER_MS = 2000;
 function fileWords(savedAt_ms: number | null, exportedAt_ms: number | null, now: Date): string {
   if (exportedAt_ms === null) return 'not yet saved to a file';
   const changed = savedAt_ms !== null && savedAt_ms > exportedAt_ms + TOGETHER_MS ? ', changed since' : '';
-  return `saved to a file ${dayWords(exportedAt_ms, now)}${changed}`;
+  return `in a file as of ${dayWords(exportedAt_ms, now)}${changed}`;
 }

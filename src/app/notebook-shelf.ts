@@ -53,8 +53,8 @@ export class NotebookShelf extends LitElement {
       ${
         DEMO_NOTEBOOKS.length === 0
           ? nothing
-          : html`<h3>Come with the page</h3>
-              <ul aria-label="Notebooks that come with the page">
+          : html`<h3>Examples</h3>
+              <ul aria-label="Examples">
                 ${DEMO_NOTEBOOKS.map(
                   (demo) => html`<li>
                     <button class="title" @click=${() => this.#wish({ do: 'open-demo', url: demo.url })}>
@@ -80,7 +80,7 @@ export class NotebookShelf extends LitElement {
         <button class="title" ?disabled=${current} @click=${() => this.#wish({ do: 'open', id })}>${name}</button>
         <p class="note">
           ${current ? 'open now · ' : ''}changed ${dayWords(savedAt_ms, now)} ·
-          ${exportedAt_ms === null ? 'not yet saved to a file' : `saved to a file ${dayWords(exportedAt_ms, now)}`}
+          ${exportedAt_ms === null ? 'not yet saved to a file' : `in a file, ${dayWords(exportedAt_ms, now)}`}
         </p>
       </div>
       <button class="quiet" aria-label="Duplicate ${name}" @click=${() => this.#wish({ do: 'duplicate', id })}>

@@ -125,6 +125,14 @@ export class Session {
     onTrouble({ kind: 'opened-as-copy' });
   }
 
+  /** The same for a notebook that came from a file: a file holds it as it is now. */
+  async openFile(notebook: Notebook): Promise<void> {
+    await this.openNew(notebook);
+    const present = this.#state?.history.present;
+    // A copy has another id; what could not be opened left something else in sight.
+    if (present && (await sameContent({ ...present, id: notebook.id }, notebook))) await this.exported();
+  }
+
   /** An example that nobody edited gives way to a file made from it, and undo brings it back. */
   async #isUntouchedExample({ present, past, future }: History): Promise<boolean> {
     return past.length === 0 && future.length === 0 && (await this.#options.isExample(present));
@@ -202,7 +210,7 @@ export class Session {
     this.#change(redo);
   }
 
-  /** The notebook was handed to the browser as a file. */
+  /** A file holds the notebook as it is now: it was handed out as one, or came from one. */
   async exported(): Promise<void> {
     if (!this.#state) return;
     this.#show({ ...this.#state, exportedAt_ms: this.#options.now_ms() });

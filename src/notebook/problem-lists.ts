@@ -16,3 +16,9 @@ export function notAbout(refused: readonly Problem[], problems: readonly Problem
     return true;
   });
 }
+
+/** Without those about a place that has one already: a text instead of a number need not be told to lie in a range, too. */
+export function notAt(told: readonly Problem[], problems: readonly Problem[]): readonly Problem[] {
+  const places = new Set(told.map(({ path }) => path));
+  return problems.filter(({ path }) => !places.has(path));
+}

@@ -16,7 +16,7 @@ import { type Migration, migrated } from './migrations/migrate.ts';
 import { parsedJson } from './parsed-json.ts';
 import { plainDataProblems } from './plain-data.ts';
 import { type Problem, problemAt, shortValue } from './problem.ts';
-import { bounded, notAbout } from './problem-lists.ts';
+import { bounded, notAbout, notAt } from './problem-lists.ts';
 import { notebookSchema } from './schema.ts';
 import { schemaProblem } from './schema-problems.ts';
 import { FORMAT, type Notebook, VERSION } from './types.ts';
@@ -42,7 +42,14 @@ export function readNotebookValue(value: unknown, migrations: readonly Migration
   const current = migrated(raw, migrations, VERSION);
   if (!current.ok) return failed([...keys, current.problem]);
   const shape = v.safeParse(notebookSchema, current.file);
-  const others = [...(shape.issues ?? []).map(schemaProblem), ...CHECKS.flatMap((check) => check(current.file))];
+  const shapes = (shape.issues ?? []).map(schemaProblem);
+  const others = [
+    ...shapes,
+    ...notAt(
+      shapes,
+      CHECKS.flatMap((check) => check(current.file)),
+    ),
+  ];
   const problems = [...keys, ...notAbout(keys, others)];
   return problems.length === 0 && shape.success ? { ok: true, notebook: shape.output } : failed(problems);
 }

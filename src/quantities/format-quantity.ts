@@ -76,6 +76,13 @@ function isRoundingError(value_m: number): boolean {
   return Math.abs(value_m) < 1e-7;
 }
 
+/** The smallest step, in the unit shown, that changes the text of a value of this size; inches step by fractions. */
+export function smallestStepShown(value: number, kind: QuantityKind, system: UnitSystem): number {
+  const shown = Math.abs(displayValue(value, kind, system));
+  const { significantDigits, decimalsMax } = kindOf(kind);
+  return 10 ** -decimalsOf(shown, significantDigits, decimalsMax);
+}
+
 function feetAndInches(value_m: number): string {
   const sign = value_m < 0 ? '−' : '';
   // Whole sixteenths first, so that 12 inches never remain.
@@ -125,8 +132,8 @@ function sixteenthsOfInch(sixteenths: number): string {
 export function decimal(value: number, significantDigits: number, decimalsMax: number): string {
   if (Number.isNaN(value)) return NO_VALUE;
   if (!Number.isFinite(value)) return value < 0 ? '−∞' : '∞';
-  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
-  const decimals = Math.min(Math.max(significantDigits - 1 - magnitude, 0), decimalsMax);
+  const magnitude = magnitudeOf(value);
+  const decimals = decimalsOf(value, significantDigits, decimalsMax);
   // Past the digits of a double, fixed notation would print digits that mean nothing.
   if (magnitude >= 15) return value.toExponential(significantDigits - 1).replace('-', '−');
   const text = value
@@ -134,4 +141,12 @@ export function decimal(value: number, significantDigits: number, decimalsMax: n
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
   return text === '-0' ? '0' : text.replace('-', '−');
+}
+
+function decimalsOf(value: number, significantDigits: number, decimalsMax: number): number {
+  return Math.min(Math.max(significantDigits - 1 - magnitudeOf(value), 0), decimalsMax);
+}
+
+function magnitudeOf(value: number): number {
+  return value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
 }

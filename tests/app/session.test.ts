@@ -348,6 +348,17 @@ test('saving a file is remembered', async () => {
   expect(tab.shelf()[0]!.exportedAt_ms).not.toBeNull();
 });
 
+test('what came from a file is in a file, as a copy too, until it is changed', async () => {
+  await tab.session.openFile(practiceRoom());
+  expect(tab.state().exportedAt_ms).not.toBeNull();
+  // The same notebook with other content is opened as a copy beside it.
+  await tab.session.openFile(setTitle(practiceRoom(), 'Changed elsewhere'));
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  expect(tab.state().exportedAt_ms).not.toBeNull();
+  await tab.session.refreshShelf();
+  expect(tab.shelf().map(({ exportedAt_ms }) => typeof exportedAt_ms)).toEqual(['number', 'number']);
+});
+
 test('an edit that a file could not hold, or that does not apply, is refused in words and changes nothing', async () => {
   const tab = tabOf(new Browser());
   await tab.session.openNew(practiceRoom());

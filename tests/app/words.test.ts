@@ -39,7 +39,7 @@ test('the page says where the work is kept, and when the file is behind', () => 
   const at = (hour: number) => new Date(2026, 10, 25, hour).getTime();
   const state = { access: 'writing', savedAt_ms: at(14), exportedAt_ms: null } as SessionState;
   expect(keptWords(state, now)).toMatch(/^Kept in this browser, .* · not yet saved to a file$/);
-  expect(keptWords({ ...state, exportedAt_ms: at(13) }, now)).toMatch(/saved to a file .*, changed since$/);
+  expect(keptWords({ ...state, exportedAt_ms: at(13) }, now)).toMatch(/in a file as of .*, changed since$/);
   expect(keptWords({ ...state, exportedAt_ms: at(14) }, now)).not.toContain('changed since');
   expect(keptWords({ ...state, access: 'memory' }, now)).toContain('stores nothing');
 });

@@ -171,7 +171,7 @@ test('what differs from the parent is marked, and one reset gives the parent’s
   const { element, notebook } = await mountParameters();
   const own = [...element.shadowRoot!.querySelectorAll('.values .own')].map((e) => e.textContent?.replace(/\s+/g, ' '));
   expect(own).toHaveLength(5);
-  expect(own[0]).toContain('Slab on top, changed: 38 mm');
+  expect(own[0]).toContain('Slab on top: 38 mm changed from As built');
   await page.getByRole('button', { name: 'Reset slab thickness' }).click();
   expect(slabIn(notebook(), 'slab')).toBe(0);
   expect(page.getByRole('button', { name: 'Reset slab thickness' }).elements()).toEqual([]);

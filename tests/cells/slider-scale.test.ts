@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sliderScale } from '#cells/parameters/slider-scale.ts';
 import type { QuantityParameter } from '#src/notebook/types.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
 
 const slab: QuantityParameter = {
   key: 'slab',
@@ -34,6 +35,21 @@ test('densities step through round numbers of pounds per cubic foot', () => {
   const scale = sliderScale(density, 'inch-pound');
   const shown = scale.toValue(scale.toPosition(1760)) / (0.45359237 / 0.3048 ** 3);
   expect(shown * 2).toBeCloseTo(Math.round(shown * 2), 6);
+});
+
+test.each([
+  ['density', { min: 800, max: 2400, step: 10 }],
+  ['surface-mass', { min: 5, max: 900, step: 1 }],
+  ['frequency', { min: 5, max: 60, step: 0.5 }],
+] as const)('each step of a %s changes the number beside the slider, in inch-pound units too', (quantity, range) => {
+  const scale = sliderScale({ ...slab, quantity, ...range }, 'inch-pound');
+  const shown = Array.from({ length: scale.max - scale.min + 1 }, (_, i) =>
+    formatQuantity(scale.toValue(scale.min + i), quantity, 'inch-pound'),
+  );
+  // The ends of the range may lie less than a step from their neighbours.
+  const inner = shown.slice(1, -1);
+  expect(inner.length).toBeGreaterThan(10);
+  expect(new Set(inner).size).toBe(inner.length);
 });
 
 test('a range that does not begin on a step is still reached at both ends', () => {

@@ -26,6 +26,12 @@ function problemsOf(value: unknown): readonly string[] {
   return reading.ok ? [] : reading.problems.map((p) => p.message);
 }
 
+test('what is wrong in two ways at one place is told once', () => {
+  const index = smallNotebook().parameters.findIndex((parameter) => !('choices' in parameter));
+  const reading = readNotebookValue(altered({ [`/parameters/${index}/value`]: 'thick' }));
+  expect(reading.ok ? [] : reading.problems.map(({ path }) => path)).toEqual([`/parameters/${index}/value`]);
+});
+
 test('a written notebook reads back equal, as a new object', () => {
   const notebook = smallNotebook();
   const reading = readNotebook(writeNotebook(notebook));
