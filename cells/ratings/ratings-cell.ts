@@ -99,6 +99,13 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     return html`<div class="counted">
       ${countsAround(notebook) ? html`<div class="screen-only">${choice}</div>` : nothing}
       <p class="note">${countedNote(notebook, floorAlone)}</p>
+      ${
+        notebook.shown.length > 2
+          ? html`<p class="note sideways screen-only">
+              ${notebook.shown.length} scenarios, two at a time: the table scrolls sideways.
+            </p>`
+          : nothing
+      }
     </div>`;
   }
 

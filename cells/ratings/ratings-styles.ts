@@ -114,7 +114,14 @@ export const ratingsStyles = css`
     margin-top: var(--space-2);
   }
   /* Two whole columns at a time: a number cut by the names beside it would read as another. */
+  .counted .sideways {
+    display: none;
+    flex-basis: 100%;
+  }
   @media screen and (max-width: 40rem) {
+    .counted .sideways {
+      display: block;
+    }
     .scroll:has(> .ratings) {
       container-type: inline-size;
       scroll-snap-type: x mandatory;

@@ -90,6 +90,30 @@ export const scenarioRailStyles = css`
     min-height: 1.625rem;
     font-size: var(--size-small);
   }
+  /* Where a single card fits beside the next, their names say who else is there. */
+  .names {
+    display: none;
+    flex-wrap: wrap;
+    gap: 0 var(--space-3);
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    line-height: 1.5;
+  }
+  .names span {
+    display: inline-flex;
+    align-items: center;
+    gap: var(--space-1);
+    overflow-wrap: anywhere;
+  }
+  .names .working {
+    color: var(--ink);
+    font-weight: 600;
+  }
+  @media (max-width: 40rem) {
+    .names {
+      display: flex;
+    }
+  }
   @media (max-width: 74.99rem) {
     ol {
       display: grid;

@@ -60,6 +60,17 @@ export class ScenarioRail extends LitElement {
     const { scenarios } = this.notebook;
     return html`<nav aria-labelledby="heading">
       <h2 id="heading">Scenarios</h2>
+      ${
+        // The cards say the same to who does not see how few of them fit.
+        scenarios.length > 1
+          ? html`<p class="names screen-only" aria-hidden="true">
+              ${scenarios.map(
+                ({ id, name }, index) =>
+                  html`<span class=${id === this.notebook.active ? 'working' : ''}>${scenarioSample(index)} ${name}</span>`,
+              )}
+            </p>`
+          : nothing
+      }
       <div role="radiogroup" aria-label="Scenario to work in">
         <ol class="both-ways" ${fadeWhereMore()} @dragover=${this.#onDragOver} @dragleave=${this.#onDragLeave} @drop=${this.#onDrop}>
           ${repeat(

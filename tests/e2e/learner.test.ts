@@ -47,6 +47,9 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   await expectSoon(title(page)).toHaveValue('A practice room above a library');
   await expectSoon(ratingRow(page, /STC/)).toContainText(/\d\d/);
   await settled(page);
+  // Its walls are counted, and nothing on the page says otherwise.
+  await expectSoon(page.getByRole('complementary', { name: 'What the numbers are' })).toContainText('ordinary walls');
+  await expectSoon(page.getByText('laboratory-like')).toHaveCount(0);
 
   // Dragging the slab's thickness moves curve, rating, drawing and sentence.
   await page.getByRole('radio', { name: 'Slab on top' }).first().check();

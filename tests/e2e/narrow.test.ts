@@ -35,6 +35,18 @@ test('the first view has the whole card of the scenario that is worked in, and a
   await page.emulateMedia({ forcedColors: 'none' });
 });
 
+test('on a narrow page every scenario is named at once, and the ratings say how many there are', async () => {
+  const { page } = opened;
+  const names = page.locator('scenario-rail .names');
+  await expectSoon(names).toBeInViewport({ ratio: 1 });
+  for (const name of ['Existing floor', 'Slab on top', 'Ceiling on resilient channel', 'Both'])
+    await expectSoon(names).toContainText(name);
+  const hint = page.getByText('4 scenarios, two at a time');
+  await hint.scrollIntoViewIfNeeded();
+  await expectSoon(hint).toBeVisible();
+  await page.evaluate(() => window.scrollTo(0, 0));
+});
+
 test.each(['Mass and height', 'Ratings of the shown scenarios'])(
   'the table “%s” fades where it goes on, and the names of its rows stay in sight',
   async (name) => {
@@ -61,6 +73,7 @@ test('a table that fits gives no hint', async () => {
   await place.scrollIntoViewIfNeeded();
   await page.waitForTimeout(100);
   expect(await place.getAttribute('data-more')).toBeNull();
+  await expectSoon(page.locator('scenario-rail .names')).toBeHidden();
   await context.close();
 });
 
