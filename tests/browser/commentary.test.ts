@@ -1,3 +1,4 @@
+import { render } from 'lit';
 import { expect, test } from 'vitest';
 import { cdp, page, userEvent } from 'vitest/browser';
 import '#cells/commentary/commentary-cell.ts';
@@ -123,6 +124,14 @@ test('the mass law and the resonance of two masses keep all their letters', asyn
   };
   expect(await letters('mass-law')).toBe('R0=20lgπfm′ρ0c0');
   expect(await letters('mass-spring-mass')).toBe('f0=12πs′(1m1′+1m2′)');
+});
+
+test('words in a formula keep their distance from its letters: plain spaces at their ends would be dropped', () => {
+  const host = document.createElement('div');
+  for (const { math } of FORMULAS) render(math, host.appendChild(document.createElement('div')));
+  const words = [...host.querySelectorAll('mtext')].map((part) => part.textContent!);
+  expect(words.some((text) => text.startsWith('\u00a0'))).toBe(true);
+  expect(words.filter((text) => /^[ \n]|[ \n]$/.test(text))).toEqual([]);
 });
 
 test.each([
