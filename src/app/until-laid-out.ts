@@ -1,5 +1,5 @@
 /** Longer than that nobody waits to see what is there, ms. */
-export const LONGEST_WAIT_MS = 2000;
+export const LONGEST_WAIT_MS = 1500;
 
 /** Settles when nothing in an element is loaded or computed any more, or after a while. */
 export async function untilLaidOut(element: Element): Promise<void> {

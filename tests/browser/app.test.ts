@@ -60,6 +60,7 @@ beforeEach(async () => {
   app.store = store;
   document.body.append(app);
   await computed();
+  await expect.poll(() => deep('cell-frame[pending]').length, { timeout: 5000 }).toBe(0);
 });
 
 afterEach(() => {

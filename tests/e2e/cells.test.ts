@@ -303,7 +303,7 @@ test('of two tabs on one notebook one writes and the other follows; either may t
   await expectSoon(second.getByRole('heading', { level: 1 })).toHaveText('Percussion above the reading room');
 
   await first.getByRole('button', { name: 'Fork Both' }).click();
-  await expectSoon(second.getByText('Both 2', { exact: true }).first()).toBeVisible();
+  await expectSoon(card(second, 'Both 2')).toBeVisible();
   await banner.getByRole('button', { name: 'Work here instead' }).click();
   await expectSoon(banner).toBeHidden();
   await expectSoon(first.getByRole('region', { name: 'Read only' })).toBeVisible();

@@ -66,9 +66,11 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   await page.mouse.down();
   for (let i = 1; i <= 10; i++) await page.mouse.move(box.x + box.width * (0.38 + 0.05 * i), box.y + box.height / 2);
   await page.mouse.up();
-  await settled(page);
-  const thickness = await page.getByRole('textbox', { name: 'slab thickness, typed' }).inputValue();
+  // What stands beside the slider follows together with the results, a moment later.
+  const thickness = `${await slider.inputValue()} mm`;
   expect(Number.parseFloat(thickness)).toBeGreaterThan(60);
+  await expectSoon(page.getByRole('textbox', { name: 'slab thickness, typed' })).toHaveValue(thickness);
+  await settled(page);
   await expectSoon(ratingRow(page, /STC/)).not.toHaveText(before.rating!);
   await expectSoon(liveSentence).not.toHaveText(before.sentence!);
   await expect.poll(() => curveInWords(page)).not.toBe(before.curve);

@@ -40,8 +40,9 @@ export function problemsOf(page: Page): string[] {
   return problems;
 }
 
-/** Nothing is computed or loaded any more. */
+/** Nothing is computed or loaded any more, and no cell waits for those above it to be laid out. */
 export async function settled(page: Page): Promise<void> {
+  await expectSoon(page.locator('cell-frame[pending]')).toHaveCount(0);
   await expectSoon(page.locator('[aria-busy="true"]')).toHaveCount(0);
 }
 
