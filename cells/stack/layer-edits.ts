@@ -52,6 +52,29 @@ function inReach(
   return new NotebookEdit(label, (n) => (reach === 'this' ? keepOnlyIn(add(n), stackId, parts, active) : add(n)));
 }
 
+/** What is meant for one scenario is taken out there; taken out everywhere, what nothing needs any more goes too. */
+function outOfReach(
+  label: string,
+  { notebook, stackId, reach }: Where,
+  parts: readonly LayerPart[],
+  remove: (n: Notebook) => Notebook,
+): NotebookEdit {
+  const { active } = notebook;
+  return new NotebookEdit(label, (n) =>
+    reach === 'this' ? takeOutOf(n, stackId, parts, active) : withoutLeftovers(n, remove(n), stackId, parts),
+  );
+}
+
+/** A layer and what is taken out, or put in, with it. */
+function withCompanion({ layers }: Stack, layer: Layer): readonly Layer[] {
+  const companion = goesWith(layers, layers.indexOf(layer));
+  return companion ? [layer, companion] : [layer];
+}
+
+function partsOf(layers: readonly Layer[]): readonly LayerPart[] {
+  return layers.map(({ id }) => ({ layer: id }));
+}
+
 export function addFloatingSlab(where: Where): NotebookEdit {
   const { units } = where.notebook;
   const [leaf, mat] = freshLayerIds(where.notebook);
@@ -72,24 +95,16 @@ export function addLeafBelowOnMat(where: Where, at: number): NotebookEdit {
 }
 
 /** In one scenario a leaf is taken out with the same companion that goes with it everywhere. */
-export function removeLayerEdit({ notebook, stackId, reach }: Where, layer: Layer): NotebookEdit {
-  const { layers } = findStack(notebook, stackId);
-  const companion = goesWith(layers, layers.indexOf(layer));
-  const going = [layer, ...(companion ? [companion] : [])];
-  const parts = going.map(({ id }) => ({ layer: id }));
-  const { active } = notebook;
-  return new NotebookEdit(`remove ${going.map((l) => l.name).join(' and ')}`, (n) =>
-    reach === 'every'
-      ? withoutLeftovers(n, removeLayer(n, stackId, layer.id), stackId, parts)
-      : takeOutOf(n, stackId, parts, active),
-  );
+export function removeLayerEdit(where: Where, layer: Layer): NotebookEdit {
+  const { notebook, stackId } = where;
+  const going = withCompanion(findStack(notebook, stackId), layer);
+  const label = `remove ${going.map((l) => l.name).join(' and ')}`;
+  return outOfReach(label, where, partsOf(going), (n) => removeLayer(n, stackId, layer.id));
 }
 
 /** A layer that the active scenario has not, with what belongs to it, as it is in another one. */
 export function putLayerInto(notebook: Notebook, stackId: string, layer: Layer, like: string): NotebookEdit {
-  const { layers } = findStack(notebook, stackId);
-  const companion = goesWith(layers, layers.indexOf(layer));
-  const parts = [layer, ...(companion ? [companion] : [])].map(({ id }) => ({ layer: id }));
+  const parts = partsOf(withCompanion(findStack(notebook, stackId), layer));
   const { active } = notebook;
   return new NotebookEdit(`put in ${layer.name}`, (n) => putInto(n, stackId, parts, active, like));
 }
@@ -144,14 +159,10 @@ export function addSheetEdit(where: Where, leaf: LeafLayer, at: number): Noteboo
   return inReach(`add a sheet to ${leaf.name}`, where, parts, (n) => addSheet(n, stackId, leaf.id, at, BOARD));
 }
 
-export function removeSheetEdit({ notebook, stackId, reach }: Where, leaf: LeafLayer, at: number): NotebookEdit {
+export function removeSheetEdit(where: Where, leaf: LeafLayer, at: number): NotebookEdit {
+  const { stackId } = where;
   const parts = [{ layer: leaf.id, sheet: at }];
-  const { active } = notebook;
-  return new NotebookEdit(`remove a sheet of ${leaf.name}`, (n) =>
-    reach === 'every'
-      ? withoutLeftovers(n, removeSheet(n, stackId, leaf.id, at), stackId, parts)
-      : takeOutOf(n, stackId, parts, active),
-  );
+  return outOfReach(`remove a sheet of ${leaf.name}`, where, parts, (n) => removeSheet(n, stackId, leaf.id, at));
 }
 
 export function moveSheetEdit(stackId: string, leaf: LeafLayer, from: number, to: number): NotebookEdit {

@@ -47,7 +47,6 @@ export class ResonantWaves implements Integrand {
     const nodes = this.#nodes(f_Hz);
     if (!nodes) return 0;
     const rough = this.#sum.over(nodes, this).sums[0]!;
-    if (rough === 0) return 0;
     return this.#sum.settle(nodes, this, 1 + beside / rough).sums[0]!;
   }
 

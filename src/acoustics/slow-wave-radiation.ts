@@ -32,7 +32,7 @@ export class SlowWaveRadiation {
 
   /** @param mu k/k0 > 1. */
   at(mu: number): number {
-    return mu < this.#surelyCapped ? this.#cap : Math.min(this.#scale * edgeShape(mu), this.#cap);
+    return mu < this.#surelyCapped ? this.#cap : this.ofShape(edgeShape(mu));
   }
 }
 

@@ -5,6 +5,7 @@ import { predict } from '#src/acoustics/predict.ts';
 import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { FlankingWall, Notebook } from '#src/notebook/types.ts';
+import { northWall } from '../notebook/north-wall.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
@@ -26,21 +27,7 @@ const withWall = (wall: Partial<FlankingWall>): Notebook =>
       kind: 'by the walls',
       R500_dB: 58,
       slope_dB_per_octave: 3,
-      walls: [
-        {
-          kind: 'homogeneous',
-          id: 'north',
-          name: 'north wall',
-          junctionLength_m: 4,
-          height_m: 2.5,
-          junction: 'joists',
-          straightK_dB: 6,
-          cornerK_dB: 9,
-          material: 'calcium-silicate',
-          thickness_m: 0.24,
-          ...wall,
-        } as FlankingWall,
-      ],
+      walls: [{ ...northWall(0.24), ...wall } as FlankingWall],
     },
   });
 

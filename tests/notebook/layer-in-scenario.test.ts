@@ -12,25 +12,11 @@ import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { presenceByScenario, presentLayers } from '#src/notebook/layer-presence.ts';
 import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack, valuesOf } from '#src/notebook/resolve.ts';
-import type { CavityLayer, Interlayer, LeafLayer, MatLayer, Notebook } from '#src/notebook/types.ts';
+import type { CavityLayer, Interlayer, LeafLayer, Notebook } from '#src/notebook/types.ts';
 import { notebooks } from '../property/notebook-arbitraries.ts';
+import { MAT, SLAB } from './floating-layers.ts';
 import { smallNotebook } from './small-notebook.ts';
 
-const SLAB: LeafLayer = {
-  kind: 'leaf',
-  id: 'floating',
-  name: 'floating slab',
-  contact: 'loose',
-  sheets: [{ material: 'cellular-concrete', thickness_m: 0.038 }],
-};
-const MAT: MatLayer = {
-  kind: 'mat',
-  id: 'mat',
-  name: 'mat',
-  thickness_m: 0.01,
-  dynamicStiffness_N_m3: 2e7,
-  lossFactor: 0.1,
-};
 const CAVITY: CavityLayer = {
   kind: 'cavity',
   id: 'gap',

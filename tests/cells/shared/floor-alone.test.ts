@@ -2,21 +2,11 @@ import { expect, it } from 'vitest';
 import { floorAlone } from '#cells/shared/floor-alone.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { Flanking, FlankingWall } from '#src/notebook/types.ts';
+import type { Flanking } from '#src/notebook/types.ts';
 import { practiceRoom } from '../../browser/practice-room.ts';
+import { northWall } from '../../notebook/north-wall.ts';
 
-const WALL: FlankingWall = {
-  kind: 'homogeneous',
-  id: 'north',
-  name: 'north wall',
-  junctionLength_m: 4,
-  height_m: 2.5,
-  junction: 'joists',
-  straightK_dB: 6,
-  cornerK_dB: 9,
-  material: 'calcium-silicate',
-  thickness_m: 0.05,
-};
+const WALL = northWall(0.05);
 
 const leaks = [{ kind: 'slit', id: 'gap', name: 'gap', width_m: 0.002, length_m: 0.5, depth_m: 0.3 }] as const;
 

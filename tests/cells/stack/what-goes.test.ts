@@ -8,25 +8,11 @@ import { goesWith } from '#src/notebook/edits/remove-layer.ts';
 import { findStack } from '#src/notebook/find.ts';
 import { presentLayers } from '#src/notebook/layer-presence.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { LeafLayer, MatLayer, Notebook } from '#src/notebook/types.ts';
+import type { Notebook } from '#src/notebook/types.ts';
 import { practiceRoom } from '../../browser/practice-room.ts';
+import { MAT, SLAB } from '../../notebook/floating-layers.ts';
 import { notebooks } from '../../property/notebook-arbitraries.ts';
 
-const SLAB: LeafLayer = {
-  kind: 'leaf',
-  id: 'floating',
-  name: 'floating slab',
-  contact: 'loose',
-  sheets: [{ material: 'cellular-concrete', thickness_m: 0.038 }],
-};
-const MAT: MatLayer = {
-  kind: 'mat',
-  id: 'mat',
-  name: 'mat',
-  thickness_m: 0.01,
-  dynamicStiffness_N_m3: 2e7,
-  lossFactor: 0.1,
-};
 const JOISTS_GO =
   '“joists” goes with it: the joists, the fill between them and the support of the ceiling. Joists are reckoned only between two leaves, so that the floor is computed without any.';
 
