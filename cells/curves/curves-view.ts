@@ -112,7 +112,7 @@ function shownScenarios(notebook: Notebook): readonly Scenario[] {
 
 function scenarioSeries(
   notebook: Notebook,
-  { id, name }: Scenario,
+  { id, name, mark }: Scenario,
   { state, prediction }: Result,
   info: CurveQuantityInfo,
   reference: Result | undefined,
@@ -121,9 +121,8 @@ function scenarioSeries(
   const levels = info.levels_dB(prediction);
   const values_dB =
     info.gain_dB && reference?.prediction ? gains(levels, info.levels_dB(reference.prediction), info.gain_dB) : levels;
-  const index = notebook.scenarios.findIndex((s) => s.id === id);
   const note = noteOf(state, values_dB, id === notebook.reference);
-  return [{ id, label: name, values_dB, mark: scenarioMark(index), ...(note !== undefined && { note }) }];
+  return [{ id, label: name, values_dB, mark: scenarioMark(mark), ...(note !== undefined && { note }) }];
 }
 
 function noteOf(state: Result['state'], values_dB: readonly number[], reference: boolean): string | undefined {
@@ -156,7 +155,7 @@ function focusOf(
   return {
     scenario,
     prediction: result.prediction,
-    color: scenarioMark(notebook.scenarios.indexOf(scenario)).color,
+    color: scenarioMark(scenario.mark).color,
     construction: () => resolveStack(notebook, scenario.id, stack),
     belowFloating: () => results.of(scenario.id, stack, { lowestBand_Hz, part: 'below-floating' }).prediction,
   };

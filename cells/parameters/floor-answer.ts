@@ -21,7 +21,6 @@ const PICTURE = { width: 120, height: 60 };
 
 interface Answer {
   readonly scenario: Scenario;
-  readonly index: number;
   readonly result: Result;
 }
 
@@ -127,7 +126,7 @@ export class FloorAnswer extends LitElement {
           ${this.#curves(answers)}<span class="note" aria-hidden="true">transmission loss</span>
         </div>
         <span class="name" aria-hidden="true"></span>
-        ${answers.map(({ index }) => html`<span class="sample" aria-hidden="true">${scenarioSample(index)}</span>`)}
+        ${answers.map(({ scenario }) => html`<span class="sample" aria-hidden="true">${scenarioSample(scenario)}</span>`)}
         ${RATINGS.map(
           (rating) => html`<div role="group" aria-label=${rating}>
             <span class="name" aria-hidden="true">${rating}</span>
@@ -145,8 +144,8 @@ export class FloorAnswer extends LitElement {
 
   /** Decoration: the cell of curves has the same ones with their axes, in words and as numbers. */
   #curves(answers: readonly Answer[]) {
-    const curves = answers.flatMap(({ index, result: { prediction } }) =>
-      prediction ? [{ values_dB: prediction.R_dB, mark: scenarioMark(index) }] : [],
+    const curves = answers.flatMap(({ scenario, result: { prediction } }) =>
+      prediction ? [{ values_dB: prediction.R_dB, mark: scenarioMark(scenario.mark) }] : [],
     );
     const wanted = wantedRange(
       curves.flatMap((c) => c.values_dB),
@@ -166,10 +165,7 @@ export class FloorAnswer extends LitElement {
 
   #answers(): readonly Answer[] {
     const { notebook, results, stack } = this;
-    return notebook.shown.map((id) => {
-      const scenario = findScenario(notebook, id);
-      return { scenario, index: notebook.scenarios.indexOf(scenario), result: results.of(id, stack.id) };
-    });
+    return notebook.shown.map((id) => ({ scenario: findScenario(notebook, id), result: results.of(id, stack.id) }));
   }
 }
 

@@ -15,6 +15,7 @@ import type {
   ParametersCell as ParametersCellModel,
   ParameterValue,
   QuantityParameter,
+  Scenario,
 } from '#src/notebook/types.ts';
 import { inheritedValues, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
@@ -83,7 +84,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
               }
             </p>`
           : html`<div class="rows" style="--columns: ${columns.length}">
-              ${this.#heads(columns.map((c) => c.scenario.id))}
+              ${this.#heads(columns.map((c) => c.scenario))}
               ${repeat(
                 parameters,
                 (p) => p.key,
@@ -134,26 +135,20 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     ></floor-answer>`;
   }
 
-  #heads(columns: readonly string[]) {
+  #heads(columns: readonly Scenario[]) {
     const { notebook } = this;
-    const indexOf = (id: string) => notebook.scenarios.findIndex((s) => s.id === id);
+    const active = findScenario(notebook, notebook.active);
     return html`<div class="heads" aria-hidden="true">
       <span class="working"
-        >Working in ${scenarioSample(indexOf(notebook.active))}
-        <b>${findScenario(notebook, notebook.active).name}</b></span
+        >Working in ${scenarioSample(active)} <b>${active.name}</b></span
       >
       ${columns.map(
-        (id) => html`<span class="scenario"
-          >${scenarioSample(indexOf(id))} <span>${findScenario(notebook, id).name}</span></span
-        >`,
+        (scenario) => html`<span class="scenario">${scenarioSample(scenario)} <span>${scenario.name}</span></span>`,
       )}
     </div>`;
   }
 
-  #row(
-    parameter: Parameter,
-    columns: readonly { readonly scenario: Notebook['scenarios'][number]; readonly values: Values }[],
-  ) {
+  #row(parameter: Parameter, columns: readonly { readonly scenario: Scenario; readonly values: Values }[]) {
     const { notebook } = this;
     return html`<div class="row" role="group" aria-label=${parameter.label}>
       ${this.#control(parameter)}
@@ -164,7 +159,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
               ${columns.map(({ scenario, values }) => {
                 const own = scenario.parent !== null && Object.hasOwn(scenario.changes, parameter.key);
                 return html`<li class=${own ? 'own' : ''}>
-                  ${scenarioSample(notebook.scenarios.indexOf(scenario))}
+                  ${scenarioSample(scenario)}
                   <span class="visually-hidden">${scenario.name}: </span
                   >${describeValue(parameter, values[parameter.key]!, notebook.units)}
                   ${own ? html`<span class="mark">${changedFrom(notebook, scenario.parent)}</span>` : nothing}

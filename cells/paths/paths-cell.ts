@@ -94,7 +94,6 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
         ${stackPicker(notebook, cell.stack, (stack) => this.#update('stack of the paths', { stack }))}
       </div>
       ${scenarioChoice({
-        notebook,
         shown: view.shown,
         chosen: view.chosen?.id,
         name: 'scenario',

@@ -153,7 +153,7 @@ export class FieldPart extends LitElement {
               <th scope="col"><span class="visually-hidden">Value</span></th>
               ${columns.map(
                 ({ scenario }) => html`<th scope="col" class="number">
-                  ${scenarioSample(notebook.scenarios.indexOf(scenario))} ${scenario.name}
+                  ${scenarioSample(scenario)} ${scenario.name}
                 </th>`,
               )}
               <th scope="col" class="about">what it is</th>

@@ -112,7 +112,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
   #head(scenario: Scenario) {
     const { notebook } = this;
     return html`<th scope="col" class="number">
-      ${scenarioSample(notebook.scenarios.indexOf(scenario))} ${scenario.name}
+      ${scenarioSample(scenario)} ${scenario.name}
       ${scenario.id === notebook.reference ? html`<br /><span class="neutral">reference</span>` : nothing}
     </th>`;
   }

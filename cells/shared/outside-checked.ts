@@ -59,7 +59,7 @@ export function outsideCheckedNote(notebook: Notebook, stackId: string): Templat
     <ul>
       ${found.map(
         ({ scenario, outside }) => html`<li>
-          ${scenarioSample(notebook.scenarios.indexOf(scenario))}<span
+          ${scenarioSample(scenario)}<span
             >${scenario.name}: ${outside.map((one) => outsideCheckedText(one, notebook.units)).join('; ')}</span
           >
         </li>`,

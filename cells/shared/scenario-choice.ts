@@ -1,11 +1,10 @@
 /** Which of the shown scenarios a cell is about: radio buttons, each with the scenario's line sample. */
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { Notebook, Scenario } from '#src/notebook/types.ts';
+import type { Scenario } from '#src/notebook/types.ts';
 import { scenarioSample } from './scenario-sample.ts';
 
 export interface ScenarioChoice {
-  readonly notebook: Notebook;
   readonly shown: readonly Scenario[];
   readonly chosen: string | undefined;
   /** Of the radio group; once per shadow root. */
@@ -15,7 +14,7 @@ export interface ScenarioChoice {
 
 /** Not there while there is nothing to choose. */
 export function scenarioChoice(options: ScenarioChoice): TemplateResult | typeof nothing {
-  const { notebook, shown, chosen, name, onChange } = options;
+  const { shown, chosen, name, onChange } = options;
   if (shown.length < 2) return nothing;
   return html`
     <fieldset class="scenario-choice screen-only">
@@ -29,7 +28,7 @@ export function scenarioChoice(options: ScenarioChoice): TemplateResult | typeof
               .value=${scenario.id}
               .checked=${live(scenario.id === chosen)}
               @change=${() => onChange(scenario.id)}
-            />${scenarioSample(notebook.scenarios.indexOf(scenario))}<span>${scenario.name}</span></label
+            />${scenarioSample(scenario)}<span>${scenario.name}</span></label
           >
         `,
       )}

@@ -2,8 +2,9 @@
 import type { TemplateResult } from 'lit';
 import { lineSample } from '#src/charts/line-sample.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
+import type { Scenario } from '#src/notebook/types.ts';
 
-/** `index`: of the scenario in the notebook's list. Decoration only: the name beside it speaks. */
-export function scenarioSample(index: number): TemplateResult {
-  return lineSample(scenarioMark(index));
+/** Decoration only: the name beside it speaks. */
+export function scenarioSample({ mark }: Pick<Scenario, 'mark'>): TemplateResult {
+  return lineSample(scenarioMark(mark));
 }

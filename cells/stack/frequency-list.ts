@@ -5,10 +5,7 @@ import { hertzText } from '#src/charts/hertz-text.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { StackColumn } from './stack-columns.ts';
 
-export function frequencyList(
-  { scenario, index, result }: StackColumn,
-  notebook: Notebook,
-): TemplateResult | typeof nothing {
+export function frequencyList({ scenario, result }: StackColumn, notebook: Notebook): TemplateResult | typeof nothing {
   const { prediction } = result;
   if (!prediction) return nothing;
   const frequencies = [...prediction.resonances_Hz, ...prediction.criticalFrequencies_Hz].toSorted(
@@ -17,7 +14,7 @@ export function frequencyList(
   if (frequencies.length === 0) return nothing;
   return html`
     <h3>Where it resonates</h3>
-    ${notebook.shown.length > 1 ? html`<p class="note who">${scenarioSample(index)}<span>${scenario.name}</span></p>` : nothing}
+    ${notebook.shown.length > 1 ? html`<p class="note who">${scenarioSample(scenario)}<span>${scenario.name}</span></p>` : nothing}
     <table class="frequencies">
       <caption class="visually-hidden">
         Resonances and critical frequencies of ${scenario.name}

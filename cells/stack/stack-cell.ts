@@ -203,7 +203,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       >
         ${this.#columns.map((column) => {
           const drawn = columnSection(notebook, stack, column, layout.width_m);
-          const { scenario, index } = column;
+          const { scenario } = column;
           return html`
             <figure>
               ${
@@ -218,7 +218,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
                   : html`<p class="error">${drawn.problem}</p>`
               }
               <figcaption>
-                ${scenarioSample(index)}
+                ${scenarioSample(scenario)}
                 <span
                   >${scenario.name}${'words' in drawn ? html`<span class="print-only">: ${drawn.words}.</span>` : nothing}</span
                 >

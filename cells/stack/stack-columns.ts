@@ -8,8 +8,6 @@ import type { Notebook, Scenario } from '#src/notebook/types.ts';
 
 export interface StackColumn {
   readonly scenario: Scenario;
-  /** Of the scenario in the notebook's list: what its mark goes by. */
-  readonly index: number;
   /** Absent where the stack could not be resolved; `problem` then says why. */
   readonly construction?: Construction;
   readonly problem?: string;
@@ -18,24 +16,17 @@ export interface StackColumn {
 
 export function stackColumns(notebook: Notebook, stackId: string, results: ResultsView): readonly StackColumn[] {
   return notebook.shown.flatMap((id) => {
-    const index = notebook.scenarios.findIndex((s) => s.id === id);
-    const scenario = notebook.scenarios[index];
-    return scenario ? [stackColumn(notebook, scenario, index, stackId, results)] : [];
+    const scenario = notebook.scenarios.find((s) => s.id === id);
+    return scenario ? [stackColumn(notebook, scenario, stackId, results)] : [];
   });
 }
 
-function stackColumn(
-  notebook: Notebook,
-  scenario: Scenario,
-  index: number,
-  stackId: string,
-  results: ResultsView,
-): StackColumn {
+function stackColumn(notebook: Notebook, scenario: Scenario, stackId: string, results: ResultsView): StackColumn {
   const result = results.of(scenario.id, stackId);
   try {
-    return { scenario, index, result, construction: resolveStack(notebook, scenario.id, stackId) };
+    return { scenario, result, construction: resolveStack(notebook, scenario.id, stackId) };
   } catch (error) {
-    return { scenario, index, result, problem: messageOf(error) };
+    return { scenario, result, problem: messageOf(error) };
   }
 }
 

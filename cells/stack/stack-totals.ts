@@ -32,13 +32,13 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
           </tr>
         </thead>
         <tbody>
-          ${columns.map(({ scenario, index, result: { prediction, state } }) => {
+          ${columns.map(({ scenario, result: { prediction, state } }) => {
             const added = (now: number | undefined, before: number | undefined) =>
               scenario.id === referenceId || now === undefined || before === undefined ? undefined : now - before;
             return html`
               <tr aria-busy=${state === 'computing'}>
                 <th scope="row">
-                  <span class="who">${scenarioSample(index)}<span>${scenario.name}</span></span>
+                  <span class="who">${scenarioSample(scenario)}<span>${scenario.name}</span></span>
                 </th>
                 <td class="number">${mass(prediction?.surfaceMass_kg_m2)}</td>
                 <td class="number">

@@ -58,7 +58,7 @@ export function emptyNotebook(random: () => number, units: UnitSystem = 'SI'): N
         overlays: [],
       },
     ],
-    scenarios: [{ id: base, name: 'As built', parent: null, changes: {} }],
+    scenarios: [{ id: base, name: 'As built', mark: 0, parent: null, changes: {} }],
     shown: [base],
     reference: base,
     active: base,

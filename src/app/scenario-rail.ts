@@ -65,8 +65,10 @@ export class ScenarioRail extends LitElement {
         scenarios.length > 1
           ? html`<p class="names screen-only" aria-hidden="true">
               ${scenarios.map(
-                ({ id, name }, index) =>
-                  html`<span class=${id === this.notebook.active ? 'working' : ''}>${scenarioSample(index)} ${name}</span>`,
+                (scenario) =>
+                  html`<span class=${scenario.id === this.notebook.active ? 'working' : ''}
+                    >${scenarioSample(scenario)} ${scenario.name}</span
+                  >`,
               )}
             </p>`
           : nothing
@@ -105,7 +107,7 @@ export class ScenarioRail extends LitElement {
             @keydown=${(event: KeyboardEvent) => this.#onKey(event, scenario, index)}
             ?disabled=${this.readOnly}
           />
-          ${scenarioSample(index)}
+          ${scenarioSample(scenario)}
           <span class="name">${scenario.name}</span>
         </label>
         <button

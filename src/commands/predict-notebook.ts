@@ -112,7 +112,7 @@ export function predictStack(stack: Stack, wishes: PredictionWishes = {}): Noteb
     materials: [],
     flanking: { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 },
     cells: [],
-    scenarios: [{ id: 'alone', name: stack.name, parent: null, changes: {} }],
+    scenarios: [{ id: 'alone', name: stack.name, mark: 0, parent: null, changes: {} }],
     shown: ['alone'],
     reference: 'alone',
     active: 'alone',

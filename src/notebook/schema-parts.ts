@@ -32,6 +32,11 @@ export function numberWithin(min: number, max: number) {
   return v.pipe(v.number(), v.minValue(min), v.maxValue(max));
 }
 
+/** 0, 1, 2 … */
+export function wholeNumberUpTo(max: number) {
+  return v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(max));
+}
+
 /** Any finite number: the bounds keep infinity out and are far beyond every unit. */
 export const finite = numberWithin(-1e20, 1e20);
 

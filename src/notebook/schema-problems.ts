@@ -36,6 +36,7 @@ function received(issue: v.BaseIssue<unknown>): string {
 
 const WORDS: Readonly<Record<string, string>> = {
   number: 'a number',
+  integer: 'a whole number',
   string: 'a text',
   boolean: 'true or false',
   Array: 'a list',

@@ -18,6 +18,7 @@ import {
   nonEmptyListUpTo,
   numberWithin,
   textUpTo,
+  wholeNumberUpTo,
 } from './schema-parts.ts';
 import { stackSchema } from './stack-schema.ts';
 import { FORMAT, VERSION } from './types.ts';
@@ -80,6 +81,7 @@ const fibreMaterial = closed({
 const scenario = closed({
   id: key,
   name,
+  mark: wholeNumberUpTo(LIMITS.scenarios - 1),
   parent: v.nullable(key),
   changes: v.record(
     key,

@@ -6,7 +6,7 @@
 import type { JoistKind, SheetContact, SupportKind, WallJunction } from '#src/acoustics/construction.ts';
 
 export const FORMAT = 'slab-and-spring';
-export const VERSION = 1;
+export const VERSION = 2;
 
 export interface Notebook {
   readonly format: typeof FORMAT;
@@ -226,6 +226,8 @@ export type WallMaterial = 'concrete' | 'calcium-silicate' | 'lightweight-concre
 export interface Scenario {
   readonly id: string;
   readonly name: string;
+  /** Number of the colour, dash and marker it is drawn with, from 0. Its own for good; no other scenario has the same. */
+  readonly mark: number;
   /** Null for the base only. */
   readonly parent: string | null;
   /** Sparse: parameter values that differ from the parent's. */

@@ -30,6 +30,12 @@ function deep<E extends Element>(selector: string, root: ParentNode = document):
   return found;
 }
 
+/** The first picture in it, as drawn. */
+function pictureIn(element: Element): string {
+  const { style, children } = element.querySelector<SVGElement>('svg.line-sample')!;
+  return [style.color, ...[...children].map((part) => part.outerHTML)].join(' ');
+}
+
 function focused(root: DocumentOrShadowRoot = document): Element | null {
   const element = root.activeElement;
   return element?.shadowRoot?.activeElement ? focused(element.shadowRoot) : element;
@@ -128,6 +134,26 @@ test('a worker that dies in the middle is replaced; the page says so and goes on
   await expect.element(page.getByRole('alert')).toHaveTextContent('A calculation stopped (out of memory).');
   await computed();
   expect(workers.length).toBeGreaterThan(1);
+});
+
+test('a scenario forked above others leaves them the marks they had, in every cell, and gets one of its own', async () => {
+  // Each marked scenario of the rail, of the sliders and of the ratings, with the picture that stands before its name.
+  const rail = () =>
+    new Map(deep('li[data-scenario]').map((card) => [card.getAttribute('data-scenario'), pictureIn(card)] as const));
+  const heads = () =>
+    deep('ratings-cell').flatMap((cell) => [...cell.shadowRoot!.querySelectorAll('th.number')].map(pictureIn));
+  const columns = () =>
+    deep('parameters-cell').flatMap((cell) =>
+      [...cell.shadowRoot!.querySelectorAll('.heads .scenario')].map(pictureIn),
+    );
+  const before = rail();
+  expect([...before.values()]).toEqual(heads());
+  await page.getByRole('button', { name: 'Fork As built' }).click();
+  await expect.poll(() => rail().size).toBe(before.size + 1);
+  for (const [id, picture] of before) expect(rail().get(id)).toBe(picture);
+  expect(new Set(rail().values()).size).toBe(rail().size);
+  await expect.poll(heads).toEqual([...rail().values()]);
+  expect(columns()).toEqual([...rail().values()]);
 });
 
 test('Ctrl+Z and Ctrl+Shift+Z go back and forth; inside a text field they are the field’s', async () => {

@@ -6,9 +6,9 @@ import { SCENARIO_MARK_COUNT, scenarioMark } from '#src/charts/scenario-marks.ts
 /** Chromium repeats the head of a table on every page of paper, but forgets what moves the parts of its pictures. */
 test.each(Array.from({ length: SCENARIO_MARK_COUNT }, (_, i) => [scenarioMark(i).marker, i] as const))(
   'the marker %s stands on its line without being moved there',
-  (_, index) => {
+  (_, mark) => {
     const host = document.createElement('div');
-    render(scenarioSample(index), host);
+    render(scenarioSample({ mark }), host);
     document.body.append(host);
     const picture = host.querySelector('svg')!;
     const { x, y } = picture.viewBox.baseVal;

@@ -4,7 +4,7 @@ import type { Notebook } from '#src/notebook/types.ts';
 export function practiceRoom(changes: Partial<Notebook> = {}): Notebook {
   return {
     format: 'slab-and-spring',
-    version: 1,
+    version: 2,
     id: 'practice-room',
     title: 'Percussion above the reading room',
     units: 'SI',
@@ -99,15 +99,22 @@ export function practiceRoom(changes: Partial<Notebook> = {}): Notebook {
       { kind: 'paths', id: 'paths', folded: false, title: 'What rules each band', stack: 'floor', sound: 'airborne' },
     ],
     scenarios: [
-      { id: 'base', name: 'As built', parent: null, changes: {} },
-      { id: 'slab', name: 'Slab on top', parent: 'base', changes: { slab: 0.038 } },
+      { id: 'base', name: 'As built', mark: 0, parent: null, changes: {} },
+      { id: 'slab', name: 'Slab on top', mark: 1, parent: 'base', changes: { slab: 0.038 } },
       {
         id: 'hung',
         name: 'Ceiling on channel',
+        mark: 2,
         parent: 'base',
         changes: { support: 'resilient-channel', fill: 'glass-fibre' },
       },
-      { id: 'both', name: 'Both', parent: 'slab', changes: { support: 'resilient-channel', fill: 'glass-fibre' } },
+      {
+        id: 'both',
+        name: 'Both',
+        mark: 3,
+        parent: 'slab',
+        changes: { support: 'resilient-channel', fill: 'glass-fibre' },
+      },
     ],
     shown: ['base', 'slab', 'hung', 'both'],
     reference: 'base',

@@ -20,6 +20,7 @@ export function percussionNotebook(count = 3, changes: Partial<Notebook> = {}): 
   const scenarios = SCENARIOS.slice(0, count).map(([name, changed], i) => ({
     id: `s${i + 1}`,
     name,
+    mark: i,
     parent: i === 0 ? null : 's1',
     changes: changed,
   }));

@@ -64,7 +64,7 @@ describe('materials of a notebook’s own', { timeout: 60_000 }, () => {
     cells: [],
     materials: [own],
     flanking: { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 },
-    scenarios: [{ id: 'base', name: 'Base', parent: null, changes: {} }],
+    scenarios: [{ id: 'base', name: 'Base', mark: 0, parent: null, changes: {} }],
     shown: ['base'],
     reference: 'base',
     active: 'base',

@@ -118,6 +118,7 @@ describe('growth', () => {
     scenarios: Array.from({ length: n }, (_, i) => ({
       id: `s${i}`,
       name: '',
+      mark: i,
       parent: i === 0 ? null : `s${i - 1}`,
       changes: i === 0 ? {} : { slab: 0.05 },
     })),

@@ -27,6 +27,12 @@ describe.each(readdirSync(folder).filter((name) => name.endsWith(FILE_ENDING)))(
     expect(text).toBe(writeNotebook(notebook));
   });
 
+  test('opens as version 1 wrote it, and is the same', () => {
+    const old = text.replace('"version": 2', '"version": 1').replaceAll(/^ *"mark": \d+,\n/gm, '');
+    expect(old).not.toMatch('mark"');
+    expect(readNotebook(old)).toEqual({ ok: true, notebook });
+  });
+
   test('carries the live values that the engine computes: npm run demos', () => {
     expect(withCurrentValues(notebook)).toEqual(notebook);
   });

@@ -223,9 +223,9 @@ describe('setting a field of a stack', () => {
       parameters: notebook.parameters.map((p) => (p.key === 'support' ? supports : p)),
       scenarios: [
         ...scenarios,
-        { id: 'soft', name: '', parent: 'existing', changes: { support: 'resilient-channel' } },
-        { id: 'hung', name: '', parent: 'soft', changes: { support: 'hangers' } },
-        { id: 'apart', name: '', parent: 'soft', changes: { support: 'separate-joists' } },
+        { id: 'soft', name: '', mark: 3, parent: 'existing', changes: { support: 'resilient-channel' } },
+        { id: 'hung', name: '', mark: 4, parent: 'soft', changes: { support: 'hangers' } },
+        { id: 'apart', name: '', mark: 5, parent: 'soft', changes: { support: 'separate-joists' } },
       ],
       stacks,
     };

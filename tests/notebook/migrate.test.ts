@@ -46,8 +46,11 @@ test('a missing step is a problem', () => {
 });
 
 test('the result of a step is checked like any other file', () => {
-  const file = { ...smallNotebook(), version: 0 };
-  const step = (title: unknown): Migration => ({ from: 0, migrate: (old) => ({ ...old, version: VERSION, title }) });
+  const file = { ...smallNotebook(), version: VERSION - 1 };
+  const step = (title: unknown): Migration => ({
+    from: VERSION - 1,
+    migrate: (old) => ({ ...old, version: VERSION, title }),
+  });
   expect(readNotebookValue(file, [step('Club')])).toMatchObject({ ok: true, notebook: { title: 'Club' } });
   expect(readNotebookValue(file, [step(7)])).toMatchObject({ ok: false, problems: [{ path: '/title' }] });
 });

@@ -41,7 +41,7 @@ test('a written notebook reads back equal, as a new object', () => {
 test('format and version stand first in a file, whatever the order in memory', () => {
   const { format, version, ...rest } = smallNotebook();
   expect(writeNotebook({ ...rest, version, format })).toMatch(
-    /^\{\n {2}"format": "slab-and-spring",\n {2}"version": 1,\n {2}"id"/,
+    /^\{\n {2}"format": "slab-and-spring",\n {2}"version": 2,\n {2}"id"/,
   );
 });
 
@@ -263,13 +263,13 @@ describe('one thing wrong gives one problem that says what, where, what was expe
       { '/cells/1/kind': 'game' },
       'kind must be "commentary" or "parameters" or "stack" or "curves" or "ratings" or "paths", got "game" (/cells/1/kind)',
     ],
-    ['another version', { '/version': 0 }, 'version must be 1, got 0 (/version)'],
+    ['another version', { '/version': 0 }, 'version must be a whole number from 1 to 2, got 0 (/version)'],
     [
       'a version of the future',
-      { '/version': 2 },
-      'version must be 1, got 2 (/version); a newer Slab & Spring wrote this file',
+      { '/version': 3 },
+      'version must be a whole number from 1 to 2, got 3 (/version); a newer Slab & Spring wrote this file',
     ],
-    ['a version in words', { '/version': 'one' }, 'version must be 1, got "one" (/version)'],
+    ['a version in words', { '/version': 'one' }, 'version must be a whole number from 1 to 2, got "one" (/version)'],
     ['another format', { '/format': 'x' }, 'format must be "slab-and-spring", got "x" (/format)'],
   ])('%s', (_name, alterations, message) => {
     expect(problemsOf(altered(alterations))).toEqual([message]);

@@ -33,7 +33,7 @@ export function smallNotebook(): Notebook {
   };
   return {
     format: 'slab-and-spring',
-    version: 1,
+    version: 2,
     id: 'small',
     title: 'Practice room',
     units: 'SI',
@@ -92,9 +92,9 @@ export function smallNotebook(): Notebook {
       { kind: 'paths', id: 'paths', folded: false, title: 'Paths', stack: 'floor', sound: 'airborne' },
     ],
     scenarios: [
-      { id: 'existing', name: 'Existing', parent: null, changes: {} },
-      { id: 'heavy', name: 'Heavy', parent: 'existing', changes: { slab: 0.076 } },
-      { id: 'both', name: 'Both', parent: 'heavy', changes: { support: 'clips' } },
+      { id: 'existing', name: 'Existing', mark: 0, parent: null, changes: {} },
+      { id: 'heavy', name: 'Heavy', mark: 1, parent: 'existing', changes: { slab: 0.076 } },
+      { id: 'both', name: 'Both', mark: 2, parent: 'heavy', changes: { support: 'clips' } },
     ],
     shown: ['existing', 'heavy', 'both'],
     reference: 'existing',

@@ -51,6 +51,23 @@ describe.each(Object.keys(EDITS))('%s', (name) => {
   });
 });
 
+test('no edit changes the mark of a scenario that stays, and none gives two the same', () => {
+  fc.assert(
+    fc.property(fc.array(editNames, { maxLength: 40 }), seeds, (names, seed) => {
+      const pick = picksFrom(seed);
+      let before = smallNotebook();
+      for (const name of names) {
+        const after = applied(before, name, pick);
+        for (const { id, mark } of before.scenarios)
+          expect(after.scenarios.find((s) => s.id === id)?.mark ?? mark).toBe(mark);
+        expect(new Set(after.scenarios.map((s) => s.mark)).size).toBe(after.scenarios.length);
+        before = after;
+      }
+    }),
+    RUNS,
+  );
+});
+
 test('any row of edits can be undone to the start and redone to the end', () => {
   fc.assert(
     fc.property(fc.array(editNames, { maxLength: 40 }), seeds, (names, seed) => {

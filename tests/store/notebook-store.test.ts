@@ -41,6 +41,18 @@ test('a saved notebook comes back with its steps of undo', async () => {
   expect(undo(stored.history).present).toEqual(notebook('a'));
 });
 
+test('a notebook stored before scenarios had marks comes back with those it was drawn with', async () => {
+  const { entries, store } = fresh();
+  value(await store.save(retitled(startHistory(notebook('a')), 'later')));
+  const text = JSON.stringify(entries.get('notebook:a'));
+  const old = text.replaceAll('"format":"slab-and-spring","version":2', '"format":"slab-and-spring","version":1');
+  expect(old).not.toBe(text);
+  entries.set('notebook:a', JSON.parse(old.replaceAll(/"mark":\d+,/g, '')));
+  const { history } = value(await store.load('a'));
+  expect(history.present).toEqual({ ...notebook('a'), title: 'later' });
+  expect(undo(history).present).toEqual(notebook('a'));
+});
+
 test('only the nearest steps are stored', async () => {
   const { store } = fresh();
   let history = startHistory(notebook('a'));

@@ -80,7 +80,7 @@ export class SwingRow extends LitElement {
     const moving = this.swinging && !this.#still.matches;
     return html`
       <div class="pictures">
-        ${this.#pictures.map(({ column: { scenario, index }, model, frequency_Hz }) => {
+        ${this.#pictures.map(({ column: { scenario }, model, frequency_Hz }) => {
           const phase = moving && frequency_Hz ? Math.sin((2 * Math.PI * frequency_Hz * this.time_s) / slowed) : 0;
           return html`
             <figure>
@@ -94,7 +94,7 @@ export class SwingRow extends LitElement {
                 .name=${scenario.name}
               ></swing-picture>
               <figcaption>
-                ${scenarioSample(index)}
+                ${scenarioSample(scenario)}
                 <span
                   >${scenario.name}${
                     frequency_Hz === undefined ? ': nothing bounces' : html`: <b>f0 = ${hertzText(frequency_Hz)}</b>`

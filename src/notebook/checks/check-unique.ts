@@ -1,6 +1,6 @@
-/** Ids and keys stand for one thing each. */
+/** Ids, keys and the marks of scenarios stand for one thing each. */
 import { FIBRE_MATERIALS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
-import { type Path, type Problem, problemAt } from '../problem.ts';
+import { type Path, type Problem, problemAt, shortValue } from '../problem.ts';
 import { asList, asObject, type Entry, entriesOf, isText, own, type RawObject } from './raw.ts';
 
 export function checkUnique(notebook: RawObject): readonly Problem[] {
@@ -23,23 +23,24 @@ export function checkUnique(notebook: RawObject): readonly Problem[] {
     ...repeated(entriesOf(notebook, 'cells'), 'id'),
     ...entriesOf(notebook, 'cells').flatMap(({ item, path }) => repeated(entriesOf(item, 'measured', path), 'id')),
     ...repeated(entriesOf(notebook, 'scenarios'), 'id'),
+    ...repeated(entriesOf(notebook, 'scenarios'), 'mark'),
     ...repeatedTexts(asList(own(notebook, 'shown')), ['shown']),
   ];
 }
 
 function repeated(entries: readonly Entry[], key: string, taken: readonly string[] = []): readonly Problem[] {
-  const seen = new Set(taken);
+  const seen = new Set<unknown>(taken);
   return entries.flatMap(({ item, path }) => seenBefore(own(item, key), [...path, key], seen));
 }
 
 function repeatedTexts(texts: readonly unknown[], path: Path): readonly Problem[] {
-  const seen = new Set<string>();
+  const seen = new Set<unknown>();
   return texts.flatMap((text, i) => seenBefore(text, [...path, i], seen));
 }
 
-function seenBefore(value: unknown, path: Path, seen: Set<string>): readonly Problem[] {
-  if (!isText(value)) return [];
-  if (seen.has(value)) return [problemAt(path, 'unique', `"${value}" once more`)];
+function seenBefore(value: unknown, path: Path, seen: Set<unknown>): readonly Problem[] {
+  if (!isText(value) && typeof value !== 'number') return [];
+  if (seen.has(value)) return [problemAt(path, 'unique', `${shortValue(value)} once more`)];
   seen.add(value);
   return [];
 }

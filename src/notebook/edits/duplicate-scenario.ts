@@ -3,6 +3,7 @@ import { insertedAt } from '../lists.ts';
 import type { Notebook } from '../types.ts';
 import { changesBetween, valuesOf } from '../values.ts';
 import type { NewScenario } from './fork-scenario.ts';
+import { freeMark } from './free-mark.ts';
 import { listed } from './shown-order.ts';
 
 /**
@@ -13,6 +14,7 @@ export function duplicateScenario(notebook: Notebook, scenarioId: string, { id, 
   const base = baseScenario(notebook);
   const changes = changesBetween(notebook, valuesOf(notebook, base.id), valuesOf(notebook, scenarioId));
   const at = notebook.scenarios.indexOf(findScenario(notebook, scenarioId)) + 1;
-  const scenarios = insertedAt(notebook.scenarios, at, { id, name, parent: base.id, changes });
+  const copy = { id, name, mark: freeMark(notebook.scenarios), parent: base.id, changes };
+  const scenarios = insertedAt(notebook.scenarios, at, copy);
   return listed({ ...notebook, scenarios, active: id }, [...notebook.shown, id]);
 }

@@ -1,6 +1,7 @@
 import { findScenario } from '../find.ts';
 import { insertedAt } from '../lists.ts';
 import type { Notebook } from '../types.ts';
+import { freeMark } from './free-mark.ts';
 import { listed } from './shown-order.ts';
 
 export interface NewScenario {
@@ -12,12 +13,7 @@ export interface NewScenario {
 export function forkScenario(notebook: Notebook, parentId: string, { id, name }: NewScenario): Notebook {
   const parent = findScenario(notebook, parentId);
   const at = notebook.scenarios.indexOf(parent) + 1;
-  return listed(
-    {
-      ...notebook,
-      scenarios: insertedAt(notebook.scenarios, at, { id, name, parent: parentId, changes: {} }),
-      active: id,
-    },
-    [...notebook.shown, id],
-  );
+  const fork = { id, name, mark: freeMark(notebook.scenarios), parent: parentId, changes: {} };
+  const scenarios = insertedAt(notebook.scenarios, at, fork);
+  return listed({ ...notebook, scenarios, active: id }, [...notebook.shown, id]);
 }
