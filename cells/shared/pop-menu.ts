@@ -57,6 +57,11 @@ export class PopMenu extends LitElement {
         border: 0;
         justify-items: start;
       }
+      /* More about the choice above it: under its words, not under its button. */
+      .head fieldset p {
+        padding-left: 1.6rem;
+        color: var(--ink-soft);
+      }
     `,
   ];
 

@@ -29,6 +29,7 @@ export interface ReachChoice {
 /** Not there while there is only one scenario. */
 export function reachChoice({ notebook, reach, label, onChange }: ReachChoice): TemplateResult | typeof nothing {
   if (!hasReach(notebook)) return nothing;
+  const { name } = findScenario(notebook, notebook.active);
   const choice = (value: Reach, words: string) => html`<label
     ><input
       type="radio"
@@ -40,7 +41,14 @@ export function reachChoice({ notebook, reach, label, onChange }: ReachChoice): 
   >`;
   return html`<fieldset>
     <legend>${label}</legend>
-    ${choice('this', `in “${findScenario(notebook, notebook.active).name}” only`)}
-    ${choice('every', 'in every scenario')}
+    ${choice('this', `in “${name}” only`)}
+    ${reach === 'this' ? html`<p>${forksSaid(notebook, name)}</p>` : nothing} ${choice('every', 'in every scenario')}
   </fieldset>`;
+}
+
+/** A scenario that is forked later inherits what its parent has by then; those that were there keep their floor. */
+function forksSaid({ scenarios, active }: Notebook, name: string): string {
+  const hasForks = scenarios.some(({ parent }) => parent === active);
+  const there = hasForks ? 'The forks that it has already stay as they are. ' : '';
+  return `${there}Whatever is forked from “${name}” later starts like it.`;
 }

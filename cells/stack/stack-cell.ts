@@ -254,11 +254,11 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     const active = this.notebook.scenarios.find((s) => s.id === this.notebook.active);
     return html`
       <p class="note">
-        A value written here belongs to “${active?.name}”, the scenario that is worked in.
-        ${
+        A value written here belongs to “${active?.name}”, the scenario that is worked in${
           hasReach(this.notebook)
-            ? 'So may a layer or sheet: where one is added or removed, you choose whether that is for this scenario only or for every one. Moving one changes every floor.'
-            : nothing
+            ? html`; its forks follow, unless they change it themselves. Where a layer or sheet is added or removed, you choose
+              whether that is for this scenario only or for every one.`
+            : '.'
         }
       </p>
       <layer-list

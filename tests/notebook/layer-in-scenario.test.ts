@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { addSheet } from '#src/notebook/edits/edit-sheets.ts';
+import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
 import { keepOnlyIn, putInto, takeOutOf, withoutLeftovers } from '#src/notebook/edits/layer-in-scenario.ts';
 import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
@@ -66,6 +67,15 @@ describe('a floating slab in one scenario only', () => {
       [true, true],
       [false, false],
     ]);
+  });
+
+  test('is in every fork that is made from it later, and in none made from elsewhere', () => {
+    const later = forkScenario(after, 'heavy', { id: 'later', name: 'Later' });
+    const further = forkScenario(later, 'later', { id: 'further', name: 'Further' });
+    const elsewhere = forkScenario(further, 'both', { id: 'elsewhere', name: 'Elsewhere' });
+    for (const id of ['later', 'further'])
+      expect(floorOf(elsewhere, 'floor', id)).toEqual(floorOf(after, 'floor', 'heavy'));
+    expect(floorOf(elsewhere, 'floor', 'elsewhere')).toEqual(floorOf(before, 'floor', 'both'));
   });
 
   test('is written by parameters and sparse changes, and reads back', () => {
