@@ -47,6 +47,9 @@ export const layerListStyles = css`
     margin-bottom: var(--space-2);
     font-weight: 600;
   }
+  .moves {
+    padding: 0 var(--space-3);
+  }
   .absence {
     display: flex;
     flex-wrap: wrap;

@@ -21,7 +21,7 @@ import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
 import { layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
 import { knownMat } from './material-source.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
-import { type Reach, reachChoice, usualReach } from './reach.ts';
+import { hasReach, type Reach, reachChoice, usualReach } from './reach.ts';
 import { rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
@@ -67,6 +67,13 @@ export class LayerList extends LitElement {
         </div>
         <div class="fields">${this.#fields([['length_m'], ['width_m'], ['covering']])}</div>
       </div>
+      ${
+        hasReach(this.notebook)
+          ? html`<p class="note moves screen-only">
+              Moving a layer or sheet, and making a mat a cavity or the other way round, changes every scenario.
+            </p>`
+          : nothing
+      }
       <ol aria-label="Layers from the upper room down">
         ${repeat(
           stack.layers,
@@ -125,7 +132,7 @@ export class LayerList extends LitElement {
         <span
           class="grip"
           draggable="true"
-          title="Drag to change places with another ${layer.kind === 'leaf' ? 'leaf' : 'layer between leaves'}"
+          title="Drag to change places with another ${layer.kind === 'leaf' ? 'leaf' : 'layer between leaves'}${movedIn(notebook)}"
           aria-hidden="true"
           @dragstart=${(event: DragEvent) => this.#onDragStart(event, index)}
           @dragend=${this.#onDragEnd}
@@ -139,7 +146,7 @@ export class LayerList extends LitElement {
           })}
         </div>
         <span class="note kind">${KINDS[layer.kind]}</span>
-        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), menu, removal })}
+        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), movedIn: movedIn(notebook), menu, removal })}
       </div>
       ${this.#absence(stack, layer, index)}
     `;
@@ -218,6 +225,7 @@ export class LayerList extends LitElement {
       name: `sheet ${k + 1} of ${leaf.name}`,
       onUp: to(k - 1),
       onDown: to(k + 1),
+      movedIn: movedIn(this.notebook),
       removal: sheetRemoval(this.#removalFrom, leaf, k),
     });
     return html`
@@ -337,6 +345,11 @@ export class LayerList extends LitElement {
     this.#dragged = undefined;
     this.dropAt = undefined;
   };
+}
+
+/** The order of layers and sheets is the same in every scenario: what can differ is whether one is there. */
+function movedIn(notebook: Notebook): string {
+  return hasReach(notebook) ? ' in every scenario' : '';
 }
 
 declare global {

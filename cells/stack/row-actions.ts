@@ -9,6 +9,8 @@ export interface RowActions {
   /** Undefined where the row is at the end already. */
   readonly onUp: (() => void) | undefined;
   readonly onDown: (() => void) | undefined;
+  /** What a move changes besides this scenario, in words: " in every scenario"; '' where there is only one. */
+  readonly movedIn: string;
   readonly menu?: TemplateResult;
   readonly removal: Removal | undefined;
 }
@@ -21,10 +23,11 @@ export interface Removal {
 }
 
 /** The buttons of a row: move, more, remove. */
-export function rowActions({ name, onUp, onDown, menu, removal }: RowActions): TemplateResult {
+export function rowActions({ name, onUp, onDown, movedIn, menu, removal }: RowActions): TemplateResult {
   return html`
     <div class="actions" role="group" aria-label="Actions for ${name}">
-      ${action('Move', 'up', name, onUp)} ${action('Move', 'down', name, onDown)} ${menu ?? nothing}
+      ${action('Move', 'up', name, onUp, ` up${movedIn}`)} ${action('Move', 'down', name, onDown, ` down${movedIn}`)}
+      ${menu ?? nothing}
       ${
         removal?.asksFirst
           ? html`<pop-menu .label=${`Remove ${name}`} .head=${removal.head} .items=${[removal.item]}
@@ -36,8 +39,13 @@ export function rowActions({ name, onUp, onDown, menu, removal }: RowActions): T
   `;
 }
 
-function action(verb: string, sign: 'up' | 'down' | 'remove', name: string, onClick: (() => void) | undefined) {
-  const where = sign === 'remove' ? '' : ` ${sign}`;
+function action(
+  verb: string,
+  sign: 'up' | 'down' | 'remove',
+  name: string,
+  onClick: (() => void) | undefined,
+  where = '',
+) {
   return html`
     <button
       type="button"

@@ -397,6 +397,39 @@ describe('a layer in one scenario only', () => {
     for (const { leaves } of floorsOf(notebook(), ['base', 'slab', 'hung', 'both'])) expect(leaves).toHaveLength(3);
   });
 
+  test.each([
+    ['hung', 'What is added stands in “Ceiling on channel” only', 'Whatever is forked from “Ceiling on channel” later'],
+    [
+      'slab',
+      'in “Slab on top” only',
+      'The forks that it has already stay as they are. Whatever is forked from “Slab on',
+    ],
+  ])('says what forks get of it: %s', async (active, choice, said) => {
+    const { list } = await mountOpen(practiceRoom({ active }));
+    const menu = await slabMenu();
+    await expect.element(menu).toHaveTextContent(choice);
+    await expect.element(menu).toHaveTextContent(said);
+    await menu.getByRole('radio', { name: 'in every scenario' }).click();
+    await list.updateComplete;
+    await expect.element(menu).not.toHaveTextContent('later starts like it');
+  });
+
+  test('is what can differ, not the place of one: every button that moves, or turns a cavity, says so before', async () => {
+    const { list } = await mountOpen(practiceRoom({ active: 'hung' }));
+    const movers = [...list.shadowRoot!.querySelectorAll<HTMLElement>('[aria-label^="Move "], .grip')];
+    expect(movers.length).toBeGreaterThan(6);
+    for (const { title } of movers) expect(title).toMatch(/ in every scenario$/);
+    await expect.element(page.getByText('Moving a layer or sheet')).toHaveTextContent('changes every scenario.');
+    await page.getByRole('button', { name: 'More for joists' }).click();
+    await expect.element(page.getByRole('button', { name: 'Make it a mat, in every scenario' })).toBeVisible();
+  });
+
+  test('is no matter where there is one scenario', async () => {
+    const { list } = await mountOpen(oneScenario());
+    expect(list.shadowRoot!.querySelector('.moves')).toBeNull();
+    expect(list.shadowRoot!.innerHTML).not.toContain('every scenario');
+  });
+
   test('is every scenario’s where the reference is worked in', async () => {
     await mountOpen(practiceRoom({ active: 'base' }));
     await expect.element((await slabMenu()).getByRole('radio', { name: 'in every scenario' })).toBeChecked();
