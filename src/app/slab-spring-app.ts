@@ -330,8 +330,13 @@ function cautions(notebook: Notebook) {
   </aside>`;
 }
 
-/** What checks edits is not in the way of the first picture. */
-const afterFirstCurve = (): Promise<void> => new Promise((done) => setTimeout(done, 500));
+/**
+ * What is not needed at once is not in the way of the first picture. A function and no constant: the page's element begins
+ * while its class is being defined, before the constants below it are there.
+ */
+function afterFirstCurve(): Promise<void> {
+  return new Promise((done) => setTimeout(done, 500));
+}
 
 declare global {
   interface HTMLElementTagNameMap {
