@@ -7,6 +7,8 @@ import { signed, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 export interface LiveQuantity {
   readonly key: string;
   readonly label: string;
+  /** Which sound it rates; absent: none. */
+  readonly sound?: 'airborne' | 'impact';
   /** Number, with its unit where it has one. */
   show(prediction: Prediction, units: UnitSystem): string;
   /** The number alone, SI. */
@@ -18,9 +20,12 @@ export interface LiveQuantity {
 /** Behind the key: the same value less that of the reference scenario, e.g. `stc-gain`. */
 export const GAIN = '-gain';
 
+const IMPACT: ReadonlySet<keyof Ratings> = new Set(['IIC', 'Lnw', 'CI', 'CI50_2500']);
+
 function rating(key: string, name: keyof Ratings, label: string): LiveQuantity {
   const number = ({ ratings }: Prediction) => ratings[name];
-  return { key, label, number, show: (prediction) => wholeNumber(number(prediction)), showDifference: signed };
+  const show = (prediction: Prediction) => wholeNumber(number(prediction));
+  return { key, label, sound: IMPACT.has(name) ? 'impact' : 'airborne', number, show, showDifference: signed };
 }
 
 function quantity(

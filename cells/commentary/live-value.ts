@@ -2,6 +2,7 @@
 import type { Notebook } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { ResultsView } from '../contract.ts';
+import { countedWords, ratedResult } from '../shared/rated-result.ts';
 import { GAIN, liveQuantity } from './live-quantities.ts';
 
 export interface LiveValue {
@@ -41,11 +42,14 @@ export function liveValue(notebook: Notebook, results: ResultsView, destination:
   const quantity = liveQuantity(gain ? quantityKey.slice(0, -GAIN.length) : quantityKey);
   if (!quantity) return missing(`There is no value "${quantityKey}".`);
 
-  const of = (id: string) => results.of(id, stack.id);
+  const of = (id: string) => ratedResult(notebook, results, id, stack.id);
   const involved = gain ? [of(scenario.id), of(notebook.reference)] : [of(scenario.id)];
   const [own, reference] = involved.map((r) => r.prediction);
   const text = own && textFor();
-  const about = `${quantity.label} of ${stack.name}, ${scenario.name}${gain ? ', against the reference' : ''}`;
+  const counted = quantity.sound && countedWords(notebook, stack.id, quantity.sound);
+  const about = [`${quantity.label} of ${stack.name}`, scenario.name, gain && 'against the reference', counted]
+    .filter(Boolean)
+    .join(', ');
   const failed = involved.find((r) => r.state === 'failed');
   if (failed) return { state: 'missing', text: text ?? NO_VALUE, about: `${about}: ${failed.message}` };
   if (involved.some((r) => r.state === 'computing') || text === undefined)

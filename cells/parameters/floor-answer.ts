@@ -10,6 +10,7 @@ import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { wholeNumber } from '../shared/number-words.ts';
+import { countedWords, ratedResult } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { smallCurves } from './small-curves.ts';
 
@@ -86,8 +87,11 @@ export class FloorAnswer extends LitElement {
       .working {
         font-weight: 600;
       }
-      .stack {
+      .about {
         margin: 0 0 var(--space-1);
+      }
+      .about::first-letter {
+        text-transform: uppercase;
       }
       [role="group"] {
         display: contents;
@@ -120,7 +124,8 @@ export class FloorAnswer extends LitElement {
     const { notebook, stack } = this;
     const answers = this.#answers();
     if (answers.length === 0) return nothing;
-    return html`${notebook.stacks.length > 1 ? html`<p class="stack note">${stack.name}</p>` : nothing}
+    const about = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
+    return html`${about.length > 0 ? html`<p class="about note">${about.join(': ')}</p>` : nothing}
       <div class="answer ${answers.length > MOST_BESIDE_CURVES ? 'many' : ''}" style="--columns: ${answers.length}">
         <div class="picture">
           ${this.#curves(answers)}<span class="note" aria-hidden="true">transmission loss</span>
@@ -165,8 +170,18 @@ export class FloorAnswer extends LitElement {
 
   #answers(): readonly Answer[] {
     const { notebook, results, stack } = this;
-    return notebook.shown.map((id) => ({ scenario: findScenario(notebook, id), result: results.of(id, stack.id) }));
+    return notebook.shown.map((id) => ({
+      scenario: findScenario(notebook, id),
+      result: ratedResult(notebook, results, id, stack.id),
+    }));
   }
+}
+
+/** What the numbers count, right beside them; '' where there is only one thing that it could be. */
+function countedSaid(notebook: Notebook, stackId: string): string {
+  const [airborne, impact] = (['airborne', 'impact'] as const).map((sound) => countedWords(notebook, stackId, sound));
+  if (!airborne || !impact) return '';
+  return airborne === impact ? airborne : `STC of ${airborne}, IIC of the ${impact}`;
 }
 
 function ratingText({ state, prediction }: Result, rating: (typeof RATINGS)[number]): string {

@@ -8,7 +8,7 @@ import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, RatingsCell as RatingsCellModel, Scenario } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import { type CellProperties, NotebookEdit, type Result, type ResultsView } from '../contract.ts';
-import { aroundKind, countsAround } from '../shared/around-counted.ts';
+import { countsAround } from '../shared/around-counted.ts';
 import { bringIntoView } from '../shared/bring-into-view.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { ofFloorAlone } from '../shared/floor-alone.ts';
@@ -16,6 +16,7 @@ import { signed, wholeNumber } from '../shared/number-words.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
+import { countedNote } from './counted-note.ts';
 import './field-part.ts';
 import { RATING_ROWS, type RatingRow } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
@@ -98,7 +99,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     });
     return html`<div class="counted">
       ${countsAround(notebook) ? html`<div class="screen-only">${choice}</div>` : nothing}
-      <p class="note">${countedNote(notebook, floorAlone)}</p>
+      <p class="note">${countedNote(notebook, cell)}</p>
       ${
         notebook.shown.length > 2
           ? html`<p class="note sideways screen-only">
@@ -220,18 +221,6 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     );
     return failed.length === 0 ? nothing : html`<div class="failures">${failed}</div>`;
   }
-}
-
-/** What is rated: the floor with or without its walls. */
-function countedNote(notebook: Notebook, floorAlone: boolean): string {
-  if (!countsAround(notebook))
-    return 'Predicted as in a laboratory, where nothing goes around the floor; a building is worse.';
-  const how = aroundKind(notebook.flanking);
-  if (floorAlone)
-    return `The floor alone, as in a laboratory. What goes around by the walls (${how}) is left out here; curves, texts and paths count it.`;
-  return notebook.flanking.kind === 'by the walls'
-    ? `Floor and walls together (${how}), as in apparent values: R′w, ASTC, L′n,w, AIIC.`
-    : `Airborne: floor and walls together (${how}), as in apparent values: R′w, ASTC. Impact: the floor alone, since a limit says nothing about footsteps.`;
 }
 
 function storyLine({ label, values_dB, stress, whole }: StoryLine) {

@@ -4,8 +4,17 @@ import { energySum_dB } from '#src/acoustics/ratings/energy.ts';
 import { rateBands } from '#src/acoustics/ratings/rate-bands.ts';
 import type { Result } from '../contract.ts';
 
+/** Many numbers of a page ask for the same one, and again with every frame of a drag. */
+const known = new WeakMap<Prediction, Prediction>();
+
 /** The floor with its gaps but without its walls, rated anew; the very prediction where the walls carry nothing. */
 export function floorAlone(prediction: Prediction): Prediction {
+  const alone = known.get(prediction) ?? computedAlone(prediction);
+  known.set(prediction, alone);
+  return alone;
+}
+
+function computedAlone(prediction: Prediction): Prediction {
   const { bands_Hz } = prediction;
   const [airborne, R_dB] = withoutWalls(prediction.paths_dB, prediction.R_dB, -1);
   const [impact, Ln_dB] = withoutWalls(prediction.impactPaths_dB, prediction.Ln_dB, 1);

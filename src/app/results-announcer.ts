@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { wholeNumber } from '#cells/shared/number-words.ts';
+import { ratedResult } from '#cells/shared/rated-result.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 
@@ -49,7 +50,7 @@ function ratingsInWords(notebook: Notebook, results: ResultsView): string | unde
   const stacks = new Set(notebook.cells.flatMap((cell) => ('stack' in cell ? [cell.stack] : [])));
   const sentences: string[] = [];
   for (const stack of stacks) {
-    const result = results.of(notebook.active, stack);
+    const result = ratedResult(notebook, results, notebook.active, stack);
     if (result.state === 'computing') return undefined;
     const { name } = findStack(notebook, stack);
     const { prediction } = result;

@@ -25,7 +25,6 @@ import './page-notices.ts';
 import type { Notice, NoticeDismissed } from './page-notices.ts';
 import type { PageWish, Wish } from './page-wish.ts';
 import { predictionSender } from './prediction-sender.ts';
-import './results-announcer.ts';
 import { ResultsService } from './results.ts';
 import { NO_RESULTS } from './results-view.ts';
 import './scenario-rail.ts';
@@ -70,6 +69,7 @@ export class SlabSpringApp extends LitElement {
     window.addEventListener('pagehide', this.#onHide);
     document.addEventListener('visibilitychange', this.#onHide);
     void this.#start();
+    void tellResults();
   }
 
   override disconnectedCallback(): void {
@@ -328,6 +328,12 @@ function cautions(notebook: Notebook) {
   return html`<aside class="cautions" aria-label="What the numbers are">
     ${what} Nothing here is a verdict on load, fire or health; local codes and licensed practice decide.
   </aside>`;
+}
+
+/** What reads ratings out once they changed comes late, and where it cannot be fetched they are still there to be read. */
+async function tellResults(): Promise<void> {
+  await afterFirstCurve();
+  await import('./results-announcer.ts').catch(() => {});
 }
 
 /**

@@ -26,7 +26,7 @@ test('a live value shows the number of the active scenario instead of the one th
   const { element } = await mountText('STC [99](value:floor/stc)');
   const expected = readyResults(withText('')).of('slab', 'floor').prediction!.ratings.STC;
   expect(live(element).textContent).toBe(String(expected));
-  expect(live(element).title).toBe('STC of Floor of the practice room, Slab on top');
+  expect(live(element).title).toBe('STC of Floor of the practice room, Slab on top, floor and walls together');
 });
 
 test('a live value that names a scenario shows that one, with its unit', async () => {

@@ -161,6 +161,32 @@ test('limits that were only visited stay what they are', async () => {
   expect(notebook().parameters[0]).toMatchObject({ max: 0.1 });
 });
 
+test('the figures beside the sliders count what the ratings count, and say what that is', async () => {
+  const flanking = { kind: 'own', R500_dB: 45, slope_dB_per_octave: 3 } as const;
+  const rated = (floorAlone: boolean) => {
+    const start = practiceRoom({ flanking });
+    const cells = start.cells.map((c) => (c.kind === 'ratings' ? { ...c, floorAlone } : c));
+    return { ...start, cells };
+  };
+  const answer = async (floorAlone: boolean) => {
+    const { element } = await mountParameters(rated(floorAlone));
+    const strip = element.shadowRoot!.querySelector('floor-answer')!;
+    await strip.updateComplete;
+    const stc = [...strip.shadowRoot!.querySelectorAll('[aria-label="STC"] li')].map((li) =>
+      Number(li.textContent!.split(':')[1]),
+    );
+    const curve = strip.shadowRoot!.querySelector('svg.curves')!.innerHTML;
+    const about = strip.shadowRoot!.querySelector('.about')!.textContent;
+    element.remove();
+    return { stc, curve, about };
+  };
+  const [together, alone] = [await answer(false), await answer(true)];
+  expect(together.about).toBe('STC of floor and walls together, IIC of the floor alone');
+  expect(alone.about).toBe('floor alone');
+  expect(alone.stc[3]).toBeGreaterThan(together.stc[3]!);
+  expect(alone.curve).not.toBe(together.curve);
+});
+
 test('a choice is taken by clicking it', async () => {
   const { notebook } = await mountParameters();
   await page.getByRole('group', { name: 'ceiling support', exact: true }).getByText('isolation clips').first().click();

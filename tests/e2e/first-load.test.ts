@@ -34,7 +34,7 @@ describe('what a browser loads before the first curve', () => {
     await context.close();
   });
 
-  test.each(['apply-edit'])('leaves %s for a moment later, and then loads it', async (script) => {
+  test.each(['apply-edit', 'results-announcer'])('leaves %s for a moment later, and then loads it', async (script) => {
     const { context, page, problems } = await freshPage(browser, inject('baseURL'));
     const response = page.waitForResponse((r) => new URL(r.url()).pathname.startsWith(`/assets/${script}-`));
     await page.goto('/');
