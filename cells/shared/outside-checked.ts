@@ -1,10 +1,11 @@
 /** A quiet remark on scenarios whose floor lies outside of what the engine was checked on. */
 import { css, html, nothing, type TemplateResult } from 'lit';
-import { outsideChecked } from '#src/acoustics/checked-range.ts';
+import { type OutsideChecked, outsideChecked } from '#src/acoustics/checked-range.ts';
 import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { saidOnce } from './said-once.ts';
 import { scenarioSample } from './scenario-sample.ts';
 
 export const outsideCheckedStyles = css`
@@ -23,21 +24,14 @@ export const outsideCheckedStyles = css`
     list-style: none;
   }
   .outside li {
-    display: flex;
-    align-items: flex-start;
-    gap: var(--space-2);
     overflow-wrap: anywhere;
   }
   .outside li svg {
-    flex: none;
-    margin-top: 0.2em;
+    vertical-align: middle;
   }
   .outside details ul {
     padding-left: var(--space-4);
     list-style: disc;
-  }
-  .outside details li {
-    display: list-item;
   }
   @media print {
     .outside details:not([open]),
@@ -53,15 +47,18 @@ export function outsideCheckedNote(notebook: Notebook, stackId: string): Templat
     .map((id) => ({ scenario: findScenario(notebook, id), outside: outsideOf(notebook, id, stackId) }))
     .filter(({ outside }) => outside.length > 0);
   if (found.length === 0) return nothing;
+  const text = (one: OutsideChecked) => outsideCheckedText(one, notebook.units);
   const reasons = new Set(found.flatMap(({ outside }) => outside.map(outsideCheckedReason)));
   return html`<div class="outside" role="note" aria-label="Outside what was checked">
     <p>Outside what was checked:</p>
     <ul>
-      ${found.map(
-        ({ scenario, outside }) => html`<li>
-          ${scenarioSample(scenario)}<span
-            >${scenario.name}: ${outside.map((one) => outsideCheckedText(one, notebook.units)).join('; ')}</span
-          >
+      ${saidOnce(found.map(({ scenario, outside }) => ({ scenario, remarks: outside.map(text) }))).map(
+        ({ scenarios, remarks }) => html`<li>
+          ${
+            scenarios.length > 1 && scenarios.length === notebook.shown.length
+              ? 'Every scenario that is shown'
+              : scenarios.map((s, i) => html`${i > 0 ? ', ' : ''}${scenarioSample(s)} ${s.name}`)
+          }: ${remarks.join('; ')}
         </li>`,
       )}
     </ul>

@@ -23,9 +23,20 @@ export function whatGoes(notebook: Notebook, stack: Stack, part: LayerPart, reac
     const said = sentenceIn(id);
     if (said && said !== here) elsewhere.set(said, [...(elsewhere.get(said) ?? []), id]);
   }
-  return [
+  return joistsOnce([
     ...(here ? [here] : []),
     ...[...elsewhere].map(([said, ids]) => `In ${listed(ids.map((id) => findScenario(notebook, id).name))}: ${said}`),
+  ]);
+}
+
+/** What becomes of joists is said with the one loss that takes them, or once behind several. */
+function joistsOnce(sentences: readonly string[]): readonly string[] {
+  const taking = sentences.filter((said) => said.endsWith(WITHOUT_JOISTS));
+  if (taking.length < 2) return sentences;
+  const short = sentences.map((said) => (taking.includes(said) ? said.slice(0, -WITHOUT_JOISTS.length) : said));
+  return [
+    ...short,
+    'Joists are reckoned only between two leaves: a floor that keeps one leaf is computed without any.',
   ];
 }
 
@@ -44,7 +55,7 @@ function sentence(stack: Stack, { layers }: Construction, part: LayerPart): stri
   if (also.length > 0) {
     const goes = also.length === 1 ? 'goes' : 'go';
     const cavity = also.map((i) => layers[i]!).find((layer) => layer.kind === 'cavity');
-    return `${listed(also.map((i) => stack.layers[i]!.name))} ${goes} with it${inside(cavity, joistsStay)}.`;
+    return `${listed(also.map((i) => stack.layers[i]!.name))} ${goes} with it${inside(cavity, joistsStay)}`;
   }
   if (layers[removed]!.kind === 'leaf' || !isThere[removed]) return undefined;
   return joined(stack, layers, removed, stays);
@@ -85,13 +96,13 @@ function joined(
   return `${meet}${isFramed(layers[removed]!) ? ', and the joists are gone' : ''}.`;
 }
 
+const WITHOUT_JOISTS = ' Joists are reckoned only between two leaves, so that the floor is computed without any.';
+
+/** The end of the sentence. */
 function inside(cavity: ConstructionLayer | undefined, joistsStay: boolean): string {
-  if (!cavity) return '';
-  if (!isFramed(cavity)) return ': the cavity with its fill and the support of the ceiling';
-  const bare = joistsStay
-    ? ''
-    : '. Joists are reckoned only between two leaves, so that the floor is computed without any';
-  return `: the joists, the fill between them and the support of the ceiling${bare}`;
+  if (!cavity) return '.';
+  if (!isFramed(cavity)) return ': the cavity with its fill and the support of the ceiling.';
+  return `: the joists, the fill between them and the support of the ceiling.${joistsStay ? '' : WITHOUT_JOISTS}`;
 }
 
 function isFramed(layer: ConstructionLayer): boolean {

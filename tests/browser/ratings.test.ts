@@ -142,6 +142,21 @@ test('axe finds nothing, with and without a story', async () => {
   expect(await axeProblems(element)).toEqual([]);
 });
 
+test('what several scenarios have outside of what was checked is said once, of all of them', async () => {
+  const said = async (notebook: Notebook) => {
+    const { element } = await mountCell(document.createElement('ratings-cell'), notebook, 'ratings');
+    const items = [...element.shadowRoot!.querySelectorAll('.outside > ul > li')];
+    element.remove();
+    return items.map((item) => ({ words: words(item), samples: item.querySelectorAll('svg').length }));
+  };
+  const remark = 'joists 5000 mm deep (checked 63.5 to 457 mm)';
+  // “Both” is a fork of “Slab on top” and follows it.
+  expect(await said(deepJoistsIn('slab'))).toEqual([{ words: `Slab on top, Both: ${remark}`, samples: 2 }]);
+  const everywhere = deepJoistsIn('base');
+  expect(await said(everywhere)).toEqual([{ words: `Every scenario that is shown: ${remark}`, samples: 0 }]);
+  expect(await said({ ...everywhere, shown: ['slab'] })).toEqual([{ words: `Slab on top: ${remark}`, samples: 1 }]);
+});
+
 test('a floor outside of what was checked has a quiet remark per scenario with the limits; the others have none', async () => {
   const inside = await mountRatings();
   expect(inside.element.shadowRoot!.querySelector('.outside')).toBeNull();

@@ -43,6 +43,17 @@ describe('with a floating slab in “Ceiling on channel” only', () => {
     ]);
   });
 
+  test('joists that two scenarios lose with different things beside them are explained once', () => {
+    const deckless = takeOutOf(slab, 'floor', [{ layer: 'deck' }], 'hung');
+    const lost = 'the joists, the fill between them and the support of the ceiling.';
+    expect(said(deckless, 'ceiling', 'every')).toEqual([
+      `“joists” goes with it: ${lost}`,
+      `In “Ceiling on channel”: “mat” and “joists” go with it: ${lost}`,
+      'Joists are reckoned only between two leaves: a floor that keeps one leaf is computed without any.',
+    ]);
+    expect(said(deckless, 'ceiling')).toEqual([JOISTS_GO]);
+  });
+
   test('a layer that this scenario has not takes nothing from it', () => {
     expect(said(slab, 'floating', 'every')).toEqual(['In “Ceiling on channel”: “mat” goes with it.']);
     expect(said(slab, 'mat', 'every')).toEqual([
