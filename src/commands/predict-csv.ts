@@ -30,6 +30,8 @@ function usualColumns(stacks: readonly StackPrediction[]): readonly CsvColumn[] 
     ...ratings.map((rating): CsvColumn => ({ heading: rating, cell: (stack) => stack.ratings[rating] })),
     { heading: 'surfaceMass_kg_m2', cell: (stack) => stack.surfaceMass_kg_m2 },
     { heading: 'height_m', cell: (stack) => stack.height_m },
+    // A column and no line of its own before the head, which a spreadsheet would take for the head.
+    { heading: 'outside_checked', cell: ({ outsideChecked }) => outsideChecked.map(({ text }) => text).join('; ') },
     ...field.map(
       ({ key }): CsvColumn => ({ heading: `field_${key}`, cell: (stack) => stack.field?.[key] ?? Number.NaN }),
     ),

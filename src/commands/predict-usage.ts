@@ -26,6 +26,8 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
 
 Columns of --csv, those of an option only with it:
   scenario, stack, frequency_Hz; R_dB and Ln_dB with the part of each path; the ratings; surfaceMass_kg_m2, height_m
+  outside_checked                    what lies far outside of the measured constructions behind the accuracy table; empty:
+                                     nothing does
   field_…                            --room: values as measured in the building; room_modes: diffuse, few-modes, no-modes
   path, path_share, mechanism, mechanism_Hz   what rules R in the band, its share of the energy, the frequency behind it
   R_gain_dB, Ln_gain_dB              --gains: over the reference scenario; for Ln the drop

@@ -4,6 +4,7 @@ import { CHECKED_RANGES } from '#src/acoustics/checked-range.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { readNotebook } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
+import { splitCells } from '#src/quantities/split-cells.ts';
 import { runCommand } from './run-command.ts';
 
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
@@ -90,6 +91,13 @@ describe('npm run predict', { timeout: 60_000 }, () => {
       `Outside what was checked (ACCURACY.md):\n  Slab on plywood over joists, ceiling on resilient channel: ${remark}\n`,
     );
     expect(run(['--stack', STACK]).out).not.toContain('Outside what was checked');
+    const column = (csv: string) => {
+      const [head, ...rows] = splitCells(csv).rows.map(({ cells }) => cells);
+      expect(new Set(rows.map((row) => row.length))).toEqual(new Set([head!.length]));
+      return rows.map((row) => row[head!.indexOf('outside_checked')]);
+    };
+    expect(column(runCommand('predict', ['--stack', '-', '--csv'], deep).out)).toEqual(Array(21).fill(remark));
+    expect(column(run(['--stack', STACK, '--csv']).out)).toEqual(Array(21).fill(''));
   });
 
   test('--csv prints one line for each scenario, stack and band', () => {
