@@ -107,8 +107,8 @@ export const FORMULAS: readonly Formula[] = [
     label: 'fit of the reference contour for Rw',
     source: 'ISO 717-1:2020, clause 4.4',
     math: html`<math display="block">
-      <msub><mi>R</mi><mi>w</mi></msub><mo>=</mo><msub><mi>K</mi><mn>500</mn></msub><mtext>&nbsp;for the highest&nbsp;</mtext
-      ><mi>K</mi><mtext>&nbsp;with&nbsp;</mtext><munder><mo>∑</mo><mi>i</mi></munder><mi>max</mi><mo>(</mo><msub
+      <msub><mi>R</mi><mi>w</mi></msub><mo>=</mo><msub><mi>K</mi><mn>500</mn></msub
+      ><mtext>&nbsp;for the highest&nbsp;</mtext><mi>K</mi><mtext>&nbsp;with&nbsp;</mtext><munder><mo>∑</mo><mi>i</mi></munder><mi>max</mi><mo>(</mo><msub
         ><mi>K</mi><mi>i</mi></msub
       ><mo>−</mo><msub><mi>R</mi><mi>i</mi></msub><mo>,</mo><mn>0</mn><mo>)</mo><mo>≤</mo><mn>32.0</mn
       ><mtext>&nbsp;dB</mtext>

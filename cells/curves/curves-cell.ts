@@ -81,13 +81,19 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           ><input
             type="checkbox"
             .checked=${cell.lowestBand_Hz === 20}
-            @change=${() => this.#update('lowest band of the curves', { lowestBand_Hz: cell.lowestBand_Hz === 20 ? 50 : 20 })}
+            @change=${() =>
+              this.#update('lowest band of the curves', { lowestBand_Hz: cell.lowestBand_Hz === 20 ? 50 : 20 })}
           />from 20 Hz</label
         >
       </div>
       ${
         view.empty === undefined
-          ? html`<band-chart class=${this.dropping ? 'dropping' : ''} .data=${view.data} .label=${view.label} .busy=${view.busy}></band-chart>`
+          ? html`<band-chart
+              class=${this.dropping ? 'dropping' : ''}
+              .data=${view.data}
+              .label=${view.label}
+              .busy=${view.busy}
+            ></band-chart>`
           : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
       }
       ${notesOf(view).map((remark) => html`<p class="note remark">${remark}</p>`)}
@@ -106,7 +112,11 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
           : nothing
       }
       ${this.problem ? html`<p class="error" role="alert">${this.problem}</p>` : nothing}
-      ${this.table && view.empty === undefined ? bandTable(view.data, `${cell.title}: ${view.data.valueLabel}`) : nothing}
+      ${
+        this.table && view.empty === undefined
+          ? bandTable(view.data, `${cell.title}: ${view.data.valueLabel}`)
+          : nothing
+      }
     `;
   }
 

@@ -145,8 +145,14 @@ export class MeasuredEditor extends LitElement {
       </ul>
       <div class="row">
         <button type="button" class="choose" @click=${this.#choose}>Choose a CSV of measured bands …</button>
-        <input type="file" accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values" @change=${this.#onFile} />
-        <span class="note">Or drop it on this cell. A heading line with f (Hz) and R, TL or Ln; then a band per line, in dB.</span>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
+          @change=${this.#onFile}
+        />
+        <span class="note"
+          >Or drop it on this cell. A heading line with f (Hz) and R, TL or Ln; then a band per line, in dB.</span
+        >
       </div>
       ${this.refusal ? renderRefusal(this.refusal) : nothing} ${this.draft ? this.#renderDraft(this.draft) : nothing}
     `;
@@ -163,7 +169,13 @@ export class MeasuredEditor extends LitElement {
       <li><div class="set" role="group" aria-label=${name}>
         ${lineSample({ ...measuredMark(index), hollow: true })} ${this.#renderWords(measured, 'name')}
         ${this.#renderWords(measured, 'source')}
-        <button type="button" class="quiet icon" aria-label="Remove ${name}" title="Remove" @click=${() => this.#remove(measured)}>
+        <button
+          type="button"
+          class="quiet icon"
+          aria-label="Remove ${name}"
+          title="Remove"
+          @click=${() => this.#remove(measured)}
+        >
           ${icon('remove')}
         </button>
         <p class="note">${bandWords(measured)}${waits}</p>

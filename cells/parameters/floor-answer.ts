@@ -131,7 +131,9 @@ export class FloorAnswer extends LitElement {
           ${this.#curves(answers)}<span class="note" aria-hidden="true">transmission loss</span>
         </div>
         <span class="name" aria-hidden="true"></span>
-        ${answers.map(({ scenario }) => html`<span class="sample" aria-hidden="true">${scenarioSample(scenario)}</span>`)}
+        ${answers.map(
+          ({ scenario }) => html`<span class="sample" aria-hidden="true">${scenarioSample(scenario)}</span>`,
+        )}
         ${RATINGS.map(
           (rating) => html`<div role="group" aria-label=${rating}>
             <span class="name" aria-hidden="true">${rating}</span>

@@ -176,7 +176,9 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
     const value = values[parameter.key]!;
     return html`<div class="control">
       <div class="label">
-        <span>${parameter.label}<span class="print-only">: ${describeValue(parameter, value, notebook.units)}</span></span>
+        <span
+          >${parameter.label}<span class="print-only">: ${describeValue(parameter, value, notebook.units)}</span></span
+        >
         ${this.#uses(parameter)}
       </div>
       ${'choices' in parameter ? this.#choice(parameter, String(value)) : this.#quantity(parameter, Number(value))}

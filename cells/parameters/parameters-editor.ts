@@ -170,7 +170,9 @@ export class ParametersEditor extends LitElement {
           <input
             type="text"
             aria-label="${parameter.label}, ${word}"
-            .value=${live(this.#draft(parameter.key, limit) ?? formatQuantity(parameter[limit], parameter.quantity, units))}
+            .value=${live(
+              this.#draft(parameter.key, limit) ?? formatQuantity(parameter[limit], parameter.quantity, units),
+            )}
             aria-invalid=${this.#draft(parameter.key, limit) === undefined ? 'false' : 'true'}
             @change=${(event: Event) => this.#setLimit(parameter, limit, (event.target as HTMLInputElement).value)}
         /></label>`,

@@ -102,7 +102,11 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
         },
       })}
       ${view.failure ? html`<p class="error" role="status">${view.chosen?.name}: ${view.failure}</p>` : nothing}
-      ${view.empty === undefined ? this.#renderPicture(view) : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`}
+      ${
+        view.empty === undefined
+          ? this.#renderPicture(view)
+          : html`<p class="empty" aria-busy=${view.busy}>${view.empty}</p>`
+      }
       ${
         view.chosen && view.empty === undefined
           ? html`<change-fold

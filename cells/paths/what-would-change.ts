@@ -114,8 +114,8 @@ export class WhatWouldChange extends LitElement {
     const caption = `What 10 % more of each number changes in ${name}, ${this.sound} sound`;
     return html`
       <p class="note">
-        By how many decibels ${symbol} of ${name} changes if one number of the floor grows by 10 %, along the slope around its
-        present value: good for small changes, no promise for large ones.
+        By how many decibels ${symbol} of ${name} changes if one number of the floor grows by 10 %, along the slope around
+        its present value: good for small changes, no promise for large ones.
         <span class="sample up" style="--share: 0.6">Blue</span> is quieter below,
         <span class="sample down" style="--share: 0.6">orange</span> louder. What matters most from
         ${LOW_BANDS_Hz.first} to ${LOW_BANDS_Hz.last} Hz stands first.
@@ -127,7 +127,12 @@ export class WhatWouldChange extends LitElement {
             <thead>
               <tr>
                 <th scope="col">10 % more of<span class="about">now, ± assumed</span></th>
-                ${table.bands_Hz.map((band) => html`<th scope="col" class="number">${bandLabel(band)}<span class="visually-hidden"> Hz</span></th>`)}
+                ${table.bands_Hz.map(
+                  (band) =>
+                    html`<th scope="col" class="number">
+                      ${bandLabel(band)}<span class="visually-hidden"> Hz</span>
+                    </th>`,
+                )}
               </tr>
             </thead>
             <tbody>

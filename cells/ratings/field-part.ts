@@ -104,7 +104,8 @@ export class FieldPart extends LitElement {
     const { cell, open } = this;
     return html`<details ?open=${open} @toggle=${this.#onToggle}>
       <summary>As it would be measured in the building</summary>
-      ${open ? html`${this.#entries()} ${cell.receivingVolume_m3 === undefined ? nothing : this.#table(cell.receivingVolume_m3)}` : nothing}
+      ${open ? this.#entries() : nothing}
+      ${open && cell.receivingVolume_m3 !== undefined ? this.#table(cell.receivingVolume_m3) : nothing}
     </details>`;
   }
 
@@ -146,7 +147,13 @@ export class FieldPart extends LitElement {
     const { notebook } = this;
     const columns = notebook.shown.map((id) => this.#column(id, receivingVolume_m3));
     const limits = new Set(columns.flatMap((c) => c.values?.limits ?? []));
-    return html`<div class="scroll" tabindex="0" role="region" aria-label="Values as measured in the building" ${fadeWhereMore()}>
+    return html`<div
+      class="scroll"
+      tabindex="0"
+      role="region"
+      aria-label="Values as measured in the building"
+      ${fadeWhereMore()}
+    >
         <table style="--columns: ${columns.length}">
           <thead>
             <tr>

@@ -25,7 +25,12 @@ const PATHS = {
 export type IconName = keyof typeof PATHS;
 
 export function icon(name: IconName): TemplateResult {
-  return html`<svg class="sign" viewBox="0 0 16 16" aria-hidden="true" style=${name === 'more' ? 'stroke-width: 2' : nothing}>
+  return html`<svg
+    class="sign"
+    viewBox="0 0 16 16"
+    aria-hidden="true"
+    style=${name === 'more' ? 'stroke-width: 2' : nothing}
+  >
     <path d=${PATHS[name]}></path>
   </svg>`;
 }

@@ -14,7 +14,11 @@ export function frequencyList({ scenario, result }: StackColumn, notebook: Noteb
   if (frequencies.length === 0) return nothing;
   return html`
     <h3>Where it resonates</h3>
-    ${notebook.shown.length > 1 ? html`<p class="note who">${scenarioSample(scenario)}<span>${scenario.name}</span></p>` : nothing}
+    ${
+      notebook.shown.length > 1
+        ? html`<p class="note who">${scenarioSample(scenario)}<span>${scenario.name}</span></p>`
+        : nothing
+    }
     <table class="frequencies">
       <caption class="visually-hidden">
         Resonances and critical frequencies of ${scenario.name}

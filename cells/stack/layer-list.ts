@@ -120,6 +120,7 @@ export class LayerList extends LitElement {
     const where = { notebook, stackId: stack.id, reach: this.#reach };
     const to = (place: number) =>
       stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
+    const partner = layer.kind === 'leaf' ? 'leaf' : 'layer between leaves';
     const menu = html`<pop-menu
       .label=${`More for ${name}`}
       .head=${layer.kind === 'leaf' ? this.#reachChoice('What is added stands', this.#reach) : nothing}
@@ -132,7 +133,7 @@ export class LayerList extends LitElement {
         <span
           class="grip"
           draggable="true"
-          title="Drag to change places with another ${layer.kind === 'leaf' ? 'leaf' : 'layer between leaves'}${movedIn(notebook)}"
+          title="Drag to change places with another ${partner}${movedIn(notebook)}"
           aria-hidden="true"
           @dragstart=${(event: DragEvent) => this.#onDragStart(event, index)}
           @dragend=${this.#onDragEnd}
@@ -259,8 +260,8 @@ export class LayerList extends LitElement {
         ${known ? html`<span>${known.name}. ${known.source}</span>` : nothing}
       </div>
       <p class="note">
-        Stiffness as declared, under ${formatQuantity(DECLARED_UNDER_kg_m2, 'surface-mass', this.notebook.units)}. Under a
-        lighter floor the mat is softer, by the cube root of what it carries; this is computed.
+        Stiffness as declared, under ${formatQuantity(DECLARED_UNDER_kg_m2, 'surface-mass', this.notebook.units)}.
+        Under a lighter floor the mat is softer, by the cube root of what it carries; this is computed.
       </p>
     `;
   }
@@ -271,7 +272,9 @@ export class LayerList extends LitElement {
     const at = (name: string): FieldPath => ['layers', index, name];
     return html`
       <div class="fields">
-        ${this.#fields(['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m', 'support', 'fill', 'fillThickness_m'].map(at))}
+        ${this.#fields(
+          ['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m', 'support', 'fill', 'fillThickness_m'].map(at),
+        )}
       </div>
       <details>
         <summary>More about the support</summary>

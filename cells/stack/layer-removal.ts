@@ -69,7 +69,8 @@ function removal({ where, ask }: RemovalFrom, { name, mayGoHere, isElsewhere, go
   const reach = isChoice ? where.reach : 'every';
   const everywhere = isElsewhere && !isChoice;
   const said = goesToo(reach);
-  const head = html`${said.map((sentence) => html`<p>${sentence}</p>`)}${isChoice ? ask('It is removed', reach) : nothing}`;
+  const choice = isChoice ? ask('It is removed', reach) : nothing;
+  const head = html`${said.map((sentence) => html`<p>${sentence}</p>`)}${choice}`;
   const label = everywhere ? `Remove ${name} from every scenario` : `Remove ${name}`;
   return {
     asksFirst: isChoice || everywhere || said.length > 0,

@@ -88,7 +88,9 @@ export class OwnMaterials extends LitElement {
           )}
         </div>
         <div class="row">
-          <button type="button" class="quiet" @click=${() => this.#remove(material)}>${icon('remove')} Remove ${name}</button>
+          <button type="button" class="quiet" @click=${() => this.#remove(material)}>
+            ${icon('remove')} Remove ${name}
+          </button>
           ${uses.length > 0 ? html`<span class="note">Used in ${uses.join('; ')}.</span>` : nothing}
           ${this.refusal?.id === id ? html`<span class="error" role="alert">${this.refusal.message}</span>` : nothing}
         </div>

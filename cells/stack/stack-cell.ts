@@ -165,7 +165,11 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
     const focus = focusColumn(this.#columns, notebook.active);
     return html`
       ${picker}
-      ${this.#columns.length === 0 ? html`<p class="empty">No scenario is shown. Show one, and its section appears here.</p>` : this.#renderDrawings(stack)}
+      ${
+        this.#columns.length === 0
+          ? html`<p class="empty">No scenario is shown. Show one, and its section appears here.</p>`
+          : this.#renderDrawings(stack)
+      }
       ${
         this.#columns.length === 0
           ? nothing
@@ -220,7 +224,9 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
               <figcaption>
                 ${scenarioSample(scenario)}
                 <span
-                  >${scenario.name}${'words' in drawn ? html`<span class="print-only">: ${drawn.words}.</span>` : nothing}</span
+                  >${scenario.name}${
+                    'words' in drawn ? html`<span class="print-only">: ${drawn.words}.</span>` : nothing
+                  }</span
                 >
               </figcaption>
             </figure>
@@ -229,7 +235,10 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       </div>
       <p class="scale note">
         ${scaleBar(layout.scale, notebook.units)}
-        <span>To scale. Dimensions in ${notebook.units === 'SI' ? 'millimetres' : 'inches'}. Dashed hardware is a sign, not a size.</span>
+        <span
+          >To scale. Dimensions in ${notebook.units === 'SI' ? 'millimetres' : 'inches'}. Dashed hardware is a
+          sign, not a size.</span
+        >
       </p>
     `;
   }

@@ -127,7 +127,11 @@ export class StackField extends LitElement {
         <label for="control">${view.name}</label>
         <pop-menu
           class=${view.linked ? 'linked' : ''}
-          .label=${view.linked ? `${view.label}: parameter “${view.linked.label}”` : `${view.label}, fixed: make it a parameter`}
+          .label=${
+            view.linked
+              ? `${view.label}: parameter “${view.linked.label}”`
+              : `${view.label}, fixed: make it a parameter`
+          }
           .items=${this.#menu(view)}
           >${view.linked ? 'parameter' : 'fixed'}</pop-menu
         >

@@ -88,7 +88,8 @@ export class ScenarioActions extends LitElement {
               <button
                 class="quiet"
                 aria-label="Merge into ${parentName}: ${this.#label(key)}"
-                @click=${() => this.#edit(`merge ${this.#label(key)} into “${parentName}”`, (n) => mergeChange(n, id, key))}
+                @click=${() =>
+                  this.#edit(`merge ${this.#label(key)} into “${parentName}”`, (n) => mergeChange(n, id, key))}
               >
                 Merge into ${parentName}
               </button>

@@ -74,7 +74,13 @@ export class ScenarioRail extends LitElement {
           : nothing
       }
       <div role="radiogroup" aria-label="Scenario to work in">
-        <ol class="both-ways" ${fadeWhereMore()} @dragover=${this.#onDragOver} @dragleave=${this.#onDragLeave} @drop=${this.#onDrop}>
+        <ol
+          class="both-ways"
+          ${fadeWhereMore()}
+          @dragover=${this.#onDragOver}
+          @dragleave=${this.#onDragLeave}
+          @drop=${this.#onDrop}
+        >
           ${repeat(
             scenarios,
             (s) => s.id,

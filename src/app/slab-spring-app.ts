@@ -94,7 +94,11 @@ export class SlabSpringApp extends LitElement {
         }}
       ></notebook-shelf>
       <page-notices .notices=${this.notices} @notice-dismissed=${this.#onDismissed}></page-notices>
-      ${this.#fileDrop.over ? html`<div class="file-over" aria-hidden="true">Drop the notebook to open it</div>` : nothing}`;
+      ${
+        this.#fileDrop.over
+          ? html`<div class="file-over" aria-hidden="true">Drop the notebook to open it</div>`
+          : nothing
+      }`;
   }
 
   #page(open: SessionState) {

@@ -63,7 +63,9 @@ export function bandKey({ bands_Hz, caption, rows, remarks, pinned, pointed, nar
         ${remarks.map(
           ({ sample, text }) => html`
             <tr>
-              <td colspan=${columns.length + 1} class="remark"><span class="name">${sample}<span>${text}</span></span></td>
+              <td colspan=${columns.length + 1} class="remark">
+              <span class="name">${sample}<span>${text}</span></span>
+            </td>
             </tr>
           `,
         )}

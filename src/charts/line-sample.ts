@@ -27,7 +27,13 @@ export function lineSample({
     aria-hidden="true"
     style="color: ${color}; width: 36px; height: 12px; flex: none"
   >
-    ${svg`<path d="M1 6h34" fill="none" stroke="currentColor" stroke-width=${hollow ? 1 : 2} stroke-dasharray=${dash}></path>`}
+    ${svg`<path
+      d="M1 6h34"
+      fill="none"
+      stroke="currentColor"
+      stroke-width=${hollow ? 1 : 2}
+      stroke-dasharray=${dash}
+    ></path>`}
     ${marker ? markerShape(marker, hollow) : nothing}
   </svg>`;
 }

@@ -56,7 +56,21 @@ export function pathSample(path: PathName): TemplateResult {
   const { hatch, hatchWidth, tint } = PATH_MARKS[path];
   const area = { x: 0.5, y: 0.5, width: 35, height: 11 };
   return html`<svg class="line-sample" viewBox="0 0 36 12" width="36" height="12" aria-hidden="true" style="flex: none">
-    ${svg`<rect x="0.5" y="0.5" width="35" height="11" fill="var(--ink)" fill-opacity=${tint} stroke="var(--ink-soft)"></rect>
-      <path d=${hatch(area)} fill="none" stroke="var(--ink-soft)" stroke-width=${hatchWidth} stroke-linecap="round"></path>`}
+    ${svg`<rect
+        x="0.5"
+        y="0.5"
+        width="35"
+        height="11"
+        fill="var(--ink)"
+        fill-opacity=${tint}
+        stroke="var(--ink-soft)"
+      ></rect>
+      <path
+        d=${hatch(area)}
+        fill="none"
+        stroke="var(--ink-soft)"
+        stroke-width=${hatchWidth}
+        stroke-linecap="round"
+      ></path>`}
   </svg>`;
 }

@@ -55,7 +55,11 @@ export class ShareChart extends DrawnChart<ShareChartData> {
     const width = frame.xOfBand(last) + half - left;
     const height = frame.bottom - frame.top;
     return svg`
-      ${this.lit === i ? svg`<rect class="lit-region" x=${left} y=${frame.top} width=${width} height=${height}></rect>` : nothing}
+      ${
+        this.lit === i
+          ? svg`<rect class="lit-region" x=${left} y=${frame.top} width=${width} height=${height}></rect>`
+          : nothing
+      }
       <text class="region" x=${left + width / 2} y=${frame.top - 6}>${i + 1}</text>
     `;
   }

@@ -10,7 +10,11 @@ export function scaleBar(scale: number, units: UnitSystem): TemplateResult {
   return html`
     <span style="display: inline-flex; align-items: center; gap: var(--space-2)">
       <svg width=${width + 2} height="10" aria-hidden="true" style="flex: none">
-        ${svg`<path d="M1 1v8M1 5h${width}M${1 + width / 2} 3v4M${1 + width} 1v8" fill="none" stroke="currentColor"></path>`}
+        ${svg`<path
+          d="M1 1v8M1 5h${width}M${1 + width / 2} 3v4M${1 + width} 1v8"
+          fill="none"
+          stroke="currentColor"
+        ></path>`}
       </svg>
       ${length.text}
     </span>

@@ -143,7 +143,11 @@ export class SectionDrawing extends LitElement {
       ${dimensions.map((d, i) => {
         const moved = Math.abs(places[i]! - middles[i]!) > 1;
         return svg`
-          ${moved ? svg`<path class="dimension" stroke-opacity="0.6" d="M${x} ${middles[i]}L${x + 9} ${places[i]}"></path>` : nothing}
+          ${
+            moved
+              ? svg`<path class="dimension" stroke-opacity="0.6" d="M${x} ${middles[i]}L${x + 9} ${places[i]}"></path>`
+              : nothing
+          }
           <text class=${sameOrigin(this.lit, d) ? 'lit-text' : ''} x=${x + 12} y=${places[i]! + 4}>${formatValue(
             d.to_m - d.from_m,
             'length',

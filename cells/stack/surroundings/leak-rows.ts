@@ -34,7 +34,9 @@ export class LeakRows extends LitElement {
         )}
       </ul>
       <div class="add">
-        <button type="button" @click=${() => this.#add(newSlit(this.notebook, stack))}>${icon('add')} Add a slit</button>
+        <button type="button" @click=${() => this.#add(newSlit(this.notebook, stack))}>
+          ${icon('add')} Add a slit
+        </button>
         <button type="button" @click=${() => this.#add(newHole(stack))}>${icon('add')} Add a hole</button>
       </div>
     `;

@@ -70,7 +70,9 @@ export class WallRows extends LitElement {
           onRemove: () => this.dispatchEvent(new NotebookEdit(`remove ${name}`, (n) => removeWall(n, id))),
         })}
         <div class="fields" role="group" aria-label=${name}>
-          ${this.#select(wall, 'made of', MADE_OF, wall.kind === 'rated' ? RATED : wall.material, (value) => madeOf(wall, value))}
+          ${this.#select(wall, 'made of', MADE_OF, wall.kind === 'rated' ? RATED : wall.material, (value) =>
+            madeOf(wall, value),
+          )}
           ${fields.map((field) => this.#field(wall, field))}
           ${this.#select(wall, 'meets the floor as', JUNCTIONS, junction, (value) => ({
             ...wall,

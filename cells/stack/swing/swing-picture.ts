@@ -71,12 +71,22 @@ export class SwingPicture extends LitElement {
           );
     const at = tops.map((y, i) => y + SWING * this.phase * shape[i]!);
     return html`
-      <svg role="img" aria-label=${this.#sentence(model)} width=${WIDTH} height=${height} viewBox="0 0 ${WIDTH} ${height}">
-        ${model.springs.map((spring, i) => this.#renderSpring(spring, at[i]! + heights[i]!, at[i + 1]!, tops[i]! + heights[i]!))}
+      <svg
+        role="img"
+        aria-label=${this.#sentence(model)}
+        width=${WIDTH}
+        height=${height}
+        viewBox="0 0 ${WIDTH} ${height}"
+      >
+        ${model.springs.map((spring, i) =>
+          this.#renderSpring(spring, at[i]! + heights[i]!, at[i + 1]!, tops[i]! + heights[i]!),
+        )}
         ${model.masses.map(({ name, surfaceMass_kg_m2 }, i) => {
           const ghosts = this.ends ? [-1, 1].map((end) => tops[i]! + end * SWING * shape[i]!) : [];
           return svg`
-            ${ghosts.map((y) => svg`<rect class="ghost" x="1" y=${y} width=${BLOCK_WIDTH} height=${heights[i]!}></rect>`)}
+            ${ghosts.map(
+              (y) => svg`<rect class="ghost" x="1" y=${y} width=${BLOCK_WIDTH} height=${heights[i]!}></rect>`,
+            )}
             <rect class="mass" x="1" y=${at[i]!} width=${BLOCK_WIDTH} height=${heights[i]!}></rect>
             <text x=${BLOCK_WIDTH + 12} y=${tops[i]! + heights[i]! / 2 + 4}>
               <tspan class="strong">${shortened(name)}</tspan>
@@ -97,7 +107,9 @@ export class SwingPicture extends LitElement {
     const middle = rest + SPRING / 2 + 4;
     return svg`
       ${[0.3, 0.7].map((x) => svg`<path class="spring" d=${springPath(1 + x * BLOCK_WIDTH, from, to)}></path>`)}
-      ${lines.map((line, k) => svg`<text x=${BLOCK_WIDTH + 12} y=${middle + 13 * (k - (lines.length - 1) / 2)}>${line}</text>`)}
+      ${lines.map(
+        (line, k) => svg`<text x=${BLOCK_WIDTH + 12} y=${middle + 13 * (k - (lines.length - 1) / 2)}>${line}</text>`,
+      )}
     `;
   }
 
