@@ -5,8 +5,11 @@ import type { CoincidenceCourse } from './coincidence-course.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
 
-/** Most resonances across one cavity that are tried: enough for 0.8 m up to 7 kHz. */
-const MOST_MODES = 32;
+/** No band reaches beyond. */
+const HIGHEST_HZ = 7000;
+
+/** Most resonances across one cavity that are tried: all of up to 1.5 m. */
+const MOST_MODES = 64;
 
 /**
  * What empty cavities do to a frequency: their first resonances across, n half waves at normal incidence, and where n half
@@ -33,9 +36,9 @@ function wavesOf({ interlayers }: FloorModel, leaf: number): number[] {
 
 function crossModes(model: FloorModel, layer: CavityModel): FrequencyPeak[] {
   const { air } = model;
-  const { depth_m } = layer;
-  return Array.from({ length: MOST_MODES }, (_, n) => {
-    const frequency_Hz = ((n + 1) * air.soundSpeed_m_s) / (2 * depth_m);
+  const lowest_Hz = air.soundSpeed_m_s / (2 * layer.depth_m);
+  return Array.from({ length: Math.min(Math.floor(HIGHEST_HZ / lowest_Hz), MOST_MODES) }, (_, n) => {
+    const frequency_Hz = (n + 1) * lowest_Hz;
     const loss = cavityLossFactor(frequency_Hz, layer, model);
     return { frequency_Hz, relativeWidth: loss / 2, doubtful: 'step' };
   });

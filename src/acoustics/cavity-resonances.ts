@@ -26,6 +26,8 @@ const PARTLY_FILLED = 0.15;
  */
 export class CavityResonances {
   count = 0;
+  /** Most half waves across any cavity that fill does not damp, at normal incidence. */
+  halfWaves = 0;
   readonly s2: Float64Array;
   /** Half-widths along s². */
   readonly width2: Float64Array;
@@ -45,6 +47,7 @@ export class CavityResonances {
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const k02 = k0 * k0;
     this.count = 0;
+    this.halfWaves = 0;
     for (const { layer, bay4, bounce_Hz, filled } of this.#cavities) {
       const fading2 = outsideKx2(bay4, k02) / k02 - 1;
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
@@ -55,6 +58,7 @@ export class CavityResonances {
       }
       if (filled > DAMPED_SHARE) continue;
       const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
+      this.halfWaves = Math.max(this.halfWaves, fitting);
       this.#resonate(1 / fitting, loss, bay4, k02);
       for (let i = 0; i < mu.length; i++) {
         const s2 = mu[i]! * mu[i]!;

@@ -4,6 +4,9 @@ import { gaussLegendre, type QuadratureRule } from './gauss-legendre.ts';
 const REACH_PER_POINTS = 3;
 const MOST_POINTS = 80;
 
+/** Fewer points say nothing about what they miss. */
+const TELLING = 3;
+
 /** Rules are kept for lengths in t rounded up to this step, so that no hyperbolic function is left to each call. */
 const STEPS_PER_UNIT = 4;
 
@@ -28,9 +31,11 @@ export function crowdedRule(width: number, points: number): CrowdedRule {
   return ruleOfPart(reach, 0, 1, crowdedCount(reach, points));
 }
 
-/** How many points a rule of length `reach` has; `points` in one without peak. */
+/** How many points a rule of length `reach` has; `points` in one without peak. Short ones keep what tells whether they settle. */
 export function crowdedCount(reach: number, points: number): number {
-  return reach === 0 ? points : Math.min(Math.ceil((points * reach) / REACH_PER_POINTS) + 1, MOST_POINTS);
+  if (reach === 0) return points;
+  const crowded = Math.ceil((points * reach) / REACH_PER_POINTS) + 1;
+  return Math.min(Math.max(crowded, Math.min(points, TELLING)), MOST_POINTS);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { cavityLossFactor } from './cavity-loss.ts';
 import { cavityPeaks } from './cavity-peaks.ts';
 import { CoincidenceCourse, type Crossing } from './coincidence-course.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -5,7 +6,7 @@ import type { FrequencyPeak } from './frequency-nodes.ts';
 import { bounceResonances } from './resonances.ts';
 import { MAXIMUM_RADIATION, resonantRadiation } from './resonant-radiation.ts';
 
-/** Relative half-width of leaves bouncing on their springs: our own, of the order of the springs' loss. */
+/** Relative half-width of leaves bouncing on their springs, at most: our own, of the order of the springs' loss. */
 const BOUNCE_WIDTH = 0.05;
 
 /**
@@ -74,9 +75,14 @@ function radiationCaps(model: FloorModel, course: CoincidenceCourse): FrequencyP
   });
 }
 
-/** The leaves on their springs: half-width by the loss of the supports and mats, roughly. */
+/** The leaves on their springs: half-width by the loss of the springs that are damped least. */
 function bounces(model: FloorModel): FrequencyPeak[] {
-  return bounceResonances(model).map(({ frequency_Hz }) => ({ frequency_Hz, relativeWidth: BOUNCE_WIDTH }));
+  return bounceResonances(model).map(({ frequency_Hz }) => {
+    const losses = model.interlayers.map((layer) =>
+      layer.kind === 'mat' ? layer.mat.lossFactor : cavityLossFactor(frequency_Hz, layer, model),
+    );
+    return { frequency_Hz, relativeWidth: Math.min(BOUNCE_WIDTH, ...losses.map((loss) => loss / 2)) };
+  });
 }
 
 /** A loss factor is twice the relative half-width of a resonance; the crossing passes so fast. */

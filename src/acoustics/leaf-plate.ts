@@ -99,6 +99,12 @@ export function leafPlate(
 }
 
 /**
+ * What is built in loses at least this at its edges and joints, however little its material does: own lower limit; measured
+ * leaves lose more than ten times as much.
+ */
+export const LEAST_LOSS_FACTOR = 0.001;
+
+/**
  * Stiffness and loss factor at `f_Hz`, written into `out`.
  *
  * Heavy slabs built in lose energy to the walls: η + m'/(485 √f), EN 12354-1:2000, Annex C (from memory).
@@ -112,6 +118,7 @@ export function plateAt(plate: LeafPlate, f_Hz: number, out: PlateState): PlateS
   if (plate.builtInShare > 0) {
     out.lossFactor += (plate.builtInShare * plate.surfaceMass_kg_m2) / (485 * Math.sqrt(f_Hz));
   }
+  out.lossFactor = Math.max(out.lossFactor, LEAST_LOSS_FACTOR);
   return out;
 }
 

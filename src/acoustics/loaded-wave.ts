@@ -1,6 +1,3 @@
-/** Free waves faster than this, by k⁴/k0⁴, carry no air that matters and have no peak among the slow ones. */
-export const LOADED = 1 / 16;
-
 /** Newton steps at most, and the relative step that ends them: the one after would be about its square. */
 const MOST_STEPS = 20;
 const CLOSE = 1e-4;

@@ -7,7 +7,7 @@ import { normalisedImpactLevel_dB } from './impact.ts';
 import { Mechanisms, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
 import type { PathName, Prediction, PredictOptions } from './prediction.ts';
-import { QUADRATURE } from './quadrature.ts';
+import { quadratureFor } from './quadrature.ts';
 import { energySum_dB } from './ratings/energy.ts';
 import { rateBands } from './ratings/rate-bands.ts';
 import { criticalFrequencies, resonances } from './resonances.ts';
@@ -21,7 +21,7 @@ import { nominalBandsFrom } from './third-octave-bands.ts';
  */
 export function predict(construction: Construction, options: PredictOptions = {}): Prediction {
   const model = floorModel(construction, options.constants ?? MODEL_CONSTANTS);
-  const quadrature = options.quadrature ?? QUADRATURE;
+  const quadrature = options.quadrature ?? quadratureFor(construction);
   const bands_Hz = nominalBandsFrom(options.lowestBand_Hz ?? 50);
   const critical = criticalFrequencies(model);
   const resonant = resonances(model);

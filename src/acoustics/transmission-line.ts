@@ -23,6 +23,11 @@ export class TransmissionLine {
   readonly velocity2: Float64Array;
   /** |force|² on the lower leaf through the supports of each interlayer, per m² of floor, per unit of pressure². */
   readonly force2: Float64Array;
+  /**
+   * Of the wave marched last, real and imaginary part: blocked pressure per velocity of the last leaf, times u². Smooth
+   * everywhere; its zeros near the axis are the resonances. Pa·s/m.
+   */
+  readonly impedance = new Float64Array(2);
   /** Stiffness and loss of each leaf at the prepared frequency, the struck deck's extra loss not included. */
   readonly states: PlateState[];
   /** Bending stiffness of each leaf in the direction of the wave, N·m. */
@@ -257,6 +262,8 @@ export class TransmissionLine {
     const zu = z0 / u;
     const blockedRe = pRe + (evanescent ? -zu * vIm : zu * vRe);
     const blockedIm = pIm + (evanescent ? zu * vRe : zu * vIm);
+    this.impedance[0] = blockedRe * u;
+    this.impedance[1] = blockedIm * u;
     const scale = 1 / (blockedRe * blockedRe + blockedIm * blockedIm);
     for (let i = 0; i <= last; i++) {
       this.velocity2[i] = scale * (velocityRe[i]! * velocityRe[i]! + velocityIm[i]! * velocityIm[i]!);
