@@ -27,7 +27,9 @@ const kept: ((CrowdedRule | undefined)[] | undefined)[][] = [];
  * and so many more points than `points` as T is long.
  */
 export function crowdedRule(width: number, points: number): CrowdedRule {
-  const reach = Math.ceil(Math.asinh(1 / width) * STEPS_PER_UNIT) / STEPS_PER_UNIT;
+  // asinh(1/width), by a logarithm, which is several times as fast.
+  const length = Math.log((1 + Math.sqrt(1 + width * width)) / width);
+  const reach = Math.ceil(length * STEPS_PER_UNIT) / STEPS_PER_UNIT;
   return ruleOfPart(reach, 0, 1, crowdedCount(reach, points));
 }
 

@@ -52,7 +52,7 @@ export const QUICK_QUADRATURE: Quadrature = {
   angles: 4,
   slowWaves: 3,
   resonance: 2,
-  tolerance: 0.03,
+  tolerance: 0.1,
   bandTolerance: 0.9,
   mostHalvings: 8,
   mostBandHalvings: 0,

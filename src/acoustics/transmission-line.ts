@@ -56,11 +56,7 @@ export class TransmissionLine {
   readonly #velocityIm: Float64Array;
   // Per interlayer: A, B, C, D of the cavity for the wave at hand.
   readonly #matrices: Float64Array;
-  #struckBendRe = 0;
-  #k02 = 0;
-  #z0 = 0;
-  #s4 = 0;
-  #u = 0;
+  readonly #numbers = new Float64Array(NUMBERS);
   #evanescent = false;
 
   constructor(model: FloorModel) {
@@ -109,20 +105,21 @@ export class TransmissionLine {
     const { air, plates, interlayers, constants } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
     const c = air.soundSpeed_m_s;
-    this.#z0 = air.density_kg_m3 * c;
-    this.#k02 = (omega / c) * (omega / c);
+    this.#numbers[AT.z0] = air.density_kg_m3 * c;
+    const k02 = (omega / c) * (omega / c);
+    this.#numbers[AT.k02] = k02;
     for (let i = 0; i < this.#leaves; i++) {
       const plate = plates[i]!;
       const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, this.states[i]!);
       const root = Math.sqrt(plate.alongRatio);
       const turn = root * azimuthCos2 + (1 - azimuthCos2) / root;
       const turned = turn * turn;
-      const bend = (bending_Nm * turned * this.#k02 * this.#k02) / omega;
+      const bend = (bending_Nm * turned * k02 * k02) / omega;
       const mass = omega * plate.surfaceMass_kg_m2;
       this.bending_Nm[i] = bending_Nm * turned;
       this.#mass[i] = mass;
       this.#bendRe[i] = bend * lossFactor;
-      if (i === 0) this.#struckBendRe = bend * (lossFactor + this.struckExtraLoss);
+      if (i === 0) this.#numbers[AT.struckBendRe] = bend * (lossFactor + this.struckExtraLoss);
       this.#bendIm[i] = -bend;
     }
     for (let i = 0; i < interlayers.length; i++) {
@@ -176,12 +173,12 @@ export class TransmissionLine {
    */
   at(s: number, u: number, evanescent: boolean): this {
     const s2 = s * s;
-    this.#s4 = s2 * s2;
-    this.#u = u;
+    this.#numbers[AT.s4] = s2 * s2;
+    this.#numbers[AT.u] = u;
     this.#evanescent = evanescent;
     for (let i = 0; i + 1 < this.#leaves; i++) {
       if (this.#isMat[i]) continue;
-      along[0] = insideKx2(this.#bay4[i]!, this.#k02 * s2);
+      along[0] = insideKx2(this.#bay4[i]!, this.#numbers[AT.k02]! * s2);
       fluidStack(this.#fluids, this.#firstFluid[i]!, this.#firstFluid[i + 1]!, along, this.#matrices, 8 * i);
     }
     return this;
@@ -189,22 +186,25 @@ export class TransmissionLine {
 
   /** Marches the wave along the floor, for airborne sound or for the struck floor. */
   march(airborne: boolean): void {
-    const z0 = this.#z0;
-    const s4 = this.#s4;
-    const u = this.#u;
+    const numbers = this.#numbers;
+    const z0 = numbers[AT.z0]!;
+    const s4 = numbers[AT.s4]!;
+    const u = numbers[AT.u]!;
+    const zero = numbers[AT.zero]!;
+    const struckBendRe = numbers[AT.struckBendRe]!;
     const evanescent = this.#evanescent;
     const last = this.#leaves - 1;
     const velocityRe = this.#velocityRe;
     const velocityIm = this.#velocityIm;
     const matrices = this.#matrices;
-    let pRe = evanescent ? 0 : z0;
-    let pIm = evanescent ? z0 : 0;
+    let pRe = evanescent ? zero : z0;
+    let pIm = evanescent ? z0 : zero;
     let vRe = u;
-    let vIm = 0;
+    let vIm = zero;
     for (let i = last; ; i--) {
       velocityRe[i] = vRe;
       velocityIm[i] = vIm;
-      const zRe = (i > 0 || airborne ? this.#bendRe[i]! : this.#struckBendRe) * s4;
+      const zRe = (i > 0 || airborne ? this.#bendRe[i]! : struckBendRe) * s4;
       const zIm = this.#mass[i]! + this.#bendIm[i]! * s4;
       pRe += zRe * vRe - zIm * vIm;
       pIm += zRe * vIm + zIm * vRe;
@@ -282,6 +282,13 @@ export class TransmissionLine {
     }
   }
 }
+
+/**
+ * Where a line keeps its numbers, u and s⁴ of the wave at hand among them, and a 0 beside them: march reads them tens of thousands
+ * of times in one prediction, and from fields of their own each reading would put a number on the heap.
+ */
+const AT = { z0: 0, s4: 1, u: 2, zero: 3, struckBendRe: 4, k02: 5 };
+const NUMBERS = 6;
 
 /** kx² in the cavity at hand, rad²/m². */
 const along = new Float64Array(1);

@@ -59,7 +59,7 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   const short = contour.map((c, i) => c - values[i]!);
   const allowed = (shift: number) => sumOver(short, shift) <= sumMax && largestOver(short, shift) <= singleMax;
   // Without any deficiency every limit holds; one that fills the sum by itself exceeds it a step later.
-  let good = step * Math.floor(-Math.max(...short) / step);
+  let good = step * Math.floor(-greatest(short) / step);
   let bad = good + step * (Math.floor(sumMax / step) + 2);
   let middle = halfway(good, bad, step);
   while (middle > good) {
@@ -72,7 +72,7 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
   const deficiencies = short.map((s) => Math.max(0, s + good));
 
   const contour_dB = contour.map((c) => (sign * (c + good)) / 10);
-  const largest = Math.max(...deficiencies);
+  const largest = greatest(deficiencies);
   return {
     bands_Hz,
     values_dB: values.map((v) => (sign * v) / 10),
@@ -107,15 +107,19 @@ function halfway(good: number, bad: number, step: number): number {
   return good + step * Math.floor((bad - good) / step / 2);
 }
 
+function greatest(values: readonly number[]): number {
+  return values.reduce((most, value) => Math.max(most, value), -Infinity);
+}
+
 function sumOver(short: readonly number[], shift: number): number {
   let sum = 0;
-  for (const s of short) if (s + shift > 0) sum += s + shift;
+  for (let i = 0; i < short.length; i++) sum += Math.max(short[i]! + shift, 0);
   return sum;
 }
 
 function largestOver(short: readonly number[], shift: number): number {
   let largest = 0;
-  for (const s of short) if (s + shift > largest) largest = s + shift;
+  for (let i = 0; i < short.length; i++) largest = Math.max(short[i]! + shift, largest);
   return largest;
 }
 
