@@ -3,9 +3,6 @@ import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { PlateState } from './leaf-plate.ts';
 
-/** Points on a piece could not tell more half waves across a cavity from fewer. */
-const HALF_WAVES_PER_PIECE = 3;
-
 /**
  * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
  * crowded to the peak's width. Near coincidence Z ∝ 1 − r²(1−u²)² with r = f/fc, so that the half-width solves
@@ -40,8 +37,6 @@ export function angleNodes(
     }
   }
   cavities.breakSide(nodes, 'fast');
-  const parts = Math.ceil(cavities.halfWaves / HALF_WAVES_PER_PIECE);
-  for (let j = 1; j < parts; j++) nodes.breakAt(j / parts, Infinity);
   return nodes.breakAt(0, grazing).fill(pointsPerPiece);
 }
 

@@ -1,4 +1,4 @@
-import { bay4_m4, insideKx2, keptShare, outsideKx2 } from './air-in-bays.ts';
+import { bay4_m4, keptShare, outsideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -14,20 +14,20 @@ const GRAZING = { filled: 0.1, empty: 0.03 };
 /** Filled to more than this share, a cavity has no sharp resonance across its depth. */
 export const DAMPED_SHARE = 0.25;
 
+/** Most resonances across one cavity that get points: all of up to 1.5 m. */
+const MOST_MODES = 64;
+
 /** Half-width that fill on part of the depth gives, relative. */
 const PARTLY_FILLED = 0.15;
 
 /**
  * Where along s² = k²/k0² cavities resonate at one frequency: the leaves on their air at kz/k0 = f0/f, and across their
- * depth at kz/k0 = nc/(2df) inside, the first and those on either side of where a leaf's waves meet sound; others tell
- * nothing. Between joists only part of kx² counts, so that some of these waves run slower than sound outside; there, with
- * fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than half have no sharp
- * resonance, those filled to some part the first alone.
+ * depth at kz/k0 = nc/(2df) inside. Between joists only part of kx² counts, so that some of these waves run slower than sound
+ * outside; there, with fill, the leaves resonate about where waves begin to fade inside. Cavities filled to more than half
+ * have no sharp resonance, those filled to some part the first alone.
  */
 export class CavityResonances {
   count = 0;
-  /** Most half waves across any cavity that fill does not damp, at normal incidence. */
-  halfWaves = 0;
   readonly s2: Float64Array;
   /** Half-widths along s². */
   readonly width2: Float64Array;
@@ -37,17 +37,15 @@ export class CavityResonances {
   constructor(model: FloorModel) {
     this.#model = model;
     this.#cavities = resonators(model);
-    this.s2 = new Float64Array(this.#cavities.length * (3 + 2 * model.plates.length));
+    this.s2 = new Float64Array(this.#cavities.length * (2 + MOST_MODES));
     this.width2 = new Float64Array(this.s2.length);
   }
 
-  /** @param mu k/k0 of the leaves' free waves. */
-  at(f_Hz: number, mu: Float64Array): this {
+  at(f_Hz: number): this {
     const { air } = this.#model;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const k02 = k0 * k0;
     this.count = 0;
-    this.halfWaves = 0;
     for (const { layer, bay4, bounce_Hz, filled } of this.#cavities) {
       const fading2 = outsideKx2(bay4, k02) / k02 - 1;
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
@@ -58,15 +56,8 @@ export class CavityResonances {
       }
       if (filled > DAMPED_SHARE) continue;
       const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
-      this.halfWaves = Math.max(this.halfWaves, fitting);
-      this.#resonate(1 / fitting, loss, bay4, k02);
-      for (let i = 0; i < mu.length; i++) {
-        const s2 = mu[i]! * mu[i]!;
-        if (!(s2 < 1)) continue;
-        const met = Math.floor(fitting * Math.sqrt(1 - insideKx2(bay4, k02 * s2) / k02));
-        if (met >= 1) this.#resonate((met + 1) / fitting, loss, bay4, k02);
-        if (met > 1) this.#resonate(met / fitting, loss, bay4, k02);
-      }
+      const most = Math.min(Math.floor(fitting), MOST_MODES);
+      for (let n = 1; n <= most; n++) this.#resonate(n / fitting, loss, bay4, k02);
     }
     return this;
   }

@@ -86,7 +86,7 @@ export class FastWaves implements Integrand {
     if (this.slowFirst !== slow) this.slowFirst.prepare(k0, leafEdges[0]!, forced.at(0));
     line.prepare(f_Hz, azimuthCos2);
     free.at(f_Hz, line.bending_Nm);
-    cavities.at(f_Hz, free.mu);
+    cavities.at(f_Hz);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
       if (layer.kind === 'mat' || !layer.chain?.lower) continue;

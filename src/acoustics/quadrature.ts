@@ -26,7 +26,7 @@ export const QUADRATURE: Quadrature = {
   angles: 6,
   slowWaves: 4,
   resonance: 4,
-  tolerance: 0.0005,
+  tolerance: 0.002,
   bandTolerance: 0.005,
   mostHalvings: 12,
   mostBandHalvings: 4,
