@@ -57,7 +57,11 @@ export class ResultsService {
   readonly #cache: RecentCache<PredictOutcome>;
   #slots = new Map<string, Slot>();
   #view: ResultsView | undefined;
+  /** Whose floors the slots are. */
+  #notebook: Notebook['id'] | undefined;
   #updates = 0;
+  /** Number of the update that brought this notebook: what was asked for before belongs to another one. */
+  #opened = 0;
   /** Which slot's request carries a key that is being computed or waits to be: equal content is asked for once. */
   readonly #carriers = new Map<string, string>();
 
@@ -82,6 +86,7 @@ export class ResultsService {
   /** Takes the notebook as it is now; predictions that are missing are asked for, in order of urgency. */
   update(notebook: Notebook): void {
     this.#updates += 1;
+    if (notebook.id !== this.#notebook) this.#forgetOther(notebook.id);
     const last = this.#slots;
     this.#slots = new Map();
     for (const wanted of wantedPredictions(notebook)) {
@@ -102,8 +107,15 @@ export class ResultsService {
     this.#askToShow();
   }
 
+  /** Copies and files made from one another share the ids of scenarios and stacks, not the floors behind them. */
+  #forgetOther(notebookId: Notebook['id']): void {
+    this.#notebook = notebookId;
+    this.#opened = this.#updates;
+    this.#slots = new Map();
+  }
+
   #slotFor(notebook: Notebook, { scenario, stack, ...ask }: Wanted, last: Slot | undefined): Slot {
-    const { result, shows } = last ?? { result: { state: 'computing' } as const, shows: 0 };
+    const { result, shows } = last ?? { result: { state: 'computing' } as const, shows: this.#opened - 1 };
     try {
       const construction = resolveStack(notebook, scenario, stack);
       const key = JSON.stringify([construction, ask]);

@@ -134,6 +134,28 @@ test('the old prediction stays until the new one is there', async () => {
   expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.05) });
 });
 
+test('another notebook with the same scenarios shows nothing of the one before, not even what comes late', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update(slab(oneScenario(), 0.05));
+  const [late] = desk.calls.splice(0);
+  service.update({ ...slab(oneScenario(), 0.07), id: 'another' });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing' });
+  late!.resolve({ ok: true, prediction: predictionOf(late!.construction) });
+  await Promise.resolve();
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'computing' });
+  await desk.answerAll();
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.07) });
+});
+
+test('a copy of a notebook shows at once what was computed for the original', async () => {
+  service.update(oneScenario());
+  await desk.answerAll();
+  service.update({ ...oneScenario(), id: 'copy' });
+  expect(shown().of('slab', 'floor')).toEqual({ state: 'ready', prediction: made(0.038) });
+  expect(desk.calls).toEqual([]);
+});
+
 test('content that was computed before comes from the cache, at once', async () => {
   service.update(oneScenario());
   await desk.answerAll();
