@@ -93,6 +93,16 @@ export class FloorAnswer extends LitElement {
       .about::first-letter {
         text-transform: uppercase;
       }
+      /* Where it has room, and not for what takes no time. */
+      .late {
+        visibility: hidden;
+        animation: late 0s 0.4s forwards;
+      }
+      @keyframes late {
+        to {
+          visibility: visible;
+        }
+      }
       [role="group"] {
         display: contents;
       }
@@ -104,7 +114,8 @@ export class FloorAnswer extends LitElement {
         .many {
           grid-template-columns: 0 1.75rem repeat(var(--columns), minmax(0, 1fr));
         }
-        .picture .note {
+        .picture .note,
+        .late {
           display: none;
         }
         .many .picture {
@@ -121,14 +132,14 @@ export class FloorAnswer extends LitElement {
   readonly #range = new RangeKeeper(this);
 
   override render() {
-    const { notebook, stack } = this;
+    const { notebook } = this;
     const answers = this.#answers();
     if (answers.length === 0) return nothing;
-    const about = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
-    return html`${about.length > 0 ? html`<p class="about note">${about.join(': ')}</p>` : nothing}
+    const busy = answers.some(({ result }) => result.state === 'computing');
+    return html`${this.#about(busy)}
       <div class="answer ${answers.length > MOST_BESIDE_CURVES ? 'many' : ''}" style="--columns: ${answers.length}">
         <div class="picture">
-          ${this.#curves(answers)}<span class="note" aria-hidden="true">transmission loss</span>
+          ${this.#curves(answers, busy)}<span class="note" aria-hidden="true">transmission loss</span>
         </div>
         <span class="name" aria-hidden="true"></span>
         ${answers.map(
@@ -139,7 +150,10 @@ export class FloorAnswer extends LitElement {
             <span class="name" aria-hidden="true">${rating}</span>
             <ul aria-label="${rating} in the shown scenarios">
               ${answers.map(
-                ({ scenario, result }) => html`<li class=${scenario.id === notebook.active ? 'working' : ''}>
+                ({ scenario, result }) => html`<li
+                  class="awaited ${scenario.id === notebook.active ? 'working' : ''}"
+                  aria-busy=${result.state === 'computing'}
+                >
                   <span class="visually-hidden">${scenario.name}: </span>${ratingText(result, rating)}
                 </li>`,
               )}
@@ -149,8 +163,17 @@ export class FloorAnswer extends LitElement {
       </div>`;
   }
 
+  /** Which floor it is and what is counted, where that could be more than one thing. */
+  #about(busy: boolean) {
+    const { notebook, stack } = this;
+    const about = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
+    if (about.length === 0) return nothing;
+    const late = busy ? html`<span class="late" aria-hidden="true"> · computing …</span>` : nothing;
+    return html`<p class="about note">${about.join(': ')}${late}</p>`;
+  }
+
   /** Decoration: the cell of curves has the same ones with their axes, in words and as numbers. */
-  #curves(answers: readonly Answer[]) {
+  #curves(answers: readonly Answer[], busy: boolean) {
     const curves = answers.flatMap(({ scenario, result: { prediction } }) =>
       prediction ? [{ values_dB: prediction.R_dB, mark: scenarioMark(scenario.mark) }] : [],
     );
@@ -161,7 +184,8 @@ export class FloorAnswer extends LitElement {
     const range = this.#range.range(wanted, this.stack.id);
     const { width, height } = PICTURE;
     return html`<svg
-      class="curves"
+      class="curves awaited"
+      aria-busy=${busy}
       viewBox="0 0 ${width} ${height}"
       preserveAspectRatio="none"
       aria-hidden="true"

@@ -130,7 +130,7 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
         .lit=${this.lit}
         @band-read=${this.#onBand}
       ></share-chart>
-      <ol aria-label="What rules, from low to high frequencies">
+      <ol class="awaited" aria-busy=${view.busy} aria-label="What rules, from low to high frequencies">
         ${view.sentences.map(
           (sentence, i) => html`
             <li

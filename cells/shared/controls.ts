@@ -6,7 +6,8 @@
  * Classes: `quiet` (a button without frame), `icon` (a square button that holds one sign), `primary` (the one thing to
  * do here), `danger`; `field` (label, input, help and error on top of each other); `error`, `caution`, `note` (texts);
  * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page; add
- * `fadeWhereMore()`); `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper).
+ * `fadeWhereMore()`); `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper);
+ * `awaited` (fades while it is `aria-busy`).
  */
 import { css } from 'lit';
 import { fadeStyles } from '#src/charts/fade-where-more.ts';
@@ -296,6 +297,15 @@ export const controlStyles = css`
     }
     input[type="range"]::-webkit-slider-runnable-track {
       background: CanvasText;
+    }
+  }
+  /* What is computed anew: old figures fade, but not where the new ones come before the eye would notice. */
+  .awaited[aria-busy="true"] {
+    animation: awaited 0s 0.4s forwards;
+  }
+  @keyframes awaited {
+    to {
+      opacity: 0.55;
     }
   }
   .print-only {

@@ -19,7 +19,7 @@ export function frequencyList({ scenario, result }: StackColumn, notebook: Noteb
         ? html`<p class="note who">${scenarioSample(scenario)}<span>${scenario.name}</span></p>`
         : nothing
     }
-    <table class="frequencies">
+    <table class="frequencies awaited" aria-busy=${result.state === 'computing'}>
       <caption class="visually-hidden">
         Resonances and critical frequencies of ${scenario.name}
       </caption>

@@ -36,7 +36,7 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
             const added = (now: number | undefined, before: number | undefined) =>
               scenario.id === referenceId || now === undefined || before === undefined ? undefined : now - before;
             return html`
-              <tr aria-busy=${state === 'computing'}>
+              <tr class="awaited" aria-busy=${state === 'computing'}>
                 <th scope="row">
                   <span class="who">${scenarioSample(scenario)}<span>${scenario.name}</span></span>
                 </th>
