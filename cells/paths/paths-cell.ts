@@ -6,6 +6,7 @@ import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { type PictureFormat, pictureTools } from '#cells/shared/picture-tools.ts';
 import { savePicture } from '#cells/shared/save-picture.ts';
 import { scenarioChoice, scenarioChoiceStyles } from '#cells/shared/scenario-choice.ts';
+import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
 import '#src/charts/share-chart.ts';
@@ -52,6 +53,19 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
         font-family: var(--sans);
         font-size: var(--size-ui);
         font-weight: 600;
+      }
+      /* What the buttons say on screen. */
+      .whose {
+        display: none;
+      }
+      @media print {
+        .whose {
+          display: flex;
+          align-items: baseline;
+          gap: var(--space-2);
+          overflow-wrap: anywhere;
+          break-after: avoid;
+        }
       }
       li.lit {
         background: var(--paper-sunk);
@@ -101,6 +115,11 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
           this.wished = id;
         },
       })}
+      ${
+        view.chosen
+          ? html`<p class="whose">${scenarioSample(view.chosen)}<span>${view.chosen.name}, ${cell.sound} sound</span></p>`
+          : nothing
+      }
       ${view.failure ? html`<p class="error" role="status">${view.chosen?.name}: ${view.failure}</p>` : nothing}
       ${
         view.empty === undefined

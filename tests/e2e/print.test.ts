@@ -54,6 +54,12 @@ test('a page may end within a cell, but neither in a picture, the ratings or a l
   for (const { after } of await breaks('ratings-cell .counted')) expect(after).toBe('avoid');
 });
 
+test('paths on paper say whose they are and of which sound', async () => {
+  const paths = opened.page.locator('paths-cell');
+  await expectSoon(paths.getByRole('radio')).toHaveCount(0);
+  await expectSoon(paths.getByText('Slab on top, airborne sound')).toBeVisible();
+});
+
 test('sections and curves are laid out for the width of a sheet, not shrunk to it: the scale bar stays true', async () => {
   const { page } = opened;
   // A script's print() waits for nothing, so that what is measured here is what comes on paper.
