@@ -233,11 +233,11 @@ export class CurvesCellElement extends LitElement implements CellProperties<Curv
 
   async #save(format: PictureFormat): Promise<void> {
     const { notebook, cell, chart } = this;
-    const { data } = this.#view;
+    const { data, focus } = this.#view;
     const remarks = notesOf(this.#view);
     this.problem = await savePicture(format, {
       names: [notebook.title, cell.title],
-      csv: () => bandCsv(data),
+      csv: () => bandCsv(data, focus?.scenario.name),
       picture: () => chart?.pictureParts(`${notebook.title}: ${cell.title}`, remarks),
     });
   }

@@ -78,9 +78,18 @@ export function bandTable(data: BandChartData, caption: string): TemplateResult 
   return numberTable(data.bands_Hz, columns, caption);
 }
 
-/** In decibels with two decimals. */
-export function bandCsv(data: BandChartData): string {
-  const columns = bandColumns(data);
+/**
+ * In decibels with two decimals. What is laid over the curves belongs to one scenario, which a file must say for itself:
+ * with its name, those columns begin with it. Measured points have a name of their own.
+ */
+export function bandCsv(data: BandChartData, laidOver?: string): string {
+  const owned = (overlay: BandOverlay) =>
+    overlayColumns(overlay).map((column) =>
+      laidOver === undefined || overlay.kind === 'points'
+        ? column
+        : { ...column, label: `${laidOver}: ${column.label}` },
+    );
+  const columns: readonly Column[] = [...data.series, ...data.overlays.flatMap(owned)];
   const head = ['band_Hz', ...columns.map(({ label }) => `${label} (dB)`)];
   const rows = data.bands_Hz.map((band, i) => [
     band,

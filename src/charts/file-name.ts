@@ -7,7 +7,13 @@ export function fileName(parts: readonly string[], extension: string): string {
     .normalize('NFKC')
     .replace(/[\p{C}<>:"/\\|?*.]+/gu, ' ')
     .trim()
-    .replace(/\s+/g, '-')
-    .slice(0, LONGEST);
-  return `${stem || 'picture'}.${extension}`;
+    .replace(/\s+/g, '-');
+  return `${shortened(stem) || 'picture'}.${extension}`;
+}
+
+/** After the last whole word that fits; in the middle of one only where it is very long. */
+function shortened(stem: string): string {
+  if (stem.length <= LONGEST) return stem;
+  const cut = stem.slice(0, LONGEST + 1).lastIndexOf('-');
+  return stem.slice(0, cut > LONGEST / 2 ? cut : LONGEST);
 }

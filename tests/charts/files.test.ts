@@ -32,6 +32,30 @@ test('curves become a row per band and a column per curve', () => {
     overlays: [{ kind: 'line' as const, label: 'mass law', description: '', values_dB: [28, 30], dash: '' }],
   };
   expect(bandCsv(data)).toBe('band_Hz,Base (dB),mass law (dB)\r\n100,30.13,28\r\n125,,30\r\n');
+  expect(bandCsv(data, 'Base').split('\r\n')[0]).toBe('band_Hz,Base (dB),Base: mass law (dB)');
+});
+
+test('what is laid over curves says in the file whose it is; measured bands go by their own name', () => {
+  const values_dB = [28];
+  const data = {
+    bands_Hz: [100],
+    valueLabel: 'R, dB',
+    zeroLine: false,
+    series: [],
+    overlays: [
+      { kind: 'range' as const, label: 'uncertainty', description: '', low_dB: [20], high_dB: [30], color: '' },
+      {
+        kind: 'points' as const,
+        label: 'Room 2',
+        description: '',
+        values_dB,
+        mark: scenarioMark(2),
+        bandWidth: 'third' as const,
+      },
+    ],
+  };
+  const [head] = bandCsv(data, 'Both').split('\r\n');
+  expect(head).toBe('band_Hz,"Both: uncertainty, low (dB)","Both: uncertainty, high (dB)",Room 2 (dB)');
 });
 
 test.each([
@@ -46,6 +70,14 @@ test.each([
 
 test('a very long title gives a file name that systems accept', () => {
   expect(fileName(['x'.repeat(500)], 'png').length).toBeLessThan(100);
+  expect(fileName([`A short word and one of ${'x'.repeat(500)}`], 'png').length).toBeGreaterThan(80);
+});
+
+test('a long title ends with a whole word in its file name', () => {
+  const names = ['A practice room above a library', 'Transmission loss: how much sound each floor holds back'];
+  expect(fileName(names, 'csv')).toBe(
+    'A-practice-room-above-a-library-Transmission-loss-how-much-sound-each-floor.csv',
+  );
 });
 
 test('custom properties are written out, and what is unknown stays', () => {
