@@ -126,7 +126,7 @@ export class WhatWouldChange extends LitElement {
             <caption class="visually-hidden">${caption}, in dB per band</caption>
             <thead>
               <tr>
-                <th scope="col">10 % more of<span class="about">now, ± assumed</span></th>
+                <th scope="col">10 % more of<span class="about">where: value now ± assumed</span></th>
                 ${table.bands_Hz.map(
                   (band) =>
                     html`<th scope="col" class="number">

@@ -111,7 +111,10 @@ export const layerListStyles = css`
   .sheet .fields {
     flex: 1 1 18rem;
   }
+  /* As wide with buttons as without them, so that the fields of all sheets stand under each other. */
   .sheet .actions {
+    justify-content: flex-end;
+    width: 6.5rem;
     padding-top: 1.5rem;
   }
   details {
@@ -133,7 +136,11 @@ export const layerListStyles = css`
       padding-left: var(--space-5);
     }
     .sheet .actions {
+      justify-content: flex-start;
       padding-top: 0;
+    }
+    .sheet .actions:empty {
+      display: none;
     }
   }
 `;

@@ -242,7 +242,7 @@ export class LayerList extends LitElement {
         <div class="fields">
           ${this.#fields(['material', 'thickness_m', 'density_kg_m3'].map((f) => ['layers', index, 'sheets', k, f]))}
         </div>
-        ${leaf.sheets.length > 1 ? actions : nothing}
+        ${leaf.sheets.length > 1 ? actions : html`<div class="actions"></div>`}
       </li>
     `;
   }

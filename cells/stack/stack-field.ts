@@ -59,15 +59,9 @@ export class StackField extends LitElement {
       pop-menu.linked {
         opacity: 1;
       }
-      .linked {
-        color: var(--accent);
-      }
       input,
       select {
         width: 100%;
-      }
-      .linked-field {
-        border-color: var(--accent);
       }
       .note,
       .error {
@@ -145,7 +139,6 @@ export class StackField extends LitElement {
     return html`
       <input
         id="control"
-        class=${view.linked ? 'linked-field' : ''}
         autocomplete="off"
         spellcheck="false"
         placeholder=${view.placeholder}
@@ -167,7 +160,6 @@ export class StackField extends LitElement {
     return html`
       <select
         id="control"
-        class=${view.linked ? 'linked-field' : ''}
         aria-describedby=${view.source ? 'source' : nothing}
         @change=${(event: Event) => this.#onChoice(view, (event.target as HTMLSelectElement).value)}
       >

@@ -521,6 +521,16 @@ test('a stack is copied, and removed again', async () => {
   expect(resolveStack(notebook(), 'slab', notebook().stacks[1]!.id)).toEqual(resolveStack(notebook(), 'slab', 'floor'));
 });
 
+test('the fields of all sheets stand under each other, in a leaf of one sheet and in leaves of more', async () => {
+  await page.viewport(1280, 900);
+  const { list } = await mountOpen();
+  const lefts = (field: string) =>
+    [...list.shadowRoot!.querySelectorAll(`.sheet stack-field.${field}`)].map((f) => f.getBoundingClientRect().left);
+  const sheets = [...list.shadowRoot!.querySelectorAll('ul')].map((ul) => ul.querySelectorAll('.sheet').length);
+  expect(new Set(sheets).size).toBeGreaterThan(1);
+  for (const field of ['thickness_m', 'density_kg_m3']) expect(new Set(lefts(field)).size).toBe(1);
+});
+
 test('masses on springs appear on request and swing only when asked', async () => {
   const { element } = await mount();
   await page.getByRole('button', { name: 'Show as masses on springs' }).click();
@@ -529,6 +539,9 @@ test('masses on springs appear on request and swing only when asked', async () =
   const pictures = () => [...row.shadowRoot!.querySelectorAll('swing-picture')];
   await expect.poll(() => pictures().length).toBe(4);
   expect(pictures().map((p) => p.phase)).toEqual([0, 0, 0, 0]);
+  const words = pictures().map((p) => p.shadowRoot!.querySelector('svg')!.getAttribute('aria-label'));
+  expect(words[0]).toMatch(/^As built as masses on springs: deck of [\d.]+ kg\/m² on air and joists, ceiling of/);
+  expect(words[2]).toContain(' on air and channel, ');
   await page.getByRole('button', { name: 'Swing' }).click();
   await expect.poll(() => pictures().every((p) => p.phase !== 0)).toBe(true);
   // A pressed button that takes the look of hovering is paper on paper.

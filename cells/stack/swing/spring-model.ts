@@ -1,11 +1,10 @@
 /** A stack as masses on springs: what the lowest resonances come from. */
-import type { Construction } from '#src/acoustics/construction.ts';
+import type { Construction, SupportKind } from '#src/acoustics/construction.ts';
 import { floorModel } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import type { NamedFrequency } from '#src/acoustics/prediction.ts';
 import { interlayerStiffness_N_m3 } from '#src/acoustics/resonances.ts';
-import { SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
 import type { Stack } from '#src/notebook/types.ts';
 
 export interface SpringModel {
@@ -31,8 +30,17 @@ export function springModel(construction: Construction, stack: Stack): SpringMod
   };
 }
 
-function cavityName(support: keyof typeof SUPPORT_LABELS, held: boolean): string {
-  return held ? `air, and ${SUPPORT_LABELS[support]}` : 'air';
+/** What stiffens a cavity besides its air: through what the ceiling is held, in the words of the resonances. */
+const HELD_BY: Readonly<Record<SupportKind, string>> = {
+  direct: 'joists',
+  'resilient-channel': 'channel',
+  clips: 'clips',
+  hangers: 'hangers',
+  'separate-joists': 'joists',
+};
+
+function cavityName(support: SupportKind, held: boolean): string {
+  return held ? `air and ${HELD_BY[support]}` : 'air';
 }
 
 /** The resonances in which leaves move against each other, lowest first. */

@@ -112,7 +112,8 @@ export class SwingRow extends LitElement {
         ${
           moving
             ? html`Slowed down ${Math.round(slowed)} times, all alike.`
-            : html`Blocks are as high as the leaves are heavy. Stiffness is that of the spring at rest.`
+            : html`Blocks are as high as the leaves are heavy; joists and fill are in none of them. Stiffness is that of the
+              spring at rest.`
         }
         ${this.swinging && this.#still.matches ? html`Dashed: both ends of the swing.` : nothing}
       </p>
