@@ -16,8 +16,8 @@ export interface TotalsOptions {
 }
 
 export function stackTotals({ columns, reference, referenceId, units }: TotalsOptions): TemplateResult {
-  const mass = (value: number | undefined) => quantity(value, 'surface-mass', units);
-  const height = (value: number | undefined) => quantity(value, 'length', units);
+  const mass = (value: number) => formatQuantity(value, 'surface-mass', units);
+  const height = (value: number) => formatQuantity(value, 'length', units);
   return html`
     <div class="scroll totals" tabindex="0" role="region" aria-label="Mass and height" ${fadeWhereMore()}>
       <table>
@@ -35,28 +35,30 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
           ${columns.map(({ scenario, result: { prediction, state } }) => {
             const added = (now: number | undefined, before: number | undefined) =>
               scenario.id === referenceId || now === undefined || before === undefined ? undefined : now - before;
+            const known = (value: number | undefined, text: (value: number) => string) =>
+              value === undefined ? (state === 'computing' ? '…' : NO_VALUE) : text(value);
             return html`
               <tr class="awaited" aria-busy=${state === 'computing'}>
                 <th scope="row">
                   <span class="who">${scenarioSample(scenario)}<span>${scenario.name}</span></span>
                 </th>
-                <td class="number">${mass(prediction?.surfaceMass_kg_m2)}</td>
+                <td class="number">${known(prediction?.surfaceMass_kg_m2, mass)}</td>
                 <td class="number">
                   ${
                     scenario.id === referenceId
                       ? html`<span class="note">reference</span>`
-                      : signed(added(prediction?.surfaceMass_kg_m2, reference?.surfaceMass_kg_m2), mass)
+                      : known(added(prediction?.surfaceMass_kg_m2, reference?.surfaceMass_kg_m2), signed(mass))
                   }
                 </td>
-                <td class="number">${height(prediction?.height_m)}</td>
+                <td class="number">${known(prediction?.height_m, height)}</td>
                 <td class="number">
                   ${
                     scenario.id === referenceId
                       ? nothing
-                      : signed(added(prediction?.height_m, reference?.height_m), height)
+                      : known(added(prediction?.height_m, reference?.height_m), signed(height))
                   }
                 </td>
-                <td class="number">${lowestBounce(prediction)}</td>
+                <td class="number">${known(prediction && lowestBounce_Hz(prediction), hertzText)}</td>
               </tr>
             `;
           })}
@@ -73,18 +75,13 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
   `;
 }
 
-function quantity(value: number | undefined, kind: 'surface-mass' | 'length', units: UnitSystem): string {
-  return value === undefined ? NO_VALUE : formatQuantity(value, kind, units);
-}
-
 /** Masses and heights of two scenarios that differ by rounding only differ by nothing. */
-function signed(value: number | undefined, text: (value: number | undefined) => string): string {
-  if (value === undefined) return NO_VALUE;
-  if (Math.abs(value) < 1e-6) return 'nothing';
-  return value > 0 ? `+${text(value)}` : text(value);
+function signed(text: (value: number) => string): (value: number) => string {
+  return (value) => (Math.abs(value) < 1e-6 ? 'nothing' : value > 0 ? `+${text(value)}` : text(value));
 }
 
-function lowestBounce(prediction: Prediction | undefined): string {
-  const bounces = prediction?.resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating') ?? [];
-  return bounces.length ? hertzText(Math.min(...bounces.map((r) => r.frequency_Hz))) : NO_VALUE;
+/** NaN where nothing bounces. */
+function lowestBounce_Hz({ resonances_Hz }: Prediction): number {
+  const bounces = resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating');
+  return bounces.length ? Math.min(...bounces.map((r) => r.frequency_Hz)) : NaN;
 }

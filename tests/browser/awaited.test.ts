@@ -48,6 +48,14 @@ test.each([
   expect(new Set(settled.map((s) => s.opacity))).toEqual(new Set(['1']));
 });
 
+test('masses and heights of a floor that was never computed are on their way, not unknown', async () => {
+  const results: ResultsView = { of: () => ({ state: 'computing' }) };
+  const { seen } = await faded(document.createElement('stack-cell'), 'section', () => results);
+  const [first] = seen;
+  expect(first!.text).toContain('…');
+  expect(first!.text).not.toContain('–');
+});
+
 test('beside the sliders it is said in words that the figures are computed', async () => {
   const { words: awaited } = await faded(document.createElement('parameters-cell'), 'knobs', awaitedResults);
   const { words: settled } = await faded(document.createElement('parameters-cell'), 'knobs', readyResults);
