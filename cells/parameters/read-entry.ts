@@ -11,6 +11,8 @@ export interface QuantityLimits {
   readonly quantity: QuantityKind;
   readonly min: number;
   readonly max: number;
+  /** Whose limits these are, where they are narrower than what could be: "range of its parameter". */
+  readonly limitsFrom?: string;
 }
 
 /**
@@ -18,15 +20,16 @@ export interface QuantityLimits {
  * rounding, so that both show the same text, is the limit.
  */
 export function readEntry(limits: QuantityLimits, text: string, units: UnitSystem): Entry {
-  const { label, quantity, min, max } = limits;
+  const { label, quantity, min, max, limitsFrom } = limits;
   const parsed = parseQuantity(text, quantity, units);
   if (!parsed.ok) return parsed;
   const within = Math.min(Math.max(parsed.value, min), max);
   const shown = (value: number) => formatQuantity(value, quantity, units);
   if (within === parsed.value || shown(within) === shown(parsed.value)) return { ok: true, value: within };
+  const from = limitsFrom === undefined ? '' : ` (${limitsFrom})`;
   return {
     ok: false,
-    message: `${label} must be from ${shown(min)} to ${shown(max)}, got ${shown(parsed.value)}.`,
+    message: `${label} must be from ${shown(min)} to ${shown(max)}${from}, got ${shown(parsed.value)}.`,
   };
 }
 

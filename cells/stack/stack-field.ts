@@ -213,7 +213,8 @@ export class StackField extends LitElement {
       this.draft = undefined;
       return;
     }
-    const entry = readEntry(view, text, this.notebook.units);
+    const limitsFrom = view.linked && `range of the parameter “${view.linked.label}”`;
+    const entry = readEntry({ ...view, ...(limitsFrom && { limitsFrom }) }, text, this.notebook.units);
     if (entry.ok) this.#write(entry.value);
     else this.draft = { text, message: entry.message };
   }

@@ -170,6 +170,14 @@ describe('a field', () => {
     expect((await input()).getAttribute('aria-invalid')).toBe('false');
   });
 
+  test('is kept by the range of its parameter, and a refusal says that it is that range', async () => {
+    const mounted = await mountOpen();
+    const refused = await type(mounted, ['layers', 0, 'sheets', 0, 'thickness_m'], '150 mm');
+    expect(refused.shadowRoot!.querySelector('.error')!.textContent).toBe(
+      'deck sheet 1 thickness must be from 0 mm to 100 mm (range of the parameter “slab thickness”), got 150 mm.',
+    );
+  });
+
   test('is 0 when 0 is typed over 0.01 mm, which does not read 0', async () => {
     const mounted = await mountOpen();
     const shown = await type(mounted, PLYWOOD, '0.01 mm');
