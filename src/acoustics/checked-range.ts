@@ -17,6 +17,7 @@ export type CheckedKey =
   | 'slabThickness_m'
   | 'boardThickness_m'
   | 'sheetDensity_kg_m3'
+  | 'sheetLossFactor'
   | 'sheetsInLeaf'
   | 'leafMass_kg_m2'
   | 'leaves'
@@ -56,6 +57,11 @@ export const CHECKED_RANGES: Readonly<Record<CheckedKey, CheckedRange>> = {
     450,
     2500,
     'rows from cross-laminated timber of 450 kg/m³ (a4) to glass and screed of 2500 kg/m³ (g1, a1)',
+  ),
+  sheetLossFactor: range(
+    0.01,
+    0.3,
+    'rows from concrete with 0.01 (c100) to chippings with 0.3 (a1); whatever is built in counts as losing 0.001 at least',
   ),
   sheetsInLeaf: range(
     1,
@@ -156,10 +162,11 @@ function ofLeaf({ sheets }: Leaf): readonly Measured[] {
   ];
 }
 
-function ofSheet({ name, form, thickness_m, density_kg_m3 }: Sheet): readonly Measured[] {
+function ofSheet({ name, form, thickness_m, density_kg_m3, lossFactor }: Sheet): readonly Measured[] {
   return [
     { key: form === 'slab' ? 'slabThickness_m' : 'boardThickness_m', value: thickness_m, name },
     { key: 'sheetDensity_kg_m3', value: density_kg_m3, name },
+    { key: 'sheetLossFactor', value: lossFactor, name },
   ];
 }
 

@@ -3,6 +3,7 @@ import { checkConstruction } from './check-construction.ts';
 import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
 import { leafEdges } from './leaf-edges.ts';
 import { type LeafPlate, leafPlate } from './leaf-plate.ts';
+import { LEAST_LOSS_FACTOR } from './least-loss.ts';
 import { carriedByMat_kg_m2, matUnderLoad } from './mat-under-load.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
@@ -27,7 +28,7 @@ export type InterlayerModel = MatModel | CavityModel;
 
 export interface MatModel {
   readonly kind: 'mat';
-  /** As stiff as under the floor it carries. */
+  /** As stiff as under the floor it carries; its loss `LEAST_LOSS_FACTOR` at least. */
   readonly mat: Mat;
 }
 
@@ -87,8 +88,10 @@ function interlayerModel(
   constants: ModelConstants,
 ): InterlayerModel {
   const layer = interlayers[index]!;
-  if (layer.kind === 'mat')
-    return { kind: 'mat', mat: matUnderLoad(layer, carriedByMat_kg_m2(interlayers, plates, index)) };
+  if (layer.kind === 'mat') {
+    const mat = matUnderLoad(layer, carriedByMat_kg_m2(interlayers, plates, index));
+    return { kind: 'mat', mat: { ...mat, lossFactor: Math.max(mat.lossFactor, LEAST_LOSS_FACTOR) } };
+  }
   const carried = plates.slice(index + 1).reduce((sum, p) => sum + p.surfaceMass_kg_m2, 0);
   const chain = supportChain(layer, carried, constants);
   const depth_m = cavityDepth_m(layer);

@@ -1,6 +1,7 @@
 import type { Air } from './air.ts';
 import { type BendingSheet, constrainedPair } from './constrained-layer.ts';
 import type { Leaf } from './construction.ts';
+import { LEAST_LOSS_FACTOR } from './least-loss.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { bendingParts_Nm, longitudinalSpeed_m_s, meanModulus_Pa, sheetBending_Nm, total } from './sheet-bending.ts';
 import { softeningKink_Hz, thickPlateFactor } from './thick-plate.ts';
@@ -32,7 +33,7 @@ interface PlateSheet extends BendingSheet {
   readonly energyShare: number;
 }
 
-/** Bending stiffness (mean of both directions) and total loss factor at one frequency. */
+/** Bending stiffness (mean of both directions) and total loss factor, `LEAST_LOSS_FACTOR` at least, at one frequency. */
 export interface PlateState {
   bending_Nm: number;
   lossFactor: number;
@@ -97,12 +98,6 @@ export function leafPlate(
     struckExtraLoss: onJoists ? constants.deckImpactLossFactor * (1 - castShare) : 0,
   };
 }
-
-/**
- * What is built in loses at least this at its edges and joints, however little its material does: own lower limit; measured
- * leaves lose more than ten times as much.
- */
-export const LEAST_LOSS_FACTOR = 0.001;
 
 /**
  * Stiffness and loss factor at `f_Hz`, written into `out`.

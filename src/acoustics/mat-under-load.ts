@@ -1,5 +1,4 @@
 import type { Interlayer, Mat } from './construction.ts';
-import { LEAST_LOSS_FACTOR } from './leaf-plate.ts';
 
 /** Load when dynamic stiffness is measured, kg/m²: 8 kg on 200 mm × 200 mm, ISO 9052-1:1989 (from memory). */
 export const DECLARED_UNDER_kg_m2 = 200;
@@ -17,11 +16,7 @@ const CONTACT_EXPONENT = 1 / 3;
  */
 export function matUnderLoad(mat: Mat, carried_kg_m2: number): Mat {
   const share = (carried_kg_m2 / DECLARED_UNDER_kg_m2) ** CONTACT_EXPONENT;
-  return {
-    ...mat,
-    dynamicStiffness_N_m3: mat.dynamicStiffness_N_m3 * share,
-    lossFactor: Math.max(mat.lossFactor, LEAST_LOSS_FACTOR),
-  };
+  return { ...mat, dynamicStiffness_N_m3: mat.dynamicStiffness_N_m3 * share };
 }
 
 /** Mass per area resting on mat number `index`: the leaves above it up to the next cavity, whose joists carry the rest. */

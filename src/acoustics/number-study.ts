@@ -2,6 +2,7 @@ import type { Construction } from './construction.ts';
 import { type NumberPath, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
 import type { PredictOptions } from './prediction.ts';
+import { withSameQuadrature } from './same-quadrature.ts';
 import { type Sensitivity, sensitivities } from './sensitivities.ts';
 import { propagatedUncertainty } from './tolerances.ts';
 
@@ -48,12 +49,13 @@ export function studyNumbers(
   studied: readonly StudiedNumber[],
   options: PredictOptions = {},
 ): NumberStudy {
-  const { bands_Hz } = predict(construction, options);
+  const same = withSameQuadrature(construction, options);
+  const { bands_Hz } = predict(construction, same);
   const numbers: NumberEffects[] = [];
   const atTheEdge: NumberAtTheEdge[] = [];
   for (const number of studied) {
     try {
-      numbers.push(effectsOf(construction, number, options));
+      numbers.push(effectsOf(construction, number, same));
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       atTheEdge.push({ ...number, reason: error.message });

@@ -21,7 +21,7 @@ import { nominalBandsFrom } from './third-octave-bands.ts';
  */
 export function predict(construction: Construction, options: PredictOptions = {}): Prediction {
   const model = floorModel(construction, options.constants ?? MODEL_CONSTANTS);
-  const quadrature = options.quadrature ?? quadratureFor(construction);
+  const quadrature = options.quadrature ?? quadratureFor(model);
   const bands_Hz = nominalBandsFrom(options.lowestBand_Hz ?? 50);
   const critical = criticalFrequencies(model);
   const resonant = resonances(model);

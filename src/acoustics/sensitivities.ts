@@ -2,6 +2,7 @@ import type { Construction } from './construction.ts';
 import { type NumberPath, numberAt, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
 import type { PredictOptions } from './prediction.ts';
+import { withSameQuadrature } from './same-quadrature.ts';
 
 /** How R and Ln of every band answer to one number of the construction. */
 export interface Sensitivity {
@@ -33,10 +34,11 @@ export function sensitivities(
   options: PredictOptions = {},
 ): Sensitivities {
   let bands_Hz: readonly number[] = [];
+  const same = withSameQuadrature(construction, options);
   const parameters = paths.map((path): Sensitivity => {
     const value = positiveNumberAt(construction, path);
-    const more = predict(withNumber(construction, path, value * (1 + STEP)), options);
-    const less = predict(withNumber(construction, path, value * (1 - STEP)), options);
+    const more = predict(withNumber(construction, path, value * (1 + STEP)), same);
+    const less = predict(withNumber(construction, path, value * (1 - STEP)), same);
     const span = Math.log((1 + STEP) / (1 - STEP));
     bands_Hz = more.bands_Hz;
     const slope = (a: readonly number[], b: readonly number[]) => a.map((v, i) => (v - b[i]!) / span);

@@ -3,21 +3,24 @@ import type { FloorModel } from './floor-model.ts';
 import { loadedWave } from './loaded-wave.ts';
 import { bounceResonances } from './resonances.ts';
 
-/** The springs between leaves count so many times as high as the leaves bounce on them. */
+/** What is between leaves couples their waves up to so many times the frequency at which they bounce on it; our own. */
 const COUPLED = 2;
 
-/** Newton's steps at most. A slope is taken over this share of the place; near enough is this share of the width. */
+/** Newton's steps at most: from a start on the right side of the zero three or four do. */
 const MOST_STEPS = 8;
+/** A slope is taken over this share of the place. */
 const ASIDE = 1e-3;
+/** A step of this share of the width is the last. */
 const NEAR = 0.3;
 
 /** Where the free bending waves of a struck floor are, as the air beside the leaves slows them, over r = √(k²/k0² − 1). */
 export class SlowPeaks {
+  /** r. */
   readonly places: Float64Array;
   /** Half-widths. */
   readonly widths: Float64Array;
   readonly #model: FloorModel;
-  /** Up to here the springs between the leaves make their waves carry air unequally. */
+  /** Up to here the springs between the leaves make their waves carry air unequally, Hz. */
   readonly #coupledBelow_Hz: number;
 
   constructor(model: FloorModel) {
@@ -44,18 +47,31 @@ export class SlowPeaks {
       const slope = 4 * r * mu2 + load / (r * r);
       this.places[i] = r;
       this.widths[i] = Math.min((loss * mu2 * mu2) / slope, Math.sqrt(r * r + (loss * mu2) / 2) - r);
-      if (joined || f_Hz < this.#coupledBelow_Hz) this.#refine(i, waves);
+      if (!(joined || f_Hz < this.#coupledBelow_Hz)) continue;
+      if (!this.#refine(i, r, waves)) this.#refine(i, this.#together(omega, k0, perFace, waves), waves);
     }
     return this;
   }
 
+  /** r of the wave of all leaves moving alike. */
+  #together(omega: number, k0: number, perFace: number, { line }: FastWaves): number {
+    let mass = 0;
+    let bending = 0;
+    this.#model.plates.forEach(({ surfaceMass_kg_m2 }, i) => {
+      mass += surfaceMass_kg_m2;
+      bending += line.bending_Nm[i]!;
+    });
+    return loadedWave((omega * omega * mass) / (bending * k0 ** 4), (2 * perFace) / bending);
+  }
+
   /**
-   * Leaves on a spring carry air unequally: place and width by Newton's steps to where the impedance has a zero. They stay as
-   * they are where the steps do not end, or end where those of another wave did.
+   * Leaves on a spring carry air unequally: place and width by Newton's steps from `start` to where the impedance has a zero.
+   * Both stay as they are where the steps do not end, or end where those of another wave did.
+   * @returns Whether they ended at a zero of its own.
    */
-  #refine(i: number, { line }: FastWaves): void {
+  #refine(i: number, start: number, { line }: FastWaves): boolean {
     const { impedance } = line;
-    let r = this.places[i]!;
+    let r = start;
     for (let step = 0; step < MOST_STEPS; step++) {
       const aside = ASIDE * r;
       line.at(Math.sqrt(1 + r * r), r, true).march(false);
@@ -66,15 +82,18 @@ export class SlowPeaks {
       const slopeRe = (impedance[0]! - re) / aside;
       const slopeIm = (impedance[1]! - im) / aside;
       const slope2 = slopeRe * slopeRe + slopeIm * slopeIm;
+      // Beyond all numbers where many heavy leaves lie on each other.
+      if (!(slope2 > 0 && slope2 < Infinity)) return false;
       // The zero lies at r − z/z', a complex place.
       const shift = Math.min(Math.max(-(re * slopeRe + im * slopeIm) / slope2, -r / 2), r);
       const width = Math.abs(im * slopeRe - re * slopeIm) / slope2;
       r += shift;
       if (Math.abs(shift) > NEAR * width) continue;
-      for (let j = 0; j < i; j++) if (Math.abs(r - this.places[j]!) < width) return;
+      for (let j = 0; j < i; j++) if (Math.abs(r - this.places[j]!) < width) return false;
       this.places[i] = r;
       this.widths[i] = width;
-      return;
+      return true;
     }
+    return false;
   }
 }

@@ -1,6 +1,8 @@
 import type { Construction } from './construction.ts';
 import { type NumberPath, numberAt, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
+import type { PredictOptions } from './prediction.ts';
+import { withSameQuadrature } from './same-quadrature.ts';
 
 export interface Tolerance {
   readonly name: string;
@@ -26,7 +28,7 @@ export interface PropagatedUncertainty {
 export function propagatedUncertainty(
   construction: Construction,
   tolerances: readonly Tolerance[],
-  spectrum: (construction: Construction) => readonly number[] = (c) => predict(c).R_dB,
+  spectrum: (construction: Construction) => readonly number[] = transmissionLossBy(withSameQuadrature(construction)),
 ): PropagatedUncertainty {
   const contributions = tolerances.map(({ name, path, standardUncertainty: u }) => {
     if (!(u >= 0)) throw new RangeError(`standardUncertainty must be >= 0, got ${u} (${name})`);
@@ -41,4 +43,8 @@ export function propagatedUncertainty(
   const bands = contributions[0]?.standard_dB ?? spectrum(construction);
   const standard_dB = bands.map((_, i) => Math.hypot(...contributions.map((c) => c.standard_dB[i]!)));
   return { standard_dB, contributions };
+}
+
+function transmissionLossBy(options: PredictOptions): (construction: Construction) => readonly number[] {
+  return (construction) => predict(construction, options).R_dB;
 }

@@ -202,6 +202,17 @@ export class TransmissionLine {
     let vRe = u;
     let vIm = zero;
     for (let i = last; ; i--) {
+      // Many heavy leaves one above another would overflow when squared. Only ratios count, so that all may shrink.
+      if (Math.abs(pRe) + Math.abs(pIm) > LARGE) {
+        pRe /= LARGE;
+        pIm /= LARGE;
+        vRe /= LARGE;
+        vIm /= LARGE;
+        for (let j = i + 1; j <= last; j++) {
+          velocityRe[j]! /= LARGE;
+          velocityIm[j]! /= LARGE;
+        }
+      }
       velocityRe[i] = vRe;
       velocityIm[i] = vIm;
       const zRe = (i > 0 || airborne ? this.#bendRe[i]! : struckBendRe) * s4;
@@ -289,6 +300,8 @@ export class TransmissionLine {
  */
 const AT = { z0: 0, s4: 1, u: 2, zero: 3, struckBendRe: 4, k02: 5 };
 const NUMBERS = 6;
+
+const LARGE = 1e60;
 
 /** kx² in the cavity at hand, rad²/m². */
 const along = new Float64Array(1);

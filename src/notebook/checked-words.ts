@@ -1,5 +1,6 @@
 /** What lies outside of what the engine was checked on, in words and in the reader's units. */
 import type { CheckedKey, OutsideChecked, UncheckedKind } from '#src/acoustics/checked-range.ts';
+import { LEAST_LOSS_FACTOR } from '#src/acoustics/least-loss.ts';
 import { INCH_M } from '#src/quantities/conversion-factors.ts';
 import { formatQuantity, unitOf } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '#src/quantities/kinds.ts';
@@ -17,6 +18,10 @@ const WORDINGS: Readonly<Record<CheckedKey, Wording>> = {
   slabThickness_m: { quantity: 'length', say: (value, name) => `${name} ${value} thick` },
   boardThickness_m: { quantity: 'length', say: (value, name) => `${name} ${value} thick` },
   sheetDensity_kg_m3: { quantity: 'density', say: (value, name) => `${name} of ${value}` },
+  sheetLossFactor: {
+    say: (value, name) =>
+      `${name} with a loss factor of ${value}${Number(value) < LEAST_LOSS_FACTOR ? `, which counts as ${LEAST_LOSS_FACTOR}` : ''}`,
+  },
   sheetsInLeaf: { say: (value) => `${value} sheets on each other` },
   leafMass_kg_m2: { quantity: 'surface-mass', say: (value) => `a leaf of ${value}` },
   leaves: { say: (value) => `${value} leaves` },

@@ -32,6 +32,7 @@ const HELD: Readonly<Record<CheckedKey, (row: Construction) => readonly number[]
   slabThickness_m: (row) => thicknesses(row, 'slab'),
   boardThickness_m: (row) => thicknesses(row, 'board'),
   sheetDensity_kg_m3: (row) => sheetsOf(row).map((s) => s.density_kg_m3),
+  sheetLossFactor: (row) => sheetsOf(row).map((s) => s.lossFactor),
   sheetsInLeaf: (row) => leavesOf(row).map((l) => l.sheets.length),
   leafMass_kg_m2: (row) =>
     leavesOf(row).map((l) => l.sheets.reduce((sum, s) => sum + s.thickness_m * s.density_kg_m3, 0)),
@@ -107,6 +108,11 @@ describe('outside', () => {
       'a stiff mat',
       floor(leaf([sheet('concrete', 0.05)]), mat('rubber', 0.003, 200e6), deck),
       'rubber of 200 MN/m³ (checked 6 to 50 MN/m³)',
+    ],
+    [
+      'a board that loses next to nothing',
+      floor(deck, cavity(), leaf([{ ...board, lossFactor: 0.0003 }])),
+      'gypsum board with a loss factor of 0.0003, which counts as 0.001 (checked 0.01 to 0.3)',
     ],
     [
       'two cavities',

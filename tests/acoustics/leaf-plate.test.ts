@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { ROOM_AIR } from '#src/acoustics/air.ts';
 import type { Leaf } from '#src/acoustics/construction.ts';
+import { floorModel } from '#src/acoustics/floor-model.ts';
 import { type LeafPlate, leafPlate, plateAt } from '#src/acoustics/leaf-plate.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import { leaf, sheet } from '../published/reference-constructions.ts';
+import { leaf, mat, sheet } from '../published/reference-constructions.ts';
 import { isolated } from './fixtures.ts';
 
 const plate = (l: Leaf): LeafPlate =>
@@ -117,4 +118,14 @@ it('an orthotropic leaf insulates between its two isotropic cousins, within 3 dB
     expect(R).toBeGreaterThan(Math.min(stiff[i]!, soft[i]!) - 3);
     expect(R).toBeLessThan(Math.max(stiff[i]!, soft[i]!) + 3);
   });
+});
+
+it('what is built in loses 0.001 at least, its sheets and its mats', () => {
+  const glass = sheet('glass', 0.006, { lossFactor: 1e-4 });
+  const { plates, interlayers } = floorModel(
+    isolated(leaf([glass]), mat('mat', 0.01, 2e7, 1e-4), leaf([glass])),
+    MODEL_CONSTANTS,
+  );
+  expect(plateAt(plates[1]!, 1000, { bending_Nm: 0, lossFactor: 0 }).lossFactor).toBe(0.001);
+  expect(interlayers[0]).toMatchObject({ kind: 'mat', mat: { lossFactor: 0.001 } });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
+import { predict } from '#src/acoustics/predict.ts';
 import { cavity, fibre, leaf, mat, sheet } from '../published/reference-constructions.ts';
 import { isolated, limp, lineAt, tauAt, turned } from './fixtures.ts';
 
@@ -88,6 +89,13 @@ describe('transfer matrices', () => {
     const soft = isolated(top, mat('nothing', 0.01, 1e3), base);
     expect(tauAt(lineAt(soft, 1000), 0.7)).toBeLessThan(1e-14);
   });
+});
+
+it('eleven slabs one above another give finite levels, however little comes through', () => {
+  const filled = cavity({ joists: 'none', depth_m: 0.4, fill: [fibre('mineral-wool', 0.4)] });
+  const slabs = Array.from({ length: 11 }, () => leaf([sheet('concrete', 0.3)]));
+  const { R_dB, Ln_dB } = predict(isolated(slabs[0]!, ...slabs.slice(1).flatMap((slab) => [filled, slab])));
+  for (const level of [...R_dB, ...Ln_dB]) expect(Number.isFinite(level)).toBe(true);
 });
 
 describe('supports beside the cavity', () => {

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import type { Cavity, Construction, Interlayer, Leaf, Sheet } from '#src/acoustics/construction.ts';
 
+/** Losses above say nothing about any room. */
+export const ENOUGH_dB = 110;
+
 /** Steps between two limits. Numbers drawn as doubles would crowd around 0: they are uniform in their bits. */
 const STEPS = 1_000_000;
 
