@@ -4,14 +4,6 @@ import { gaussLegendre } from './gauss-legendre.ts';
 /** Breakpoints closer than this are one. */
 const JOINED = 1e-9;
 
-/** Places in what is kept of the piece at hand. */
-const START = 0;
-const LENGTH = 1;
-const WIDTH = 2;
-
-/** Not crowded. */
-const PLAIN = { reach: 0 };
-
 /** Some of the nodes, on one interval between breakpoints or on half of one. */
 export interface Piece {
   /** Index behind its last node. */
@@ -37,8 +29,6 @@ export class CrowdedNodes {
   #breaks = new Float64Array(64);
   #widths = new Float64Array(64);
   #used = 0;
-  /** Start, length and width of the piece at hand: passed from hand to hand they would be put on the heap. */
-  readonly #at = new Float64Array(3);
 
   /** Starts an interval. */
   begin(): this {
@@ -80,30 +70,18 @@ export class CrowdedNodes {
     const breaks = this.#breaks;
     const widths = this.#widths;
     this.#seeBeyond();
-    const at = this.#at;
     for (let i = 0; i + 1 < this.#used; i++) {
       const a = breaks[i]!;
       const b = breaks[i + 1]!;
       const length = b - a;
       const narrowA = widths[i]! < length;
       const narrowB = widths[i + 1]! < length;
-      const share = narrowA && narrowB ? 0.5 : 1;
-      if (narrowA) {
-        at[START] = a;
-        at[LENGTH] = share * length;
-        at[WIDTH] = widths[i]!;
-        this.#piece(crowded);
-      }
-      if (narrowB) {
-        at[START] = b;
-        at[LENGTH] = -share * length;
-        at[WIDTH] = widths[i + 1]!;
-        this.#piece(crowded);
-      }
-      if (narrowA || narrowB) continue;
-      at[START] = a;
-      at[LENGTH] = length;
-      this.#plainPiece(length < whole ? Math.max(Math.ceil((points * length) / whole), 2) : points);
+      if (narrowA && narrowB) {
+        this.#piece(a, length / 2, widths[i]!, crowded);
+        this.#piece(b, -length / 2, widths[i + 1]!, crowded);
+      } else if (narrowA) this.#piece(a, length, widths[i]!, crowded);
+      else if (narrowB) this.#piece(b, -length, widths[i + 1]!, crowded);
+      else this.#plainPiece(a, length, length < whole ? Math.max(Math.ceil((points * length) / whole), 2) : points);
     }
     return this;
   }
@@ -120,25 +98,20 @@ export class CrowdedNodes {
     }
   }
 
-  #plainPiece(points: number): void {
-    const start = this.#at[START]!;
-    const length = this.#at[LENGTH]!;
+  #plainPiece(start: number, length: number, points: number): void {
     const { nodes, weights } = gaussLegendre(points);
     if (this.count + points > this.x.length) this.#grow();
     for (let j = 0; j < points; j++) {
       this.x[this.count] = start + (length * (nodes[j]! + 1)) / 2;
       this.weight[this.count++] = (length * weights[j]!) / 2;
     }
-    this.#close(PLAIN);
+    this.#close(start, length, 0);
   }
 
-  /** Points from a start over a length of either sign, crowded at the start. */
-  #piece(points: number): void {
-    const start = this.#at[START]!;
-    const length = this.#at[LENGTH]!;
+  /** Points from `start` over `length` (either sign), crowded at `start`. */
+  #piece(start: number, length: number, width: number, points: number): void {
     const size = Math.abs(length);
-    const rule = crowdedRule(this.#at[WIDTH]! / size, points);
-    const { nodes, weights } = rule;
+    const { nodes, weights, reach } = crowdedRule(width / size, points);
     const { length: count } = nodes;
     if (this.count + count > this.x.length) this.#grow();
     const { x, weight } = this;
@@ -148,18 +121,18 @@ export class CrowdedNodes {
       weight[next++] = size * weights[j]!;
     }
     this.count = next;
-    this.#close(rule);
+    this.#close(start, length, reach);
   }
 
-  #close({ reach }: { readonly reach: number }): void {
-    let piece = this.pieces[this.pieceCount++];
+  #close(start: number, length: number, reach: number): void {
+    const piece = this.pieces[this.pieceCount++];
     if (!piece) {
-      piece = { end: 0, start: 0, length: 0, reach: 0 };
-      this.pieces.push(piece);
+      this.pieces.push({ end: this.count, start, length, reach });
+      return;
     }
     piece.end = this.count;
-    piece.start = this.#at[START]!;
-    piece.length = this.#at[LENGTH]!;
+    piece.start = start;
+    piece.length = length;
     piece.reach = reach;
   }
 

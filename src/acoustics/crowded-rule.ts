@@ -5,7 +5,7 @@ const REACH_PER_POINTS = 3;
 const MOST_POINTS = 80;
 
 /** Fewer points say nothing about what they miss. */
-const TELLING = 3;
+export const TELLING = 3;
 
 /** Rules are kept for lengths in t rounded up to this step, so that no hyperbolic function is left to each call. */
 const STEPS_PER_UNIT = 4;

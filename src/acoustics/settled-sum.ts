@@ -1,5 +1,5 @@
 import type { CrowdedNodes, Piece } from './crowded-nodes.ts';
-import { crowdedCount, ruleOfPart } from './crowded-rule.ts';
+import { crowdedCount, ruleOfPart, TELLING } from './crowded-rule.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 
 /** What is summed, several numbers at once, none of them negative. */
@@ -164,7 +164,7 @@ export class SettledSum {
   /** Whether the nodes from `first` to before `end`, their weights times `scale`, give each watched number closely enough. */
   #settled(values: Float64Array, weight: Float64Array, scale: number, first: number, end: number): boolean {
     const points = end - first;
-    if (points < 3) return true;
+    if (points < TELLING) return true;
     const { highest, second } = gaussLegendre(points);
     const numbers = this.#numbers;
     for (let n = 0; n < this.#watched; n++) {

@@ -1,6 +1,6 @@
 import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import { QUADRATURE, QUICK_QUADRATURE } from '#src/acoustics/quadrature.ts';
+import { QUADRATURE, QUICK_QUADRATURE, SHARP_QUADRATURE } from '#src/acoustics/quadrature.ts';
 import { REFERENCE_CONSTRUCTIONS, type ReferenceId } from '../published/reference-constructions.ts';
 
 export interface Bench {
@@ -13,6 +13,7 @@ export interface Bench {
 export const PREDICTION_BENCHES: readonly Bench[] = [
   prediction('two-leaf joist floor on resilient channel', 'f3'),
   prediction('the same with the quick quadrature', 'f3', QUICK_QUADRATURE),
+  prediction('the same with the quadrature for little loss', 'f3', SHARP_QUADRATURE),
   prediction('two-leaf joist floor on clips', 't1'),
   prediction('the same with the quick quadrature', 't1', QUICK_QUADRATURE),
   prediction('three leaves: topping on mat, deck, ceiling on clips', 't4'),
