@@ -76,17 +76,16 @@ function nearestSpring(diagonal: readonly number[], squared: number): number {
 
 /** First resonance across the depth of each cavity, c/2d. */
 function cavityModes(model: FloorModel): NamedFrequency[] {
-  return model.interlayers.flatMap((layer) =>
-    layer.kind === 'cavity'
-      ? [
-          {
-            frequency_Hz: model.air.soundSpeed_m_s / (2 * layer.depth_m),
-            name: 'half a wavelength fits between the leaves',
-            kind: 'cavity' as const,
-          },
-        ]
-      : [],
-  );
+  const several = model.interlayers.filter(({ kind }) => kind === 'cavity').length > 1;
+  return model.interlayers.flatMap((layer, i) => {
+    if (layer.kind !== 'cavity') return [];
+    const leaves = several ? `${leafName(model, i)} and ${leafName(model, i + 1)}` : 'the leaves';
+    return {
+      frequency_Hz: model.air.soundSpeed_m_s / (2 * layer.depth_m),
+      name: `half a wavelength fits between ${leaves}`,
+      kind: 'cavity' as const,
+    };
+  });
 }
 
 function bayResonances(model: FloorModel): NamedFrequency[] {

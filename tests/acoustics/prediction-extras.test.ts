@@ -25,6 +25,14 @@ describe('resonances', () => {
   });
 });
 
+it('resonances across two cavities name their leaves', () => {
+  const gap = cavity({ joists: 'none', depth_m: 0.1, supportHeight_m: 0 });
+  const { resonances_Hz } = predict(isolated(leaf([limp(10)]), gap, leaf([limp(15)]), gap, leaf([limp(20)])));
+  const names = resonances_Hz.filter(({ kind }) => kind === 'cavity').map(({ name }) => name);
+  expect(names).toHaveLength(2);
+  expect(new Set(names).size).toBe(2);
+});
+
 describe('what rules a band', () => {
   it('is coincidence at a slab’s critical frequency and mass far above it', () => {
     const p = predict(isolated(leaf([sheet('concrete', 0.05)])));
