@@ -1,7 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright';
 import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { freshPage, launch, settled } from './page.ts';
+import { freshPage, grasped, launch, settled } from './page.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -22,9 +22,8 @@ async function atTheSlider(page: Page): Promise<void> {
 
 /** Pulls the slider to the right, step by step, and keeps holding it. */
 async function pull(page: Page, step: (i: number) => Promise<void>): Promise<void> {
-  const box = (await slider(page).boundingBox())!;
+  const box = await grasped(slider(page), 0.05);
   const y = box.y + box.height / 2;
-  await page.mouse.move(box.x + box.width * 0.05, y);
   await page.mouse.down();
   for (let i = 0; i < 8; i++) {
     await page.mouse.move(box.x + box.width * (0.05 + 0.12 * i), y);

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Locator, Page } from 'playwright';
 import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { freshPage, launch, openFile, savedFile, settled, storedNow, title } from './page.ts';
+import { freshPage, grasped, launch, openFile, savedFile, settled, storedNow, title } from './page.ts';
 
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -61,8 +61,7 @@ test('a learner drags, forks, hangs the ceiling on clips, compares, saves, and o
   };
   const slider = page.getByRole('slider', { name: 'slab thickness' });
   await slider.scrollIntoViewIfNeeded();
-  const box = (await slider.boundingBox())!;
-  await page.mouse.move(box.x + box.width * 0.38, box.y + box.height / 2);
+  const box = await grasped(slider, 0.38);
   await page.mouse.down();
   for (let i = 1; i <= 10; i++) await page.mouse.move(box.x + box.width * (0.38 + 0.05 * i), box.y + box.height / 2);
   await page.mouse.up();

@@ -107,6 +107,19 @@ export async function newNotebook(page: Page): Promise<void> {
   await settled(page);
 }
 
+/**
+ * Moves the mouse onto an element, at this share of its width, and gives its box. Waits until the page has come to rest there
+ * and the element itself would be hit: just after scrolling, something else still may.
+ */
+export async function grasped(
+  element: Locator,
+  share: number,
+): Promise<NonNullable<Awaited<ReturnType<Locator['boundingBox']>>>> {
+  const { width, height } = (await element.boundingBox())!;
+  await element.hover({ position: { x: width * share, y: height / 2 } });
+  return (await element.boundingBox())!;
+}
+
 /** Goes on with Tab until the target has the focus, and sees to it that people can see that. */
 export async function tabTo(page: Page, target: Locator): Promise<void> {
   const isFocused = () => target.evaluate((e) => e.matches(':focus'));
@@ -114,7 +127,9 @@ export async function tabTo(page: Page, target: Locator): Promise<void> {
     if (i > 250) throw new Error(`Tab never came to ${target}`);
     await page.keyboard.press('Tab');
   }
-  await expect.poll(() => target.evaluate(showsFocus), { message: `visible focus of ${target}` }).toBe(true);
+  await expect
+    .poll(() => target.evaluate(showsFocus), { message: `visible focus of ${target}`, timeout: 5000 })
+    .toBe(true);
 }
 
 /** An outline around the element or its label, neither of them faded out or off the screen. */
