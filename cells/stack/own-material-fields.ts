@@ -1,4 +1,5 @@
 /** What people may write about a material of the notebook's own, and what a new one starts with. */
+import { MODULUS_Pa } from '#src/acoustics/material-limits.ts';
 import { freshKey } from '#src/notebook/fresh-key.ts';
 import { fibreMaterials, sheetMaterials } from '#src/notebook/material-lookup.ts';
 import type { Notebook, OwnFibreMaterial, OwnMaterial, OwnSheetMaterial, QuantityKind } from '#src/notebook/types.ts';
@@ -14,17 +15,18 @@ export interface MaterialField<M extends OwnMaterial> {
   readonly whenEmpty?: string;
 }
 
+const MODULUS_LIMITS = { min: MODULUS_Pa[0], max: MODULUS_Pa[1] };
+
 export const SHEET_MATERIAL_FIELDS: readonly MaterialField<OwnSheetMaterial>[] = [
   { name: 'density_kg_m3', label: 'density', quantity: 'density', min: 20, max: 20_000 },
-  { name: 'youngsModulus_Pa', label: "Young's modulus", quantity: 'modulus', min: 1e5, max: 1e13 },
+  { name: 'youngsModulus_Pa', label: "Young's modulus", quantity: 'modulus', ...MODULUS_LIMITS },
   { name: 'poissonRatio', label: "Poisson's ratio", quantity: 'ratio', min: 0, max: 0.49 },
   { name: 'lossFactor', label: 'loss factor', quantity: 'ratio', min: 1e-4, max: 1 },
   {
     name: 'youngsModulusAcross_Pa',
     label: "Young's modulus across",
     quantity: 'modulus',
-    min: 1e5,
-    max: 1e13,
+    ...MODULUS_LIMITS,
     whenEmpty: 'the same',
   },
   {

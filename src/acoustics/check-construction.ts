@@ -9,6 +9,7 @@ import type {
   Mat,
   Sheet,
 } from './construction.ts';
+import { MODULUS_Pa } from './material-limits.ts';
 
 /**
  * Refuses what the model cannot compute. Layers are counted from 1, the uppermost first.
@@ -56,8 +57,6 @@ const MOST_LAYERS = 21;
 const SIDE: Interval = [0.3, 100];
 const THICKNESS: Interval = [0, 5];
 const DENSITY: Interval = [5, 25000];
-/** No solid is stiffer than diamond, 1.1 to 1.2 TPa (from memory). */
-const MODULUS: Interval = [1e5, 1.3e12];
 const LOSS: Interval = [1e-4, 2];
 const STIFFNESS_PER_AREA: Interval = [1e3, 1e12];
 const POINT_STIFFNESS: Interval = [1, 1e12];
@@ -75,9 +74,9 @@ function checkLeaf(leaf: Leaf, layer: number): void {
 function checkSheet(sheet: Sheet, place: string): void {
   within('thickness_m', sheet.thickness_m, THICKNESS, place);
   within('density_kg_m3', sheet.density_kg_m3, DENSITY, place);
-  within('youngsModulus_Pa', sheet.youngsModulus_Pa, MODULUS, place);
+  within('youngsModulus_Pa', sheet.youngsModulus_Pa, MODULUS_Pa, place);
   if (sheet.youngsModulusAcross_Pa !== undefined) {
-    within('youngsModulusAcross_Pa', sheet.youngsModulusAcross_Pa, MODULUS, place);
+    within('youngsModulusAcross_Pa', sheet.youngsModulusAcross_Pa, MODULUS_Pa, place);
   }
   within('poissonRatio', sheet.poissonRatio, [0, 0.49], place);
   within('lossFactor', sheet.lossFactor, LOSS, place);

@@ -4,6 +4,7 @@
  * parameter?) is checked in `checks/`.
  */
 import * as v from 'valibot';
+import { MODULUS_Pa } from '#src/acoustics/material-limits.ts';
 import { cellSchema } from './cell-schema.ts';
 import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
@@ -57,7 +58,7 @@ const parameter = either((input) => isObject(input) && 'choices' in input, choic
 const named = { key, name, source: textUpTo(LIMITS.source) };
 
 /** The limits are those of the engine. */
-const modulus_Pa = numberWithin(1e5, 1.3e12);
+const modulus_Pa = numberWithin(...MODULUS_Pa);
 
 const sheetMaterial = closed({
   kind: v.literal('sheet'),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { newMaterial } from '#cells/stack/own-material-fields.ts';
+import { materialFields, newMaterial } from '#cells/stack/own-material-fields.ts';
 import { SHEET_MATERIALS } from '#src/acoustics/materials.ts';
 import { addParameter } from '#src/notebook/edits/add-parameter.ts';
 import { linkField } from '#src/notebook/edits/link-field.ts';
@@ -14,6 +14,16 @@ const sheetOf = (notebook = smallNotebook(), scenario = 'existing') => {
   const leaf = resolveStack(notebook, scenario, 'floor').layers[2];
   return leaf?.kind === 'leaf' ? leaf.sheets[0]! : undefined;
 };
+
+test.each(['sheet', 'fibre'] as const)('the fields of a %s take what a file takes, and no more', (kind) => {
+  const made = { ...newMaterial(smallNotebook(), kind), source: 'assumed' };
+  const problemsWith = (name: string, value: number) =>
+    notebookProblems({ ...smallNotebook(), materials: [{ ...made, [name]: value }] }).length;
+  for (const { name, min, max } of materialFields(made)) {
+    expect([problemsWith(name, min), problemsWith(name, max)], name).toEqual([0, 0]);
+    expect([problemsWith(name, min - 1), problemsWith(name, 1.01 * max)], name).toEqual([1, 1]);
+  }
+});
 
 describe('a material made for a field', () => {
   test('starts with all numbers of the one it is like, and without a source', () => {
