@@ -207,7 +207,7 @@ export class MeasuredEditor extends LitElement {
   #renderDraft({ file, columns, notices }: Draft) {
     return html`
       <form class="draft" aria-label="Read from ${file}" novalidate @submit=${this.#onSubmit}>
-          <p>Read from “${file}”: ${this.#drawnWords(columns)}</p>
+        <p>Read from “${file}”: ${this.#drawnWords(columns)}</p>
         ${columns.map(
           (column, i) => html`
             <div class="field">

@@ -1,15 +1,9 @@
 import { bay4_m4, insideKx2, keptShare } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
-import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
-import type { CoincidenceCourse } from './coincidence-course.ts';
+import { DAMPED_SHARE, filledShare, MOST_MODES } from './cavity-resonances.ts';
+import { type CoincidenceCourse, TO_Hz } from './coincidence-course.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
-
-/** No band reaches beyond. */
-const HIGHEST_HZ = 7000;
-
-/** Most resonances across one cavity that are tried: all of up to 1.5 m. */
-const MOST_MODES = 64;
 
 /**
  * What empty cavities do to a frequency: their first resonances across, n half waves at normal incidence, and where n half
@@ -37,7 +31,7 @@ function wavesOf({ interlayers }: FloorModel, leaf: number): number[] {
 function crossModes(model: FloorModel, layer: CavityModel): FrequencyPeak[] {
   const { air } = model;
   const lowest_Hz = air.soundSpeed_m_s / (2 * layer.depth_m);
-  return Array.from({ length: Math.min(Math.floor(HIGHEST_HZ / lowest_Hz), MOST_MODES) }, (_, n) => {
+  return Array.from({ length: Math.min(Math.floor(TO_Hz / lowest_Hz), MOST_MODES) }, (_, n) => {
     const frequency_Hz = (n + 1) * lowest_Hz;
     const loss = cavityLossFactor(frequency_Hz, layer, model);
     return { frequency_Hz, relativeWidth: loss / 2, doubtful: 'step' };

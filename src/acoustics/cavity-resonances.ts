@@ -14,8 +14,8 @@ const GRAZING = { filled: 0.1, empty: 0.03 };
 /** Filled to more than this share, a cavity has no sharp resonance across its depth. */
 export const DAMPED_SHARE = 0.25;
 
-/** Most resonances across one cavity that get points: all of up to 1.5 m. */
-const MOST_MODES = 64;
+/** Most resonances across one cavity that are looked after: all of up to 1.5 m. */
+export const MOST_MODES = 64;
 
 /** Half-width that fill on part of the depth gives, relative. */
 const PARTLY_FILLED = 0.15;

@@ -5,7 +5,7 @@ import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Where a leaf's bending waves may meet sound or one another and matter to a band. */
 const FROM_Hz = 15;
-const TO_Hz = 7000;
+export const TO_Hz = 7000;
 /** Points of the even grid: a quarter of an octave apart. */
 const POINTS = 37;
 

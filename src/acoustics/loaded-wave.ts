@@ -1,9 +1,17 @@
+import type { Air } from './air.ts';
+
 /** Newton steps at most, and the relative step that ends them: the one after would be about its square. */
 const MOST_STEPS = 20;
 const CLOSE = 1e-4;
 
 /** Waves no nearer to the speed of sound are told apart. */
 const SLOWEST = 1e-4;
+
+/** ρ0ω²/k0⁵: what a face that moves with the leaf adds to `load` below, per 1/B of the leaf, N·m. */
+export function loadPerFace_Nm(f_Hz: number, { density_kg_m3, soundSpeed_m_s }: Air): number {
+  const omega = 2 * Math.PI * f_Hz;
+  return (density_kg_m3 * omega * omega) / (omega / soundSpeed_m_s) ** 5;
+}
 
 /**
  * r = √(k²/k0² − 1) of the wave of a leaf that carries the air it moves on both sides: (1 + r²)² = μ⁴ + load/r, where μ is

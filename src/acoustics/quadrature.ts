@@ -34,15 +34,13 @@ export const QUADRATURE: Quadrature = {
 
 /** The same for what loses less than any material in the list. */
 export const SHARP_QUADRATURE: Quadrature = {
+  ...QUADRATURE,
   frequencies: 6,
   peakFrequencies: 8,
   angles: 8,
   slowWaves: 6,
   resonance: 6,
   tolerance: 0.0002,
-  bandTolerance: 0.005,
-  mostHalvings: 12,
-  mostBandHalvings: 4,
 };
 
 /** For thousands of variations: less than half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */

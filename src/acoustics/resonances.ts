@@ -1,4 +1,5 @@
 import { bayResonance_Hz } from './bay-resonance.ts';
+import type { SupportKind } from './construction.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { NamedFrequency } from './prediction.ts';
 import { tridiagonalEigenvalue } from './tridiagonal.ts';
@@ -104,16 +105,17 @@ function bayResonances(model: FloorModel): NamedFrequency[] {
   });
 }
 
+/** What stiffens a cavity besides its air: through what the leaf below is held. */
+export const HELD_BY: Readonly<Record<SupportKind, string>> = {
+  direct: 'joists',
+  'resilient-channel': 'channel',
+  clips: 'clips',
+  hangers: 'hangers',
+  'separate-joists': 'joists',
+};
+
 function springName({ chain, cavity }: CavityModel): string {
-  if (!chain?.lower) return 'the air';
-  const springs = {
-    direct: 'the joists',
-    'resilient-channel': 'the channel',
-    clips: 'the clips',
-    hangers: 'the hangers',
-    'separate-joists': 'the joists',
-  };
-  return `the air and ${springs[cavity.support]}`;
+  return chain?.lower ? `the air and the ${HELD_BY[cavity.support]}` : 'the air';
 }
 
 function leafName({ plates }: FloorModel, index: number): string {

@@ -1,7 +1,7 @@
 import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { loadedWave } from './loaded-wave.ts';
+import { loadedWave, loadPerFace_Nm } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
 import { edgeShape } from './resonant-radiation.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
@@ -54,8 +54,7 @@ export class ResonantWaves implements Integrand {
   #nodes(f_Hz: number): CrowdedNodes | undefined {
     const { plates, air } = this.#model;
     const { free, cavities } = this.#waves;
-    const omega = 2 * Math.PI * f_Hz;
-    const perFace = (air.density_kg_m3 * omega * omega) / (omega / air.soundSpeed_m_s) ** 5;
+    const perFace_Nm = loadPerFace_Nm(f_Hz, air);
     const nodes = sharedNodes.begin();
     let first = Infinity;
     let last = 1;
@@ -74,7 +73,7 @@ export class ResonantWaves implements Integrand {
       nodes.breakAt(begin, Infinity).breakAt(end, Infinity);
       first = Math.min(first, begin);
       last = Math.max(last, end);
-      const r = loadedWave(fourth, perFace * free.facesPerBending[i]!);
+      const r = loadedWave(fourth, perFace_Nm * free.facesPerBending[i]!);
       const peak = Math.sqrt(1 + r * r);
       if (peak > begin && peak < end) nodes.breakAt(peak, (mu * least) / 4);
     }

@@ -1,6 +1,6 @@
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { loadedWave } from './loaded-wave.ts';
+import { loadedWave, loadPerFace_Nm } from './loaded-wave.ts';
 import { bounceResonances } from './resonances.ts';
 
 /** What is between leaves couples their waves up to so many times the frequency at which they bounce on it; our own. */
@@ -32,36 +32,32 @@ export class SlowPeaks {
 
   /** Fills both, one wave per leaf; `waves` are prepared for `f_Hz`, and their line is moved. */
   find(f_Hz: number, waves: FastWaves): this {
-    const { air } = this.#model;
     const { fourth, facesPerBending, joined } = waves.free;
     const { states, struckExtraLoss } = waves.line;
-    const omega = 2 * Math.PI * f_Hz;
-    const k0 = omega / air.soundSpeed_m_s;
-    const perFace = (air.density_kg_m3 * omega * omega) / k0 ** 5;
+    const perFace_Nm = loadPerFace_Nm(f_Hz, this.#model.air);
     let loss = states[0]!.lossFactor + struckExtraLoss;
     for (let i = 1; i < states.length; i++) loss = Math.min(loss, states[i]!.lossFactor);
     for (let i = 0; i < fourth.length; i++) {
-      const load = perFace * facesPerBending[i]!;
+      const load = perFace_Nm * facesPerBending[i]!;
       const r = loadedWave(fourth[i]!, load);
       const mu2 = 1 + r * r;
       const slope = 4 * r * mu2 + load / (r * r);
       this.places[i] = r;
       this.widths[i] = Math.min((loss * mu2 * mu2) / slope, Math.sqrt(r * r + (loss * mu2) / 2) - r);
       if (!(joined || f_Hz < this.#coupledBelow_Hz)) continue;
-      if (!this.#refine(i, r, waves)) this.#refine(i, this.#together(omega, k0, perFace, waves), waves);
+      if (!this.#refine(i, r, waves)) this.#refine(i, this.#together(f_Hz, waves), waves);
     }
     return this;
   }
 
   /** r of the wave of all leaves moving alike. */
-  #together(omega: number, k0: number, perFace: number, { line }: FastWaves): number {
-    let mass = 0;
-    let bending = 0;
-    this.#model.plates.forEach(({ surfaceMass_kg_m2 }, i) => {
-      mass += surfaceMass_kg_m2;
-      bending += line.bending_Nm[i]!;
-    });
-    return loadedWave((omega * omega * mass) / (bending * k0 ** 4), (2 * perFace) / bending);
+  #together(f_Hz: number, { line }: FastWaves): number {
+    const { plates, air } = this.#model;
+    const omega = 2 * Math.PI * f_Hz;
+    const mass_kg_m2 = plates.reduce((sum, plate) => sum + plate.surfaceMass_kg_m2, 0);
+    const bending_Nm = line.bending_Nm.reduce((sum, own) => sum + own, 0);
+    const fourth = (omega * omega * mass_kg_m2) / (bending_Nm * (omega / air.soundSpeed_m_s) ** 4);
+    return loadedWave(fourth, (2 * loadPerFace_Nm(f_Hz, air)) / bending_Nm);
   }
 
   /**

@@ -14,9 +14,9 @@ import { type PlateState, plateAt } from './leaf-plate.ts';
  * positive downward. Leaf [1 Z; 0 1], Z = jωm'(1 − (f/fc)²(1+jη) s⁴) with s = k/k0; mat [1 0; jω/(s'(1+jη)) 1]; fluid
  * layer by k, Zc and kz = √(k² − k0²s²), Im kz ≤ 0. The impedance matrix of the supports is added to the cavity's.
  *
- * `prepare` once per frequency and `at` once per wave number; then `march` fills `velocity2`, `impedance` and `force2` for airborne sound,
- * with the supports beside the cavities' air, or for the struck floor, where supports are left to their own path and a deck
- * on joists loses more. Both share everything that costs time. Nothing is allocated but in the constructor.
+ * `prepare` once per frequency and `at` once per wave number; then `march` fills `velocity2`, `impedance` and `force2` for
+ * airborne sound, with the supports beside the cavities' air, or for the struck floor, where supports are left to their own
+ * path and a deck on joists loses more. Both share everything that costs time. Nothing is allocated but in the constructor.
  */
 export class TransmissionLine {
   /** |velocity|² of each leaf per unit of blocked pressure², (m/s)²/Pa². */
@@ -300,7 +300,7 @@ export class TransmissionLine {
 const AT = { z0: 0, s4: 1, u: 2, struckBendRe: 3, k02: 4 };
 const NUMBERS = 5;
 
-/** Pressures and velocities above are scaled down. */
+/** Larger pressures are scaled down, and velocities with them. */
 const LARGE = 1e60;
 
 /** kx² in the cavity at hand, rad²/m². */

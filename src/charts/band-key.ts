@@ -64,8 +64,8 @@ export function bandKey({ bands_Hz, caption, rows, remarks, pinned, pointed, nar
           ({ sample, text }) => html`
             <tr>
               <td colspan=${columns.length + 1} class="remark">
-              <span class="name">${sample}<span>${text}</span></span>
-            </td>
+                <span class="name">${sample}<span>${text}</span></span>
+              </td>
             </tr>
           `,
         )}

@@ -16,11 +16,11 @@ const MARKERS = ['circle', 'square', 'triangle', 'diamond', 'cross', 'star', 'wy
 
 export const SCENARIO_MARK_COUNT = MARKERS.length;
 
-/** What a scenario's number of a mark looks like. */
-export function scenarioMark(number: number): ScenarioMark {
-  const color = number % SCENARIO_MARK_COUNT;
+/** How the mark of this number, `mark` of a scenario, is drawn. */
+export function scenarioMark(mark: number): ScenarioMark {
+  const color = mark % SCENARIO_MARK_COUNT;
   // From the ninth on colours come again, with other dashes and markers: no two of 64 scenarios look alike.
-  const round = Math.floor(number / SCENARIO_MARK_COUNT);
+  const round = Math.floor(mark / SCENARIO_MARK_COUNT);
   const dash = (color + 3 * round) % SCENARIO_MARK_COUNT;
   const marker = (color + 5 * round) % SCENARIO_MARK_COUNT;
   return { color: `var(--scenario-${color + 1})`, dash: DASHES[dash]!, marker: MARKERS[marker]! };

@@ -8,26 +8,28 @@ import type { QuantityKind, UnitSystem } from '#src/quantities/kinds.ts';
 interface Wording {
   /** Undefined for a count. */
   readonly quantity?: QuantityKind;
-  say(value: string, name: string): string;
+  say(text: string, name: string, value: number): string;
 }
 
 const WORDINGS: Readonly<Record<CheckedKey, Wording>> = {
-  joistDepth_m: { quantity: 'length', say: (value) => `joists ${value} deep` },
-  joistSpacing_m: { quantity: 'length', say: (value) => `joists ${value} apart` },
-  joistWidth_m: { quantity: 'length', say: (value) => `joists ${value} wide` },
-  slabThickness_m: { quantity: 'length', say: (value, name) => `${name} ${value} thick` },
-  boardThickness_m: { quantity: 'length', say: (value, name) => `${name} ${value} thick` },
-  sheetDensity_kg_m3: { quantity: 'density', say: (value, name) => `${name} of ${value}` },
+  joistDepth_m: { quantity: 'length', say: (text) => `joists ${text} deep` },
+  joistSpacing_m: { quantity: 'length', say: (text) => `joists ${text} apart` },
+  joistWidth_m: { quantity: 'length', say: (text) => `joists ${text} wide` },
+  slabThickness_m: { quantity: 'length', say: (text, name) => `${name} ${text} thick` },
+  boardThickness_m: { quantity: 'length', say: (text, name) => `${name} ${text} thick` },
+  sheetDensity_kg_m3: { quantity: 'density', say: (text, name) => `${name} of ${text}` },
   sheetLossFactor: {
-    say: (value, name) =>
-      `${name} with a loss factor of ${value}${Number(value) < LEAST_LOSS_FACTOR ? `, which counts as ${LEAST_LOSS_FACTOR}` : ''}`,
+    say: (text, name, value) => {
+      const counted = value < LEAST_LOSS_FACTOR ? `, which counts as ${LEAST_LOSS_FACTOR}` : '';
+      return `${name} with a loss factor of ${text}${counted}`;
+    },
   },
-  sheetsInLeaf: { say: (value) => `${value} sheets on each other` },
-  leafMass_kg_m2: { quantity: 'surface-mass', say: (value) => `a leaf of ${value}` },
-  leaves: { say: (value) => `${value} leaves` },
-  cavities: { say: (value) => `${value} cavities one below the other` },
-  matStiffness_N_m3: { quantity: 'dynamic-stiffness', say: (value, name) => `${name} of ${value}` },
-  fillFlowResistivity_Pa_s_m2: { quantity: 'flow-resistivity', say: (value, name) => `${name} of ${value}` },
+  sheetsInLeaf: { say: (text) => `${text} sheets on each other` },
+  leafMass_kg_m2: { quantity: 'surface-mass', say: (text) => `a leaf of ${text}` },
+  leaves: { say: (text) => `${text} leaves` },
+  cavities: { say: (text) => `${text} cavities one below the other` },
+  matStiffness_N_m3: { quantity: 'dynamic-stiffness', say: (text, name) => `${name} of ${text}` },
+  fillFlowResistivity_Pa_s_m2: { quantity: 'flow-resistivity', say: (text, name) => `${name} of ${text}` },
 };
 
 const KINDS: Readonly<Record<UncheckedKind, string>> = {
@@ -47,7 +49,7 @@ export function outsideCheckedText(outside: OutsideChecked, units: UnitSystem): 
     text(quantity === 'length' && units === 'inch-pound' ? sixteenth_m(number) : number);
   const [least, most] = [limit(range.least), limit(range.most)];
   const from = unit.length > 1 && least.endsWith(unit) && most.endsWith(unit) ? least.slice(0, -unit.length) : least;
-  return `${say(text(value), name)} (checked ${least === most ? most : `${from} to ${most}`})`;
+  return `${say(text(value), name, value)} (checked ${least === most ? most : `${from} to ${most}`})`;
 }
 
 /** The 406 mm of a description are 16 in, not 15.98. */

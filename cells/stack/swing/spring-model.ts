@@ -4,7 +4,7 @@ import { floorModel } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import type { NamedFrequency } from '#src/acoustics/prediction.ts';
-import { interlayerStiffness_N_m3 } from '#src/acoustics/resonances.ts';
+import { HELD_BY, interlayerStiffness_N_m3 } from '#src/acoustics/resonances.ts';
 import type { Stack } from '#src/notebook/types.ts';
 
 export interface SpringModel {
@@ -29,15 +29,6 @@ export function springModel(construction: Construction, stack: Stack): SpringMod
     })),
   };
 }
-
-/** What stiffens a cavity besides its air: through what the ceiling is held, in the words of the resonances. */
-const HELD_BY: Readonly<Record<SupportKind, string>> = {
-  direct: 'joists',
-  'resilient-channel': 'channel',
-  clips: 'clips',
-  hangers: 'hangers',
-  'separate-joists': 'joists',
-};
 
 function cavityName(support: SupportKind, held: boolean): string {
   return held ? `air and ${HELD_BY[support]}` : 'air';

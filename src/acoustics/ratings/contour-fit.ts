@@ -57,9 +57,10 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
 
   // Short of the contour by this much where the shift is 0; deficient where short + shift > 0.
   const short = contour.map((c, i) => c - values[i]!);
-  const allowed = (shift: number) => sumOver(short, shift) <= sumMax && largestOver(short, shift) <= singleMax;
+  const shortest = short.reduce((most, s) => Math.max(most, s), -Infinity);
+  const allowed = (shift: number) => sumOver(short, shift) <= sumMax && shortest + shift <= singleMax;
   // Without any deficiency every limit holds; one that fills the sum by itself exceeds it a step later.
-  let good = step * Math.floor(-greatest(short) / step);
+  let good = step * Math.floor(-shortest / step);
   let bad = good + step * (Math.floor(sumMax / step) + 2);
   let middle = halfway(good, bad, step);
   while (middle > good) {
@@ -68,11 +69,11 @@ export function fitContour(spectrum: Spectrum, rule: ContourRule): ContourFit {
     middle = halfway(good, bad, step);
   }
   const overSum = sumOver(short, good + step) > sumMax;
-  const overSingle = largestOver(short, good + step) > singleMax;
+  const overSingle = shortest + good + step > singleMax;
   const deficiencies = short.map((s) => Math.max(0, s + good));
 
   const contour_dB = contour.map((c) => (sign * (c + good)) / 10);
-  const largest = greatest(deficiencies);
+  const largest = Math.max(0, shortest + good);
   return {
     bands_Hz,
     values_dB: values.map((v) => (sign * v) / 10),
@@ -107,20 +108,10 @@ function halfway(good: number, bad: number, step: number): number {
   return good + step * Math.floor((bad - good) / step / 2);
 }
 
-function greatest(values: readonly number[]): number {
-  return values.reduce((most, value) => Math.max(most, value), -Infinity);
-}
-
 function sumOver(short: readonly number[], shift: number): number {
   let sum = 0;
   for (let i = 0; i < short.length; i++) sum += Math.max(short[i]! + shift, 0);
   return sum;
-}
-
-function largestOver(short: readonly number[], shift: number): number {
-  let largest = 0;
-  for (let i = 0; i < short.length; i++) largest = Math.max(short[i]! + shift, largest);
-  return largest;
 }
 
 function noFit(bands_Hz: readonly number[], values_dB: number[], missing_Hz: number[]): ContourFit {
