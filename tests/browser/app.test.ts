@@ -6,6 +6,7 @@ import type { Notebook } from '#src/notebook/types.ts';
 import { type NotebookStore, notebookStore } from '#src/store/notebook-store.ts';
 import { memoryKeyValues } from '../store/memory-key-values.ts';
 import { axeProblems } from './axe-problems.ts';
+import { deep } from './deep.ts';
 import { practiceRoom } from './practice-room.ts';
 
 const workers: Worker[] = [];
@@ -21,14 +22,6 @@ class ObservedWorker extends BrowserWorker {
 
 let app: SlabSpringApp;
 let store: NotebookStore;
-
-/** What the page shows, found through every shadow root. */
-function deep<E extends Element>(selector: string, root: ParentNode = document): E[] {
-  const found = [...root.querySelectorAll<E>(selector)];
-  for (const element of root.querySelectorAll('*'))
-    if (element.shadowRoot) found.push(...deep<E>(selector, element.shadowRoot));
-  return found;
-}
 
 /** The first picture in it, as drawn. */
 function pictureIn(element: Element): string {

@@ -5,6 +5,7 @@ import '#cells/stack/stack-cell.ts';
 import type { CellElement } from '#cells/cell-registry.ts';
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { deep } from './deep.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
 
@@ -14,12 +15,6 @@ function awaitedResults(notebook: Notebook): ResultsView {
   return { of: (...which) => ({ ...ready.of(...which), state: 'computing' }) as Result };
 }
 
-const deep = (root: ParentNode, selector: string): Element[] =>
-  [...root.querySelectorAll('*')].flatMap((element) => [
-    ...(element.matches(selector) ? [element] : []),
-    ...(element.shadowRoot ? deep(element.shadowRoot, selector) : []),
-  ]);
-
 /** Of the texts that wait for new figures: what they say and how strongly they are drawn in the end. */
 async function faded(
   element: CellElement & { readonly updateComplete: Promise<boolean> },
@@ -27,11 +22,11 @@ async function faded(
   resultsOf: (notebook: Notebook) => ResultsView,
 ) {
   const mounted = await mountCell(element, practiceRoom(), cellId, resultsOf);
-  await expect.poll(() => deep(element.shadowRoot!, '.awaited').length).toBeGreaterThan(0);
-  const found = deep(element.shadowRoot!, '.awaited');
+  await expect.poll(() => deep('.awaited', element.shadowRoot!).length).toBeGreaterThan(0);
+  const found = deep('.awaited', element.shadowRoot!);
   for (const animation of found.flatMap((e) => e.getAnimations())) animation.finish();
   const seen = found.map((e) => ({ text: e.textContent!.trim(), opacity: getComputedStyle(e).opacity }));
-  const words = deep(element.shadowRoot!, '.about, .note').map((e) => e.textContent!.trim());
+  const words = deep('.about, .note', element.shadowRoot!).map((e) => e.textContent!.trim());
   mounted.element.remove();
   return { seen, words };
 }

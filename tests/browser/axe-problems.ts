@@ -1,4 +1,5 @@
 import axe from 'axe-core';
+import { deep } from './deep.ts';
 
 /** What is wrong for people who use assistive technology, short enough to read in a failed test. */
 export async function axeProblems(element: Element): Promise<readonly string[]> {
@@ -8,11 +9,7 @@ export async function axeProblems(element: Element): Promise<readonly string[]> 
 }
 
 /** Half faded in, a button has a contrast that nobody can read by: colours are judged where they end. */
-function endTransitions(root: Element | ShadowRoot): void {
-  if (root instanceof Element) for (const animation of root.getAnimations()) animation.finish();
-  for (const part of root.querySelectorAll('*')) {
-    for (const animation of part.getAnimations()) animation.finish();
-    if (part.shadowRoot) endTransitions(part.shadowRoot);
-  }
-  if (root instanceof Element && root.shadowRoot) endTransitions(root.shadowRoot);
+function endTransitions(element: Element): void {
+  const inside = [element, ...(element.shadowRoot ? [element.shadowRoot] : [])].flatMap((root) => deep('*', root));
+  for (const animation of [element, ...inside].flatMap((part) => part.getAnimations())) animation.finish();
 }
