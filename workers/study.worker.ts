@@ -1,12 +1,12 @@
 import { expose } from 'comlink';
-import { studyNumbers } from '#src/acoustics/number-study.ts';
+import { studyNumber } from '#src/acoustics/number-study.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import type { StudyApi } from './study.api.ts';
 
 expose({
-  study(construction, numbers) {
+  study(construction, number) {
     try {
-      return { ok: true, study: studyNumbers(construction, numbers) };
+      return { ok: true, outcome: studyNumber(construction, number) };
     } catch (error) {
       return { ok: false, message: messageOf(error) };
     }

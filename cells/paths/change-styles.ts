@@ -12,6 +12,7 @@ export const changeStyles = css`
   }
   .note {
     max-width: var(--reading-width);
+    margin-top: var(--space-2);
   }
   .sample {
     display: inline-block;
@@ -19,13 +20,49 @@ export const changeStyles = css`
     border-radius: var(--radius);
     color: var(--ink);
   }
-  .table[aria-busy='true'] {
-    animation: wait 0s 0.4s forwards;
+  .status {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-1) var(--space-3);
+    min-height: 1.875rem;
+    margin-bottom: var(--space-2);
+    color: var(--ink-soft);
+    font-size: var(--size-small);
   }
-  @keyframes wait {
-    to {
-      opacity: 0.55;
+  .empty .status {
+    justify-content: center;
+    margin: 0;
+    font-size: inherit;
+  }
+  /* Most studies are done before anybody could read of them. */
+  .late {
+    animation: late 0.4s step-end backwards;
+  }
+  @keyframes late {
+    from {
+      visibility: hidden;
     }
+  }
+  progress {
+    width: 8rem;
+    height: 0.375rem;
+    border: 0;
+    border-radius: var(--radius);
+    background: var(--hairline);
+    appearance: none;
+  }
+  progress::-webkit-progress-bar {
+    border-radius: inherit;
+    background: var(--hairline);
+  }
+  progress::-webkit-progress-value {
+    border-radius: inherit;
+    background: var(--accent);
+  }
+  progress::-moz-progress-bar {
+    border-radius: inherit;
+    background: var(--accent);
   }
   .scroll {
     /* What is hidden from sight in it scrolls with it. */

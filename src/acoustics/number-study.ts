@@ -1,4 +1,5 @@
 import type { Construction } from './construction.ts';
+import { joinedStudy } from './joined-study.ts';
 import { type NumberPath, withNumber } from './number-path.ts';
 import { predict } from './predict.ts';
 import type { PredictOptions } from './prediction.ts';
@@ -28,6 +29,8 @@ export interface NumberAtTheEdge extends StudiedNumber {
   readonly reason: string;
 }
 
+export type NumberOutcome = NumberEffects | NumberAtTheEdge;
+
 export interface NumberStudy {
   readonly bands_Hz: readonly number[];
   readonly numbers: readonly NumberEffects[];
@@ -50,26 +53,31 @@ export function studyNumbers(
   options: PredictOptions = {},
 ): NumberStudy {
   const same = withSameQuadrature(construction, options);
-  const { bands_Hz } = predict(construction, same);
-  const numbers: NumberEffects[] = [];
-  const atTheEdge: NumberAtTheEdge[] = [];
-  for (const number of studied) {
-    try {
-      numbers.push(effectsOf(construction, number, same));
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      atTheEdge.push({ ...number, reason: error.message });
-    }
+  // What the engine has against the construction itself is not taken for an edge of its numbers.
+  predict(construction, same);
+  return joinedStudy(
+    studied.map((number) => studyNumber(construction, number, same)),
+    options,
+  );
+}
+
+/**
+ * The part of `studyNumbers` that one number has: four predictions.
+ *
+ * @throws TypeError and RangeError as `floorModel`, for the construction as it is.
+ */
+export function studyNumber(
+  construction: Construction,
+  number: StudiedNumber,
+  options: PredictOptions = {},
+): NumberOutcome {
+  const same = withSameQuadrature(construction, options);
+  try {
+    return effectsOf(construction, number, same);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { ...number, reason: error.message };
   }
-  const together = (of: (number: NumberEffects) => readonly number[]) =>
-    bands_Hz.map((_, i) => Math.hypot(...numbers.map((number) => of(number)[i]!)));
-  return {
-    bands_Hz,
-    numbers,
-    standardR_dB: together((number) => number.standardR_dB),
-    standardLn_dB: together((number) => number.standardLn_dB),
-    atTheEdge,
-  };
 }
 
 function effectsOf(construction: Construction, number: StudiedNumber, options: PredictOptions): NumberEffects {

@@ -3,6 +3,7 @@ import { page, userEvent } from 'vitest/browser';
 import '#cells/paths/paths-cell.ts';
 import type { Result, ResultsView } from '#cells/contract.ts';
 import { NumberStudyRequest } from '#cells/number-study-request.ts';
+import { joinedStudy } from '#src/acoustics/joined-study.ts';
 import { type NumberStudy, studyNumbers } from '#src/acoustics/number-study.ts';
 import { answerStudy } from '#src/app/number-studies.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
@@ -141,6 +142,103 @@ test('folding it away or moving on ends what is being computed', async () => {
   expect(requests[0]!.signal.aborted).toBe(true);
   await page.getByText('What would change it').click();
   await expect.poll(() => requests[1]!.signal.aborted).toBe(true);
+});
+
+/** A study that stands still after some of its numbers until it is let go. */
+function slowStudy(first: number) {
+  const waiting: (() => void)[] = [];
+  const answer: Answer = ({ scenario, signal, tell }, notebook) => {
+    const whole = studyOf(notebook, scenario);
+    const outcomes = [...whole.numbers, ...whole.atTheEdge];
+    const upTo = (done: number) => tell({ done, total: outcomes.length, study: joinedStudy(outcomes.slice(0, done)) });
+    return new Promise((resolve, reject) => {
+      signal.addEventListener('abort', () => reject(signal.reason));
+      for (let done = 0; done <= first; done += 1) upTo(done);
+      waiting.push(() => {
+        upTo(first + 1);
+        waiting.push(() => resolve(whole));
+      });
+    });
+  };
+  return { answer, goOn: () => waiting.pop()!() };
+}
+
+const bar = () => page.getByRole('progressbar', { name: 'Numbers of the floor changed so far' });
+const rowsShown = () => table().element().querySelectorAll('tbody tr').length;
+
+test('a long study shows how far it has come, and after a second what it has so far', async () => {
+  const { answer, goOn } = slowStudy(3);
+  await mount(answer, practiceRoom({ active: 'both' }));
+  await unfold();
+  await expect.element(bar()).toHaveAttribute('value', '3');
+  const total = studyOf(practiceRoom(), 'both').numbers.length;
+  await expect.element(bar()).toHaveAttribute('max', String(total));
+  await expect.element(page.getByText(`Changing one number after the other: 3 of ${total} …`)).toBeVisible();
+  await expect.element(table()).not.toBeInTheDocument();
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  goOn();
+  await expect.element(table().getByRole('row', { name: 'uncertain by the ± of the 4 so far' })).toBeVisible();
+  expect(rowsShown()).toBeLessThanOrEqual(4);
+  goOn();
+  await expect.element(page.getByText(`All ${total} numbers have been changed in turn.`)).toBeVisible();
+  await expect.element(bar()).not.toBeInTheDocument();
+  await expect.element(table().getByRole('row', { name: 'uncertain by all that is assumed' })).toBeVisible();
+  expect(rowsShown()).toBe(8);
+});
+
+test('stopping by keyboard keeps what is there, says how much that is, and goes on when asked', async () => {
+  const { answer, goOn } = slowStudy(3);
+  const { element, requests } = await mount(answer, practiceRoom({ active: 'both' }));
+  await unfold();
+  const stopButton = page.getByRole('button', { name: 'Stop' });
+  await expect.element(stopButton).toBeVisible();
+  (stopButton.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  const total = studyOf(practiceRoom(), 'both').numbers.length;
+  await expect.element(page.getByRole('status')).toHaveTextContent(`Stopped after 3 of ${total} numbers`);
+  expect(requests[0]!.signal.aborted).toBe(true);
+  await expect.element(table()).toBeVisible();
+  expect(rowsShown()).toBeLessThanOrEqual(3);
+  expect(table().element().closest('[aria-busy]')!.getAttribute('aria-busy')).toBe('false');
+  expect(await axeProblems(element)).toEqual([]);
+  const goOnButton = page.getByRole('button', { name: 'Go on' });
+  (goOnButton.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => requests.length).toBe(2);
+  goOn();
+  goOn();
+  await expect.element(page.getByText(`All ${total} numbers`)).toBeVisible();
+  expect(rowsShown()).toBe(8);
+});
+
+test('one stopped before its first number leaves no table of another floor', async () => {
+  const { answer } = slowStudy(0);
+  await mount(answer);
+  await unfold();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect.element(page.getByRole('status')).toHaveTextContent('Stopped before the first number was done.');
+  await expect.element(table()).not.toBeInTheDocument();
+  await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+});
+
+test('a change of the floor ends a study, and one that was stopped starts anew', async () => {
+  const { answer } = slowStudy(3);
+  let { of } = steadyResults(practiceRoom());
+  const { element, requests } = await mount(answer, practiceRoom(), () => ({ of: (...floor) => of(...floor) }));
+  const change = () => {
+    ({ of } = steadyResults(practiceRoom()));
+    element.results = { ...element.results };
+  };
+  await unfold();
+  await expect.element(bar()).toHaveAttribute('value', '3');
+  change();
+  await expect.poll(() => requests.length).toBe(2);
+  expect(requests[0]!.signal.aborted).toBe(true);
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect.element(page.getByRole('status')).toHaveTextContent('Stopped after 3');
+  change();
+  await expect.poll(() => requests.length).toBe(3);
+  await expect.element(page.getByRole('status')).not.toHaveTextContent('Stopped');
 });
 
 test('a cell that moves in the page starts again what that has ended', async () => {
