@@ -9,13 +9,12 @@ import { movedTo } from '#src/notebook/lists.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import type { Notebook, Parameter, ParametersCell, QuantityParameter } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 import { type Edit, NotebookEdit } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { icon } from '../shared/icons.ts';
+import { type Limit, rangeEntry } from './range-entry.ts';
 import { isUntouched } from './read-entry.ts';
 
-type Limit = 'min' | 'max' | 'step';
 const LIMITS: readonly { readonly limit: Limit; readonly word: string }[] = [
   { limit: 'min', word: 'from' },
   { limit: 'max', word: 'to' },
@@ -193,11 +192,10 @@ export class ParametersEditor extends LitElement {
 
   #setLimit(parameter: QuantityParameter, limit: Limit, text: string): void {
     const { key, label, quantity } = parameter;
-    const { units } = this.notebook;
-    const parsed = parseQuantity(text, quantity, units);
-    if (isUntouched(text, formatQuantity(parameter[limit], quantity, units))) this.#accept(key);
-    else if (!parsed.ok) this.#refuse(key, { field: limit, text, message: parsed.message });
-    else this.#try(key, limit, text, `range of ${label}`, (n) => updateParameter(n, key, { [limit]: parsed.value }));
+    const entry = rangeEntry(this.notebook, parameter, limit, text);
+    if (isUntouched(text, formatQuantity(parameter[limit], quantity, this.notebook.units))) this.#accept(key);
+    else if (!entry.ok) this.#refuse(key, { field: limit, text, message: entry.message });
+    else this.#try(key, limit, text, `range of ${label}`, (n) => updateParameter(n, key, { [limit]: entry.value }));
   }
 
   #show(key: string, show: boolean, shown: readonly string[]): void {

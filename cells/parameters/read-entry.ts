@@ -1,5 +1,6 @@
 /** What someone typed for a quantity → the parameter's value, or one sentence on what is wrong. */
 import type { UnitSystem } from '#src/notebook/types.ts';
+import { asTyped } from '#src/quantities/as-typed.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind } from '#src/quantities/kinds.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
@@ -29,7 +30,7 @@ export function readEntry(limits: QuantityLimits, text: string, units: UnitSyste
   const from = limitsFrom === undefined ? '' : ` (${limitsFrom})`;
   return {
     ok: false,
-    message: `${label} must be from ${shown(min)} to ${shown(max)}${from}, got ${shown(parsed.value)}.`,
+    message: `${label} must be from ${shown(min)} to ${shown(max)}${from}, got ${asTyped(text, quantity, units)}.`,
   };
 }
 

@@ -11,7 +11,7 @@ export interface QuantityOptions {
   readonly unit?: string;
 }
 
-const SIGN = /^(?:([-−–])|\+)?\s*/;
+export const SIGN = /^(?:([-−–])|\+)?\s*/;
 const BETWEEN_TERMS = /^\s*[-,]?\s*/;
 
 /**

@@ -20,6 +20,13 @@ describe('an entry at a limit', () => {
     expect(readEntry(THICKNESS, '100.2 mm', 'SI').ok).toBe(false);
   });
 
+  test('is told as it was typed, not rounded to another number', () => {
+    const span = { label: 'length', quantity: 'span', min: 0.3, max: 100 } as const;
+    const told = (text: string) => readEntry(span, text, 'SI');
+    expect(told('1e-9')).toEqual({ ok: false, message: 'length must be from 0.3 m to 100 m, got 1e-9 m.' });
+    expect(told('3 mm')).toEqual({ ok: false, message: 'length must be from 0.3 m to 100 m, got 3 mm.' });
+  });
+
   test('every limit can be typed as shown, in both systems of units', () => {
     const kinds = ['length', 'span', 'density', 'surface-mass', 'stiffness', 'modulus', 'level', 'ratio'] as const;
     fc.assert(
