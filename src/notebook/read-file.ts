@@ -16,6 +16,7 @@ import { type Migration, migrated } from './migrations/migrate.ts';
 import { parsedJson } from './parsed-json.ts';
 import { plainDataProblems } from './plain-data.ts';
 import { type Problem, problemAt, shortValue } from './problem.ts';
+import { problemInWords } from './problem-in-words.ts';
 import { bounded, notAbout, notAt } from './problem-lists.ts';
 import { notebookSchema } from './schema.ts';
 import { schemaProblem } from './schema-problems.ts';
@@ -36,11 +37,11 @@ export function readNotebook(text: string): Reading {
 /** Reads what `JSON.parse` or the store gave; `value` is not changed and not kept. */
 export function readNotebookValue(value: unknown, migrations: readonly Migration[] = MIGRATIONS): Reading {
   const { sizes, keys } = plainDataProblems(value);
-  if (sizes.length > 0) return failed(sizes);
+  if (sizes.length > 0) return failed(sizes, value);
   const raw = asObject(value);
-  if (own(raw, 'format') !== FORMAT) return failed([...keys, notANotebook(value, raw)]);
+  if (own(raw, 'format') !== FORMAT) return failed([...keys, notANotebook(value, raw)], value);
   const current = migrated(raw, migrations, VERSION);
-  if (!current.ok) return failed([...keys, current.problem]);
+  if (!current.ok) return failed([...keys, current.problem], value);
   const shape = v.safeParse(notebookSchema, current.file);
   const shapes = (shape.issues ?? []).map(schemaProblem);
   const others = [
@@ -51,7 +52,7 @@ export function readNotebookValue(value: unknown, migrations: readonly Migration
     ),
   ];
   const problems = [...keys, ...notAbout(keys, others)];
-  return problems.length === 0 && shape.success ? { ok: true, notebook: shape.output } : failed(problems);
+  return problems.length === 0 && shape.success ? { ok: true, notebook: shape.output } : failed(problems, current.file);
 }
 
 /** Everything that would keep a notebook from being read again; empty for a sound one. */
@@ -65,6 +66,6 @@ function notANotebook(value: unknown, raw: RawObject): Problem {
   return problemAt(['format'], `"${FORMAT}"`, shortValue(own(raw, 'format')));
 }
 
-function failed(problems: readonly Problem[]): Reading {
-  return { ok: false, problems: bounded(problems) };
+function failed(problems: readonly Problem[], file?: unknown): Reading {
+  return { ok: false, problems: bounded(problems).map((problem) => problemInWords(file, problem)) };
 }

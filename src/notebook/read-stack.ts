@@ -5,6 +5,7 @@ import { asObject } from './checks/raw.ts';
 import { parsedJson } from './parsed-json.ts';
 import { plainDataProblems } from './plain-data.ts';
 import type { Problem } from './problem.ts';
+import { problemInWords } from './problem-in-words.ts';
 import { bounded, notAbout } from './problem-lists.ts';
 import { schemaProblem } from './schema-problems.ts';
 import { bareStackSchema } from './stack-schema.ts';
@@ -19,13 +20,17 @@ export function readStack(text: string): StackReading {
   const parsed = parsedJson(text);
   if (!parsed.ok) return { ok: false, problems: [parsed.problem] };
   const { sizes, keys } = plainDataProblems(parsed.value);
-  if (sizes.length > 0) return { ok: false, problems: bounded(sizes) };
+  if (sizes.length > 0) return { ok: false, problems: inWords(sizes, parsed.value) };
   const shape = v.safeParse(bareStackSchema, parsed.value);
   const others = [...(shape.issues ?? []).map(schemaProblem), ...meaningProblems(parsed.value)];
   const problems = [...keys, ...notAbout(keys, others)];
   return problems.length === 0 && shape.success
     ? { ok: true, stack: shape.output }
-    : { ok: false, problems: bounded(problems) };
+    : { ok: false, problems: inWords(problems, parsed.value) };
+}
+
+function inWords(problems: readonly Problem[], stack: unknown): readonly Problem[] {
+  return bounded(problems).map((problem) => problemInWords(stack, problem));
 }
 
 /** The checks of a notebook that has this stack and nothing else, with paths that begin at the stack. */

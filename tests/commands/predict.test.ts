@@ -141,7 +141,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
     expect([code, out]).toEqual([1, '']);
     expect(err.trimEnd().split('\n')).toEqual([
       'standard input: units must be "SI" or "inch-pound", got 3 (/units)',
-      `standard input: parameter must be the key of one of the notebook's parameters, got "nowhere" (/stacks/0/layers/0/sheets/0/thickness_m/parameter)`,
+      `standard input: Stack “Floor between the rooms”, layer “deck”, sheet 1 (cellular-concrete): the parameter for thickness must be the key of one of the notebook's parameters, got "nowhere" (/stacks/0/layers/0/sheets/0/thickness_m/parameter)`,
     ]);
   });
 
@@ -152,7 +152,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
       .replace('"kind": "cavity"', '"kind": "leaf"');
     const { code, err } = run(['--stack', '-'], broken);
     expect(code).toBe(1);
-    expect(err).toContain('length_m must be a number, got an object (/length_m)');
+    expect(err).toContain('length in m must be a number, got an object (/length_m)');
     expect(err).toContain('covering must be a known covering, got "moss" (/covering)');
     expect(err).toContain('(/layers/1/kind)');
   });

@@ -86,13 +86,13 @@ describe('leaks of a stack', () => {
       stacks: [{ ...wrong.stacks[0]!, leaks }],
     });
     expect(problemsOf(withLeaks(gap, { ...pipe, id: 'gap' }))).toEqual([
-      'id must be unique, got "gap" once more (/stacks/0/leaks/1/id)',
+      'Stack “Floor”, leak “pipe”: id must be unique, got "gap" once more (/stacks/0/leaks/1/id)',
     ]);
     expect(problemsOf(withLeaks({ ...gap, width_m: { parameter: 'density' } }))).toEqual([
-      'parameter must be a length parameter, got a density parameter (/stacks/0/leaks/0/width_m/parameter)',
+      'Stack “Floor”, leak “gap at the wall”: the parameter for width must be a length parameter, got a density parameter (/stacks/0/leaks/0/width_m/parameter)',
     ]);
     expect(problemsOf(withLeaks({ ...gap, depth_m: -1 }))).toEqual([
-      'depth_m must be at least 0, got -1 (/stacks/0/leaks/0/depth_m)',
+      'Stack “Floor”, leak “gap at the wall”: depth in m must be at least 0, got -1 (/stacks/0/leaks/0/depth_m)',
     ]);
   });
 });
@@ -145,12 +145,14 @@ describe('flanking by the walls', () => {
   });
 
   test('in a file is checked with its place', () => {
-    expect(problemsOf(walled(WALL, WALL))).toEqual(['id must be unique, got "north" once more (/flanking/walls/1/id)']);
+    expect(problemsOf(walled(WALL, WALL))).toEqual([
+      'Wall “north wall”: id must be unique, got "north" once more (/flanking/walls/1/id)',
+    ]);
     expect(problemsOf(walled({ ...WALL, junction: 'glue' as 'tee' }))).toEqual([
-      'junction must be "cross" or "tee" or "light-facade" or "joists" or "measured", got "glue" (/flanking/walls/0/junction)',
+      'Wall “north wall”: junction must be "cross" or "tee" or "light-facade" or "joists" or "measured", got "glue" (/flanking/walls/0/junction)',
     ]);
     expect(problemsOf(walled({ ...WALL, height_m: 0 }))).toEqual([
-      'height_m must be at least 0.5, got 0 (/flanking/walls/0/height_m)',
+      'Wall “north wall”: height in m must be at least 0.5, got 0 (/flanking/walls/0/height_m)',
     ]);
   });
 });

@@ -29,42 +29,42 @@ describe('a file with something wrong in measured bands is refused with the plac
     [
       'no source',
       { source: ' ' },
-      'source must be words on the origin of the numbers, got " " (/cells/3/measured/0/source)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: source must be words on the origin of the numbers, got " " (/cells/3/measured/0/source)',
     ],
     [
       'another quantity',
       { quantity: 'level' },
-      'quantity must be "airborne" or "impact", got "level" (/cells/3/measured/0/quantity)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: quantity must be "airborne" or "impact", got "level" (/cells/3/measured/0/quantity)',
     ],
     [
       'a frequency that is no band',
       { bands_Hz: [100, 130, 160] },
-      'entry 2 of bands_Hz must be a nominal mid-band frequency of IEC 61260-1, got 130 (/cells/3/measured/0/bands_Hz/1)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: entry 2 of bands in Hz must be a nominal mid-band frequency of IEC 61260-1, got 130 (/cells/3/measured/0/bands_Hz/1)',
     ],
     [
       'a band below all',
       { bands_Hz: [1, 125, 160] },
-      'entry 1 of bands_Hz must be at least 10, got 1 (/cells/3/measured/0/bands_Hz/0)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: entry 1 of bands in Hz must be at least 10, got 1 (/cells/3/measured/0/bands_Hz/0)',
     ],
     [
       'bands that do not ascend',
       { bands_Hz: [100, 160, 125] },
-      'entry 3 of bands_Hz must be more than 160, since bands ascend, got 125 (/cells/3/measured/0/bands_Hz/2)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: entry 3 of bands in Hz must be more than 160, since bands ascend, got 125 (/cells/3/measured/0/bands_Hz/2)',
     ],
     [
       'a value too few',
       { values_dB: [24, 28] },
-      'values_dB must be 3 long, like bands_Hz, got 2 (/cells/3/measured/0/values_dB)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: values in dB must be 3 long, like bands_Hz, got 2 (/cells/3/measured/0/values_dB)',
     ],
     [
       'a gap',
       { values_dB: [24, null, 28] },
-      'entry 2 of values_dB must be a number, got null (/cells/3/measured/0/values_dB/1)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: entry 2 of values in dB must be a number, got null (/cells/3/measured/0/values_dB/1)',
     ],
     [
       'a value of another unit',
       { values_dB: [24, 28, 1e4] },
-      'entry 3 of values_dB must be at most 200, got 10000 (/cells/3/measured/0/values_dB/2)',
+      'Cell “Transmission loss”, measured bands “before the club moved in”: entry 3 of values in dB must be at most 200, got 10000 (/cells/3/measured/0/values_dB/2)',
     ],
   ])('%s', (_name, changes, message) => {
     const reading = readNotebookValue(withOne({ ...MEASURED, ...changes }));

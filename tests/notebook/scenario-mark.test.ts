@@ -85,13 +85,13 @@ describe('a file of version 1', () => {
     const reading = readNotebookValue(old);
     expect(reading.ok && marks(reading.notebook)).toEqual({ existing: 0, heavy: 5, both: 2 });
     old.scenarios[1]!.mark = 2;
-    expect(problemsOf(old)).toEqual(['mark must be unique, got 2 once more (/scenarios/2/mark)']);
+    expect(problemsOf(old)).toEqual(['Scenario “Both”: mark must be unique, got 2 once more (/scenarios/2/mark)']);
   });
 
   test.each<[string, unknown, string]>([
     ['scenarios that are no list', { 0: {} }, 'scenarios must be a list, got an object (/scenarios)'],
-    ['a scenario that is a list', [[]], 'mark must be present, got nothing (/scenarios/0/mark)'],
-    ['a scenario that is nothing', [null], 'entry 1 of scenarios must be an object, got null (/scenarios/0)'],
+    ['a scenario that is a list', [[]], 'Scenario 1: mark must be present, got nothing (/scenarios/0/mark)'],
+    ['a scenario that is nothing', [null], 'scenario 1 must be an object, got null (/scenarios/0)'],
   ])('with %s is refused', (_name, scenarios, message) => {
     expect(problemsOf({ ...versionOne(), scenarios })).toContain(message);
   });
@@ -99,15 +99,18 @@ describe('a file of version 1', () => {
 
 describe('a file whose marks are not sound is refused', () => {
   test.each<[unknown, string]>([
-    [undefined, 'mark must be present, got nothing (/scenarios/1/mark)'],
-    [null, 'mark must be a number, got null (/scenarios/1/mark)'],
-    ['1', 'mark must be a number, got "1" (/scenarios/1/mark)'],
-    [{ toString: '1' }, 'mark must be a number, got an object (/scenarios/1/mark)'],
-    [1.5, 'mark must be a whole number, got 1.5 (/scenarios/1/mark)'],
-    [-1, 'mark must be at least 0, got -1 (/scenarios/1/mark)'],
-    [LIMITS.scenarios, `mark must be at most ${LIMITS.scenarios - 1}, got ${LIMITS.scenarios} (/scenarios/1/mark)`],
-    [0, 'mark must be unique, got 0 once more (/scenarios/1/mark)'],
-    [-0, 'mark must be unique, got 0 once more (/scenarios/1/mark)'],
+    [undefined, 'Scenario “Heavy”: mark must be present, got nothing (/scenarios/1/mark)'],
+    [null, 'Scenario “Heavy”: mark must be a number, got null (/scenarios/1/mark)'],
+    ['1', 'Scenario “Heavy”: mark must be a number, got "1" (/scenarios/1/mark)'],
+    [{ toString: '1' }, 'Scenario “Heavy”: mark must be a number, got an object (/scenarios/1/mark)'],
+    [1.5, 'Scenario “Heavy”: mark must be a whole number, got 1.5 (/scenarios/1/mark)'],
+    [-1, 'Scenario “Heavy”: mark must be at least 0, got -1 (/scenarios/1/mark)'],
+    [
+      LIMITS.scenarios,
+      `Scenario “Heavy”: mark must be at most ${LIMITS.scenarios - 1}, got ${LIMITS.scenarios} (/scenarios/1/mark)`,
+    ],
+    [0, 'Scenario “Heavy”: mark must be unique, got 0 once more (/scenarios/1/mark)'],
+    [-0, 'Scenario “Heavy”: mark must be unique, got 0 once more (/scenarios/1/mark)'],
   ])('%j', (mark, message) => {
     const [first, second, ...others] = smallNotebook().scenarios;
     const { mark: _mark, ...unmarked } = second!;
