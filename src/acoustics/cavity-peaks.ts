@@ -1,4 +1,4 @@
-import { bay4_m4, insideKx2, keptShare } from './air-in-bays.ts';
+import { insideKx2, keptShare } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import { DAMPED_SHARE, filledShare, MOST_MODES } from './cavity-resonances.ts';
 import { type CoincidenceCourse, TO_Hz } from './coincidence-course.ts';
@@ -41,12 +41,12 @@ function crossModes(model: FloorModel, layer: CavityModel): FrequencyPeak[] {
 /** Half waves across the cavity N = (2df/c) √(1 − κ fc/f), κ the part of kx² that counts between joists; peaks at whole N. */
 function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityModel, wave: number): FrequencyPeak[] {
   const { air, plates } = model;
-  const bay4 = bay4_m4(layer);
+  const { bays } = layer;
   const halfWaves = (x: number, logRatio: number): number => {
     const f_Hz = Math.exp(x);
     const s2 = Math.exp(-logRatio);
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
-    const inside = 1 - insideKx2(bay4, k0 * k0 * s2) / (k0 * k0);
+    const inside = 1 - insideKx2(bays, k0 * k0 * s2) / (k0 * k0);
     return inside > 0 ? ((2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s) * Math.sqrt(inside) : 0;
   };
   const values = course.free[wave]!.map((y, j) => halfWaves(course.logFrequency[j]!, y));
@@ -57,7 +57,7 @@ function meetings(model: FloorModel, course: CoincidenceCourse, layer: CavityMod
       const f_Hz = Math.exp(logFrequency);
       const s2 = Math.exp(-course.freeAt(wave, logFrequency));
       const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
-      const kept = keptShare(bay4, k0 * k0 * s2);
+      const kept = keptShare(bays, k0 * k0 * s2);
       // Half-widths along s² = sin² θ inside the cavity: of coincidence, by loss and radiation, and of the cavity resonance.
       const u = Math.sqrt(Math.max(1 - s2, 0.01));
       const radiation =

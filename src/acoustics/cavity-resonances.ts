@@ -1,4 +1,4 @@
-import { bay4_m4, keptShare, outsideKx2 } from './air-in-bays.ts';
+import { type Bays, keptShare, outsideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -46,27 +46,27 @@ export class CavityResonances {
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     const k02 = k0 * k0;
     this.count = 0;
-    for (const { layer, bay4, bounce_Hz, filled } of this.#cavities) {
-      const fading2 = outsideKx2(bay4, k02) / k02 - 1;
+    for (const { layer, bounce_Hz, filled } of this.#cavities) {
+      const fading2 = outsideKx2(layer.bays, k02) / k02 - 1;
       if (fading2 > LEAST_FADING) this.#add(1 + fading2, 2 * Math.sqrt(fading2) * FADING);
       if (filled > 0.5) continue;
       const loss = filled > 0 ? PARTLY_FILLED : cavityLossFactor(f_Hz, layer, this.#model);
       if (bounce_Hz > (filled > 0 ? GRAZING.filled : GRAZING.empty) * f_Hz) {
-        this.#resonate(bounce_Hz / f_Hz, loss, bay4, k02);
+        this.#resonate(bounce_Hz / f_Hz, loss, layer.bays, k02);
       }
       if (filled > DAMPED_SHARE) continue;
       const fitting = (2 * layer.depth_m * f_Hz) / air.soundSpeed_m_s;
       const most = Math.min(Math.floor(fitting), MOST_MODES);
-      for (let n = 1; n <= most; n++) this.#resonate(n / fitting, loss, bay4, k02);
+      for (let n = 1; n <= most; n++) this.#resonate(n / fitting, loss, layer.bays, k02);
     }
     return this;
   }
 
   /** @param inside kz/k0 of the resonance, from 1 on there is none. */
-  #resonate(inside: number, loss: number, bay4: number, k02: number): void {
+  #resonate(inside: number, loss: number, bays: Bays, k02: number): void {
     if (inside >= 1) return;
-    const kx2 = outsideKx2(bay4, k02 * (1 - inside * inside));
-    this.#add(kx2 / k02, (loss * inside * inside) / keptShare(bay4, kx2));
+    const kx2 = outsideKx2(bays, k02 * (1 - inside * inside));
+    this.#add(kx2 / k02, (loss * inside * inside) / keptShare(bays, kx2));
   }
 
   #add(s2: number, width2: number): void {
@@ -87,7 +87,6 @@ export class CavityResonances {
 
 interface Resonator {
   readonly layer: CavityModel;
-  readonly bay4: number;
   readonly bounce_Hz: number;
   readonly filled: number;
 }
@@ -98,7 +97,7 @@ function resonators({ interlayers, plates, air }: FloorModel): Resonator[] {
     const stiffness = (air.density_kg_m3 * air.soundSpeed_m_s * air.soundSpeed_m_s) / layer.depth_m;
     const inverseMass = 1 / plates[i]!.surfaceMass_kg_m2 + 1 / plates[i + 1]!.surfaceMass_kg_m2;
     const bounce_Hz = naturalFrequency_Hz(stiffness, 1 / inverseMass);
-    return [{ layer, bay4: bay4_m4(layer), bounce_Hz, filled: filledShare(layer) }];
+    return [{ layer, bounce_Hz, filled: filledShare(layer) }];
   });
 }
 

@@ -1,4 +1,4 @@
-import { type Complex, fasteningMobility, infinitePlateMobility } from './fastening-impedance.ts';
+import { type Complex, fasteningMobility, infinitePlateMobility, type Lattice } from './fastening-impedance.ts';
 import type { ModelConstants } from './model-constants.ts';
 import type { SupportChain } from './supports.ts';
 
@@ -59,6 +59,7 @@ export function chainImpedance(
     out.z11Re = (zm * dIm) / size;
     out.z11Im = (zm * dRe) / size;
     out.z12Re = out.z12Im = out.z22Re = out.z22Im = 0;
+    if (chain.edges) addRigidLink(chain.edges, ends, omega, leaves, eta, out);
     return out;
   }
   if (leaves === 'framed')
@@ -87,6 +88,32 @@ export function chainImpedance(
   out.z22Re = dRe * out.z12Re - dIm * out.z12Im;
   out.z22Im = dRe * out.z12Im + dIm * out.z12Re;
   return out;
+}
+
+/** Two leaves that share lines of fastening beside the chain: 1/(1/K_up + 1/K_low) in every entry. */
+function addRigidLink(
+  lattice: Lattice,
+  { upperBending_Nm, upperMass_kg_m2, lowerBending_Nm, lowerMass_kg_m2 }: ChainEnds,
+  omega: number,
+  leaves: 'framed' | 'infinite',
+  eta: number,
+  out: ChainImpedance,
+): void {
+  if (leaves === 'framed') fasteningMobility(lattice, upperBending_Nm, upperMass_kg_m2, eta, omega, mobility);
+  else infinitePlateMobility(lattice, upperBending_Nm, upperMass_kg_m2, omega, mobility);
+  const upRe = mobility.re;
+  const upIm = mobility.im;
+  if (leaves === 'framed') fasteningMobility(lattice, lowerBending_Nm, lowerMass_kg_m2, eta, omega, mobility);
+  else infinitePlateMobility(lattice, lowerBending_Nm, lowerMass_kg_m2, omega, mobility);
+  const re = upRe + mobility.re;
+  const im = upIm + mobility.im;
+  const size = re * re + im * im;
+  out.z11Re += re / size;
+  out.z11Im -= im / size;
+  out.z12Re = re / size;
+  out.z12Im = -im / size;
+  out.z22Re = re / size;
+  out.z22Im = -im / size;
 }
 
 const mobility: Complex = { re: 0, im: 0 };

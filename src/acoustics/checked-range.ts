@@ -83,7 +83,7 @@ export const CHECKED_RANGES: Readonly<Record<CheckedKey, CheckedRange>> = {
 export const UNCHECKED_KINDS: Readonly<Record<UncheckedKind, string>> = {
   hangers: 'no row has spring hangers: they are computed from their stated resonance',
   'separate-joists':
-    'no row has a ceiling on joists of its own; of leaves that nothing joins remembered tables disagree (METHOD.md, known weaknesses)',
+    'no row has a ceiling on joists of its own; what crosses in the walls that carry both leaves is set by remembered walls (METHOD.md, supports)',
   'no-joists':
     'no row has a cavity without joists; panes with 12 mm of air between come out within 1 dB of EN 12758 (METHOD.md, direct path)',
 };

@@ -8,6 +8,7 @@ import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 import { SlowWaveRadiation } from './slow-wave-radiation.ts';
 import { supportRadiation } from './support-radiation.ts';
+import { holding } from './supports.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
 /** Mean square motion under waves faster than sound, all directions alike, per unit of blocked pressure². */
@@ -89,9 +90,10 @@ export class FastWaves implements Integrand {
     cavities.at(f_Hz);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
-      if (layer.kind === 'mat' || !layer.chain?.lower) continue;
+      const lattice = layer.kind === 'mat' ? undefined : holding(layer.chain);
+      if (!lattice) continue;
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
-      this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, layer.chain.lower, f_Hz);
+      this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, lattice, f_Hz);
     }
   }
 

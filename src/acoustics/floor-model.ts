@@ -1,4 +1,5 @@
 import { type Air, ROOM_AIR } from './air.ts';
+import { type Bays, baysOf } from './air-in-bays.ts';
 import { checkConstruction } from './check-construction.ts';
 import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
 import { leafEdges } from './leaf-edges.ts';
@@ -8,7 +9,7 @@ import { carriedByMat_kg_m2, matUnderLoad } from './mat-under-load.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
 import type { PlateEdges } from './resonant-radiation.ts';
-import { type SupportChain, supportChain } from './supports.ts';
+import { holding, type SupportChain, supportChain } from './supports.ts';
 
 /** A construction made ready for the kernels: what does not depend on frequency. */
 export interface FloorModel {
@@ -37,6 +38,7 @@ export interface CavityModel {
   readonly cavity: Cavity;
   /** With the height of the support, m. */
   readonly depth_m: number;
+  readonly bays: Bays;
   /** Fluid layers from the lower leaf up, thicknesses adding to the depth; air has no flow resistivity. */
   readonly fluids: readonly FluidLayer[];
   readonly chain?: SupportChain;
@@ -62,29 +64,28 @@ export function floorModel(construction: Construction, constants: ModelConstants
       air,
     );
   });
-  const { length_m, width_m } = construction;
-  const edges: PlateEdges = {
-    area_m2: length_m * width_m,
-    perimeter_m: 2 * (length_m + width_m),
-    length_m,
-    width_m,
-  };
+  const edges = floorEdges(construction);
   return {
     air,
     constants,
     construction,
     plates,
-    interlayers: interlayers.map((_, i) => interlayerModel(interlayers, plates, i, constants)),
+    interlayers: interlayers.map((_, i) => interlayerModel(interlayers, plates, i, edges, constants)),
     edges,
     leafEdges: plates.map((plate, i) => leafEdges(edges, plate, interlayers[i - 1], interlayers[i], air)),
     orthotropic: plates.some((p) => Math.abs(p.alongRatio - 1) > 1e-9),
   };
 }
 
+export function floorEdges({ length_m, width_m }: Construction): PlateEdges {
+  return { area_m2: length_m * width_m, perimeter_m: 2 * (length_m + width_m), length_m, width_m };
+}
+
 function interlayerModel(
   interlayers: readonly Interlayer[],
   plates: readonly LeafPlate[],
   index: number,
+  edges: PlateEdges,
   constants: ModelConstants,
 ): InterlayerModel {
   const layer = interlayers[index]!;
@@ -93,9 +94,16 @@ function interlayerModel(
     return { kind: 'mat', mat: { ...mat, lossFactor: Math.max(mat.lossFactor, LEAST_LOSS_FACTOR) } };
   }
   const carried = plates.slice(index + 1).reduce((sum, p) => sum + p.surfaceMass_kg_m2, 0);
-  const chain = supportChain(layer, carried, constants);
+  const chain = supportChain(layer, carried, edges, constants);
   const depth_m = cavityDepth_m(layer);
-  return { kind: 'cavity', cavity: layer, depth_m, fluids: fluidsOf(layer, depth_m), ...(chain ? { chain } : {}) };
+  return {
+    kind: 'cavity',
+    cavity: layer,
+    depth_m,
+    bays: baysOf(layer, depth_m),
+    fluids: fluidsOf(layer, depth_m),
+    ...(chain ? { chain } : {}),
+  };
 }
 
 /** Fill lies on the lower leaf; more of it than fits is cut off at the top. */
@@ -114,5 +122,5 @@ function fluidsOf(cavity: Cavity, depth_m: number): FluidLayer[] {
 
 /** Whether supports carry force to the leaf below. */
 export function holdsLowerLeaf(layer: InterlayerModel): boolean {
-  return layer.kind === 'cavity' && layer.chain?.lower !== undefined;
+  return layer.kind === 'cavity' && holding(layer.chain) !== undefined;
 }

@@ -28,6 +28,8 @@ export interface ModelConstants {
   readonly cavityAbsorption: number;
   /** Absorption coefficient of the edges of a cavity without joists. Set by hand to double glazing of EN 12758 (METHOD.md). */
   readonly openCavityEdgeAbsorption: number;
+  /** Part of its edges along which a leaf on joists of its own meets the other leaf in the walls around. Set by hand (METHOD.md). */
+  readonly sharedEdge: number;
   /** Loss factor of channels, clips and hangers. */
   readonly supportLossFactor: number;
   /** Least loss factor of a slab sheet laid on boards or on a mat: friction at the interface and at the edges. */
@@ -35,19 +37,20 @@ export interface ModelConstants {
 }
 
 export const MODEL_CONSTANTS: ModelConstants = {
-  bayLossFactor: 0.272,
-  channelStiffness_N_m: 3.2e5,
-  channelExponent: 0.952,
-  clipStiffness_N_m: 8.55e5,
+  bayLossFactor: 0.275,
+  channelStiffness_N_m: 3.3e5,
+  channelExponent: 0.924,
+  clipStiffness_N_m: 8.2e5,
   clipExponent: 0.3,
-  studStiffness_N_m2: 3.06e5,
-  studExponent: 1.24,
-  nearFieldWeight: 0.809,
-  reverberantWeight: 0.411,
-  deckImpactLossFactor: 0.359,
-  joistInertiaLimit_Hz: 145,
-  cavityAbsorption: 0.104,
+  studStiffness_N_m2: 2.96e5,
+  studExponent: 1.19,
+  nearFieldWeight: 0.819,
+  reverberantWeight: 0.427,
+  deckImpactLossFactor: 0.348,
+  joistInertiaLimit_Hz: 144,
+  cavityAbsorption: 0.108,
   openCavityEdgeAbsorption: 0.2,
+  sharedEdge: 0.03,
   supportLossFactor: 0.1,
   toppingLossFactor: 0.11,
 };

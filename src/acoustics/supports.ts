@@ -1,6 +1,7 @@
 import type { Cavity } from './construction.ts';
 import type { Lattice } from './fastening-impedance.ts';
 import type { ModelConstants } from './model-constants.ts';
+import type { PlateEdges } from './resonant-radiation.ts';
 
 /** The mechanical way from the leaf above a cavity to the leaf below, per m² of floor where it says so. */
 export interface SupportChain {
@@ -12,6 +13,13 @@ export interface SupportChain {
   readonly spring?: SupportSpring;
   /** Fastenings of the lower leaf; absent where nothing holds it to the joists (ceiling joists of its own). */
   readonly lower?: Lattice;
+  /** Where a leaf on joists of its own meets the other all the same: in the walls around, as lines across the floor. */
+  readonly edges?: Lattice;
+}
+
+/** What passes force on to the lower leaf; absent where nothing does. */
+export function holding(chain: SupportChain | undefined): Lattice | undefined {
+  return chain?.lower ?? chain?.edges;
 }
 
 export interface SupportSpring {
@@ -28,6 +36,7 @@ export const USUAL_SPACING_m = { screws: 0.406, channelLines: 0.61, furringLines
 export function supportChain(
   cavity: Cavity,
   carriedMass_kg_m2: number,
+  { area_m2, perimeter_m }: PlateEdges,
   constants: ModelConstants,
 ): SupportChain | undefined {
   const framed = cavity.joists !== 'none';
@@ -39,7 +48,7 @@ export function supportChain(
     upper: framed ? { line_m: cavity.joistSpacing_m, point_m: screws } : (lower as Lattice),
     joistMass_kg_m2: framed ? joistMass_kg_m(cavity) / cavity.joistSpacing_m : 0,
     ...(spring ? { spring } : {}),
-    ...(lower ? { lower } : {}),
+    ...(lower ? { lower } : { edges: { line_m: area_m2 / (constants.sharedEdge * perimeter_m), point_m: screws } }),
   };
 }
 
@@ -94,12 +103,29 @@ function supportSpring(
 const USUAL_HANGER_Hz = 10;
 
 /** Sheet thickness of cold-formed steel: wall studs up to 155 mm deep are light gauge, floor joists structural. */
-const STEEL_m = { stud: 0.0005, joist: 0.0014, deepestStud: 0.155 };
+const STEEL_m = { stud: 0.0005, joist: 0.0014, deepestStud: 0.155, widestFlange: 0.05 };
 
-/** The flange of a channel section bends like a plate: stiffness per length goes with the cube of the sheet. */
+/** Depth of the stud that `studStiffness_N_m2` is stated for. */
+const USUAL_STUD_m = 0.0635;
+
+/** Boards pull on a flange in its middle, but no farther from the web than this; common practice, no source. */
+const SCREW_m = 0.016;
+
+/** Stiffness across the flanges, per length, that of the usual stud scaled by sheet thickness, depth and flanges. */
 function steelStiffness_N_m2(cavity: Cavity, constants: ModelConstants): number {
   const joist = cavity.depth_m > STEEL_m.deepestStud;
-  return constants.studStiffness_N_m2 * (joist ? (STEEL_m.joist / STEEL_m.stud) ** 3 : 1);
+  const softer = flangeGive_m3(cavity.joistWidth_m, cavity.depth_m) / flangeGive_m3(2 * SCREW_m, USUAL_STUD_m);
+  return (constants.studStiffness_N_m2 * (joist ? (STEEL_m.joist / STEEL_m.stud) ** 3 : 1)) / softer;
+}
+
+/**
+ * What a channel section gives across its flanges, times the bending stiffness B of its sheet: a force per length F, a beside
+ * the web of height h, bends the web by the moment Fa, which turns both flanges and moves them apart by Fa²h/B; each
+ * flange bends by Fa³/3B besides (beam theory).
+ */
+function flangeGive_m3(flange_m: number, web_m: number): number {
+  const a = Math.min(flange_m / 2, SCREW_m);
+  return a * a * web_m + (2 / 3) * a * a * a;
 }
 
 const SOFTWOOD_kg_m3 = 450;
@@ -123,7 +149,7 @@ export function joistMass_kg_m({ joists, joistWidth_m: width, depth_m: depth }: 
       return (4 / 3) * SOFTWOOD_kg_m3 * flanges;
     case 'cold-formed-steel': {
       const sheet = depth > STEEL_m.deepestStud ? STEEL_m.joist : STEEL_m.stud;
-      return STEEL_kg_m3 * sheet * (depth + 2 * Math.min(width, 0.05));
+      return STEEL_kg_m3 * sheet * (depth + 2 * Math.min(width, STEEL_m.widestFlange));
     }
   }
 }
@@ -144,7 +170,7 @@ export function joistBending_Nm2({ joists, joistWidth_m: width, depth_m: depth }
       return SOFTWOOD_Pa * 2 * width * flange * ((depth - flange) / 2) ** 2;
     case 'cold-formed-steel': {
       const sheet = depth > STEEL_m.deepestStud ? STEEL_m.joist : STEEL_m.stud;
-      return STEEL_Pa * sheet * (depth ** 3 / 12 + 2 * Math.min(width, 0.05) * (depth / 2) ** 2);
+      return STEEL_Pa * sheet * (depth ** 3 / 12 + 2 * Math.min(width, STEEL_m.widestFlange) * (depth / 2) ** 2);
     }
   }
 }

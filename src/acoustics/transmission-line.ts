@@ -1,4 +1,4 @@
-import { bay4_m4, insideKx2 } from './air-in-bays.ts';
+import { type Bays, insideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
@@ -50,7 +50,7 @@ export class TransmissionLine {
   readonly #matRe: Float64Array;
   readonly #matIm: Float64Array;
   readonly #firstFluid: Int32Array;
-  readonly #bay4: Float64Array;
+  readonly #bays: readonly (Bays | undefined)[];
   readonly #fluids: Float64Array;
   readonly #velocityRe: Float64Array;
   readonly #velocityIm: Float64Array;
@@ -77,13 +77,12 @@ export class TransmissionLine {
     this.#matRe = new Float64Array(n);
     this.#matIm = new Float64Array(n);
     this.#matrices = new Float64Array(8 * n);
-    this.#bay4 = new Float64Array(n);
     this.#firstFluid = new Int32Array(n + 1);
+    this.#bays = model.interlayers.map((layer) => (layer.kind === 'cavity' ? layer.bays : undefined));
     let fluids = 0;
     model.interlayers.forEach((layer, i) => {
       this.#firstFluid[i] = fluids;
       if (layer.kind === 'cavity') {
-        this.#bay4[i] = bay4_m4(layer);
         fluids += layer.fluids.length;
       } else this.#isMat[i] = 1;
       this.#firstFluid[i + 1] = fluids;
@@ -178,7 +177,7 @@ export class TransmissionLine {
     this.#evanescent = evanescent;
     for (let i = 0; i + 1 < this.#leaves; i++) {
       if (this.#isMat[i]) continue;
-      along[0] = insideKx2(this.#bay4[i]!, this.#numbers[AT.k02]! * s2);
+      along[0] = insideKx2(this.#bays[i]!, this.#numbers[AT.k02]! * s2);
       fluidStack(this.#fluids, this.#firstFluid[i]!, this.#firstFluid[i + 1]!, along, this.#matrices, 8 * i);
     }
     return this;

@@ -27,7 +27,7 @@ export const PATH_MARKS: Readonly<Record<PathName, PathMark>> = {
   },
   supports: {
     label: 'supports',
-    description: 'through joists, channels, clips or screws',
+    description: 'through joists, channels, clips, screws or common bearings',
     dash: '2 2',
     tint: 0,
     hatchWidth: 0.9,

@@ -1,4 +1,5 @@
 import type { Construction } from '#src/acoustics/construction.ts';
+import { floorEdges } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { naturalFrequency_Hz } from '#src/acoustics/natural-frequency.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
@@ -14,7 +15,7 @@ export function usualSupport(construction: Construction, index: number): Partial
   if (cavity?.kind !== 'cavity') return {};
   const supportHeight_m = plain(cavityDepth_m(cavity) - cavity.depth_m);
   const carried_kg_m2 = carriedMass_kg_m2(construction, index);
-  const chain = supportChain(cavity, carried_kg_m2, MODEL_CONSTANTS);
+  const chain = supportChain(cavity, carried_kg_m2, floorEdges(construction), MODEL_CONSTANTS);
   if (!chain?.lower) return { supportHeight_m };
   const { lower, spring } = chain;
   const isDirect = cavity.support === 'direct';
