@@ -50,20 +50,39 @@ function mechanismInWords(mechanism: Mechanism, region: Region, context: Sentenc
     case 'mass':
       return `the floor moves as one, and its mass holds the sound back: ${formatQuantity(prediction.surfaceMass_kg_m2, 'surface-mass', units)}${slope}${towards(region, prediction)}`;
     case 'double-leaf':
-      return `the leaves move each on its own${given(', above f0 = ', at)}${slope}`;
+      return `${eachOnItsOwn(region, prediction)}${slope}`;
     case 'stiffness':
       return `the floor is held by its stiffness${given(', below its first mode at ', at)}`;
     case 'cavity-mode':
-      return `the air in the cavity resonates (${named?.name ?? 'across its depth'})${given(': first at ', at)}`;
+      return `the air in ${severalCavities(prediction) ? 'a' : 'the'} cavity resonates: ${named?.name ?? 'half a wavelength fits across its depth'}${given(' at ', at)}`;
     case 'coincidence':
       return `bending waves in ${leafOf(named)} run as fast as sound${given(': fc = ', at)}${dip(region, context)}`;
     case 'bay-resonance':
-      return `${named?.name ?? 'a board swings between its fastenings'}${given(' at ', at)}`;
+      return `${named?.name ?? 'a board swings between its fastenings'}${given(': resonance at ', at)}`;
     case 'supports':
     case 'flanking':
     case 'leak':
       return pathInWords(region, context);
   }
+}
+
+function severalCavities({ resonances_Hz }: Prediction): boolean {
+  return resonances_Hz.filter(({ kind }) => kind === 'cavity').length > 1;
+}
+
+/** Leaves on several springs come apart one after the other: above the last f0 alone does each move on its own. */
+function eachOnItsOwn({ first, last }: Region, { bands_Hz, resonances_Hz }: Prediction): string {
+  const bounces_Hz = resonances_Hz
+    .filter(({ kind }) => kind === 'mass-spring-mass' || kind === 'floating')
+    .map((r) => r.frequency_Hz);
+  const below = bounces_Hz.filter((f) => f < bands_Hz[first]!);
+  const above = bounces_Hz.filter((f) => f > bands_Hz[last]!);
+  const [lowest, highest] = [Math.min(...below), Math.max(...below)];
+  if (below.length > 0 && above.length > 0)
+    return `some leaves move on their own, others still together: between f0 = ${hertzText(highest)} and f0 = ${hertzText(Math.min(...above))}`;
+  const of =
+    below.length > 1 ? `every f0 (${hertzText(lowest)} to ${hertzText(highest)})` : `f0 = ${hertzText(lowest)}`;
+  return `the leaves move each on its own${below.length === 0 ? '' : `, above ${of}`}`;
 }
 
 /** "the upper leaf: bending waves as fast as sound" is about the upper leaf. */

@@ -111,6 +111,59 @@ describe('sentences', () => {
     );
   });
 
+  const bounce = (frequency_Hz: number) => ({ frequency_Hz, name: 'made up', kind: 'mass-spring-mass' as const });
+  const across = (frequency_Hz: number, name = 'half a wavelength fits between the leaves') => ({
+    frequency_Hz,
+    name,
+    kind: 'cavity' as const,
+  });
+
+  test.each([
+    ['one spring', [31], 'the leaves move each on its own, above f0 = 31 Hz'],
+    ['two springs, above both', [31, 70], 'the leaves move each on its own, above every f0 (31 Hz to 70 Hz)'],
+    [
+      'two springs, between them',
+      [31, 900],
+      'some leaves move on their own, others still together: between f0 = 31 Hz and f0 = 900 Hz',
+    ],
+    [
+      'four springs, between the second and the third',
+      [20, 31, 900, 1200],
+      'some leaves move on their own, others still together: between f0 = 31 Hz and f0 = 900 Hz',
+    ],
+  ])('which leaves move on their own depends on every f0: %s', (_name, bounces_Hz, words) => {
+    const region = {
+      first: 3,
+      last: 4,
+      path: 'direct',
+      mechanism: 'double-leaf',
+      frequency_Hz: bounces_Hz[0]!,
+    } as const;
+    expect(sentence(region, { resonances_Hz: bounces_Hz.map(bounce) })).toBe(`From 100 to 125 Hz ${words}.`);
+  });
+
+  test('a cavity bears the frequency at which half a wavelength fits, and the leaves where there are several', () => {
+    const region = { first: 0, last: 2, path: 'direct', mechanism: 'cavity-mode', frequency_Hz: 57 } as const;
+    const words = 'half a wavelength fits between the leaves at 57 Hz';
+    expect(sentence(region, { resonances_Hz: [bounce(16), across(57)] })).toBe(
+      `Up to 80 Hz the air in the cavity resonates: ${words}.`,
+    );
+    const several = [across(57, 'half a wavelength fits between leaf 3 and the lower leaf'), across(600)];
+    expect(sentence(region, { resonances_Hz: several })).toBe(
+      'Up to 80 Hz the air in a cavity resonates: half a wavelength fits between leaf 3 and the lower leaf at 57 Hz.',
+    );
+  });
+
+  test('a board between its fastenings bears its resonance, which may lie beside the bands it rules', () => {
+    const resonances_Hz = [
+      { frequency_Hz: 344, name: 'the upper leaf swings between its fastenings', kind: 'bay' as const },
+    ];
+    const region = { first: 7, last: 8, path: 'direct', mechanism: 'bay-resonance', frequency_Hz: 344 } as const;
+    expect(sentence(region, { resonances_Hz })).toBe(
+      'From 250 to 315 Hz the upper leaf swings between its fastenings: resonance at 344 Hz.',
+    );
+  });
+
   test('mass bears the mass and the slope that the bands have', () => {
     const R_dB = BANDS_HZ.map((_, i) => 20 + 2 * i);
     const region = { first: 3, last: 8, path: 'direct', mechanism: 'mass' } as const;
