@@ -161,7 +161,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
                 return html`<li class=${own ? 'own' : ''}>
                   ${scenarioSample(scenario)}
                   <span class="visually-hidden">${scenario.name}: </span
-                  >${describeValue(parameter, values[parameter.key]!, notebook.units)}
+                  ><span class="value">${describeValue(parameter, values[parameter.key]!, notebook.units)}</span>
                   ${own ? html`<span class="mark">${changedFrom(notebook, scenario.parent)}</span>` : nothing}
                 </li>`;
               })}

@@ -12,7 +12,7 @@ export const parametersStyles = css`
     display: grid;
     grid-column: 1 / -1;
     grid-template-columns: subgrid;
-    align-items: end;
+    align-items: start;
     padding: var(--space-3) 0;
     border-bottom: 1px solid var(--hairline);
   }
@@ -22,9 +22,6 @@ export const parametersStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
     line-height: 1.25;
-  }
-  .row {
-    align-items: start;
   }
   .row:last-of-type {
     border-bottom: 0;
@@ -147,15 +144,24 @@ export const parametersStyles = css`
     }
     .values li {
       display: inline-flex;
-      align-items: center;
+      align-items: flex-start;
       gap: var(--space-2);
       text-align: left;
     }
     .values .line-sample {
       display: inline-block;
+      margin-top: calc(0.7em - 6px);
+    }
+    /* The value in one line; what it was changed from gets the room that is left. */
+    .values .value {
+      flex: none;
+    }
+    .values .own .value {
+      max-width: 60%;
     }
     .values .mark {
-      display: inline;
+      flex: 1;
+      line-height: inherit;
     }
   }
   .host {

@@ -56,6 +56,7 @@ export class FieldPart extends LitElement {
         min-width: calc(9rem + 7rem * var(--columns));
       }
       thead .number {
+        vertical-align: top;
         white-space: normal;
       }
       thead .line-sample {

@@ -45,7 +45,9 @@ export const ratingsStyles = css`
     position: sticky;
     left: 0;
   }
+  /* Samples in one line, however far the names below them run. */
   thead .number {
+    vertical-align: top;
     white-space: normal;
   }
   thead .line-sample {

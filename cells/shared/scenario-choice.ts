@@ -46,6 +46,17 @@ export const scenarioChoiceStyles = css`
     padding: 0;
     border: 0;
   }
+  /* Beside the first line of the name, 1.4 em high. */
+  fieldset.scenario-choice > label {
+    align-items: flex-start;
+  }
+  .scenario-choice input {
+    flex: none;
+    margin-top: calc(0.7em - 0.5rem);
+  }
+  .scenario-choice .line-sample {
+    margin-top: calc(0.7em - 6px);
+  }
   .scenario-choice span {
     overflow-wrap: anywhere;
   }

@@ -94,7 +94,12 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
           padding-right: var(--space-2);
         }
         .totals th[scope="row"] {
-          min-width: 6rem;
+          min-width: 6.5rem;
+        }
+        /* Beside it there is no room for a name. */
+        .totals .who {
+          flex-direction: column;
+          gap: 0;
         }
       }
       .caution {

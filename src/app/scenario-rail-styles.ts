@@ -38,7 +38,7 @@ export const scenarioRailStyles = css`
   }
   .top {
     display: flex;
-    align-items: center;
+    align-items: flex-start;
     gap: var(--space-2);
   }
   .pick {
@@ -46,8 +46,19 @@ export const scenarioRailStyles = css`
     min-width: 0;
     cursor: pointer;
   }
+  /* What stands beside the name stands beside its first line, 1.4 em high. */
+  .top > label.pick {
+    align-items: flex-start;
+  }
   .pick input {
     flex: none;
+    margin-top: calc(0.7em - 0.5rem);
+  }
+  .pick .line-sample {
+    margin-top: calc(0.7em - 6px);
+  }
+  .top > .icon {
+    margin-top: calc(0.7em - 0.9375rem);
   }
   .name {
     overflow-wrap: anywhere;
@@ -101,9 +112,12 @@ export const scenarioRailStyles = css`
   }
   .names span {
     display: inline-flex;
-    align-items: center;
+    align-items: flex-start;
     gap: var(--space-1);
     overflow-wrap: anywhere;
+  }
+  .names .line-sample {
+    margin-top: calc(0.75em - 6px);
   }
   .names .working {
     color: var(--ink);
