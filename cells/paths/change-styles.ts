@@ -157,8 +157,14 @@ export const changeStyles = css`
       width: 7.5rem;
       min-width: 7.5rem;
     }
+    table {
+      width: 100%;
+    }
     .effect {
       min-width: 0;
+    }
+    .effect,
+    .sample {
       print-color-adjust: exact;
     }
   }

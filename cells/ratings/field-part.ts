@@ -103,7 +103,8 @@ export class FieldPart extends LitElement {
 
   override render() {
     const { cell, open } = this;
-    return html`<details ?open=${open} @toggle=${this.#onToggle}>
+    const isEmpty = cell.receivingVolume_m3 === undefined;
+    return html`<details class=${isEmpty ? 'screen-only' : ''} ?open=${open} @toggle=${this.#onToggle}>
       <summary>As it would be measured in the building</summary>
       ${open ? this.#entries() : nothing}
       ${open && cell.receivingVolume_m3 !== undefined ? this.#table(cell.receivingVolume_m3) : nothing}
@@ -113,7 +114,7 @@ export class FieldPart extends LitElement {
   #entries() {
     const { units } = this.notebook;
     const usual = `${formatQuantity(FURNISHED_ROOM_S, 'time', units)}, as furnished`;
-    return html`<p class="note">
+    return html`<p class="note screen-only">
         Type the size of the room below. Levels there depend on its volume and on how long sound stays in it; the floor's
         own area comes from the stack.
       </p>

@@ -157,8 +157,13 @@ export const ratingsStyles = css`
       overflow-wrap: anywhere;
     }
     .ratings th[scope="row"] {
-      position: static;
       min-width: 0;
+    }
+    /* As high as its text, so that it shares the line of the numbers. */
+    .ratings th[scope="row"] button {
+      display: inline;
+      min-height: 0;
+      line-height: inherit;
     }
     .ratings .group {
       break-after: avoid;

@@ -329,6 +329,11 @@ export const controlStyles = css`
     .caution {
       break-inside: avoid;
     }
+    /* Paper does not scroll, and the ground of a head that stays in sight would cover the hairlines. */
+    th {
+      position: static !important;
+      background: none !important;
+    }
     p {
       orphans: 2;
       widows: 2;

@@ -15,5 +15,8 @@ export const foldStyles = css`
     details:not([open]) {
       display: none;
     }
+    summary {
+      break-after: avoid;
+    }
   }
 `;

@@ -35,4 +35,10 @@ export const pictureCellStyles = css`
     max-width: 11rem;
     white-space: normal;
   }
+  @media print {
+    /* Not a single row at the foot of a page. */
+    table.bands tbody tr:nth-child(-n + 4) {
+      break-after: avoid;
+    }
+  }
 `;

@@ -54,6 +54,17 @@ test('a page may end within a cell, but neither in a picture, the ratings or a l
   for (const { after } of await breaks('ratings-cell .counted')) expect(after).toBe('avoid');
 });
 
+test('no head of a table stays in sight on paper: its ground would cover the hairlines', async () => {
+  const heads = await opened.page.locator('th').evaluateAll((all) =>
+    all.map((th) => {
+      const { position, backgroundColor } = getComputedStyle(th);
+      return `${position} on ${backgroundColor}`;
+    }),
+  );
+  expect(heads.length).toBeGreaterThan(20);
+  expect([...new Set(heads)]).toEqual(['static on rgba(0, 0, 0, 0)']);
+});
+
 test('paths on paper say whose they are and of which sound', async () => {
   const paths = opened.page.locator('paths-cell');
   await expectSoon(paths.getByRole('radio')).toHaveCount(0);

@@ -44,6 +44,9 @@ export class SwingRow extends LitElement {
         font-size: var(--size-small);
         overflow-wrap: anywhere;
       }
+      b {
+        white-space: nowrap;
+      }
       figcaption svg {
         margin-top: 0.2em;
       }
