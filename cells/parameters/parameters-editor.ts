@@ -58,7 +58,8 @@ export class ParametersEditor extends LitElement {
         gap: var(--space-2) var(--space-3);
       }
       .line .name {
-        flex: 1 1 12rem;
+        flex: 1 1 7rem;
+        min-width: 0;
       }
       .limits input {
         width: 6.5rem;

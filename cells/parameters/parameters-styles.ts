@@ -114,6 +114,7 @@ export const parametersStyles = css`
     font-size: var(--size-small);
     font-weight: 400;
     line-height: 1.25;
+    text-wrap: balance;
     color: var(--accent);
   }
 

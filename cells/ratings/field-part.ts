@@ -53,11 +53,13 @@ export class FieldPart extends LitElement {
       }
       table {
         width: auto;
-        min-width: calc(9rem + 7rem * var(--columns));
+        min-width: calc(9rem + 6rem * var(--columns));
       }
       thead .number {
         vertical-align: top;
         white-space: normal;
+        width: 6rem;
+        min-width: 4.5rem;
       }
       thead .line-sample {
         display: block;

@@ -106,6 +106,15 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         max-width: var(--reading-width);
         margin: var(--space-3) 0 var(--space-5);
       }
+      .around {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        column-gap: var(--space-4);
+      }
+      .around button {
+        margin-left: calc(-1 * var(--space-2));
+      }
       .frequencies {
         max-width: var(--reading-width);
         margin: 0 0 var(--space-4);

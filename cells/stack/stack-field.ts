@@ -65,7 +65,7 @@ export class StackField extends LitElement {
       }
       .note,
       .error {
-        margin: 0;
+        margin: 0.2rem 0 0;
         line-height: 1.3;
       }
       @media (max-width: 30rem) {
