@@ -55,8 +55,8 @@ export const cellFrameStyles = css`
    * guesses.
    */
   .body {
-    margin: -0.5rem;
-    padding: 0.5rem;
+    margin: -0.5rem -0.75rem;
+    padding: 0.5rem 0.75rem;
     contain-intrinsic-height: auto 36rem;
   }
   :host([pending]) .body {

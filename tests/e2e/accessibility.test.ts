@@ -134,6 +134,39 @@ test.each([
   await context.close();
 });
 
+/** A cell paints nothing outside of itself: 2 px of outline, 2 px away, must lie within. */
+test.each([360, 1280])('at %d px no cell cuts off the outline of a button that has the focus', async (width) => {
+  const { context, page } = await freshPage(browser, inject('baseURL'), { viewport: { width, height: 900 } });
+  await page.goto('/');
+  await openNotebook(page, practiceRoom());
+  const { seen, cut } = await page.locator('cell-frame').evaluateAll((frames) => {
+    const buttonsIn = (root: ParentNode): HTMLElement[] =>
+      [...root.querySelectorAll<HTMLElement>('*')].flatMap((element) => {
+        if (element.matches('.scroll')) return [];
+        return [
+          ...(element.matches('button') && element.checkVisibility() ? [element] : []),
+          ...(element.shadowRoot ? buttonsIn(element.shadowRoot) : []),
+        ];
+      });
+    const cut: string[] = [];
+    let seen = 0;
+    for (const frame of frames) {
+      const body = frame.shadowRoot!.querySelector('.body')!;
+      const { left, right } = body.getBoundingClientRect();
+      for (const button of buttonsIn(body)) {
+        const box = button.getBoundingClientRect();
+        if (button.closest('.scroll')) continue;
+        seen += 1;
+        if (box.left - 4 < left || box.right + 4 > right) cut.push(button.textContent!.trim());
+      }
+    }
+    return { seen, cut };
+  });
+  expect(seen).toBeGreaterThan(15);
+  expect(cut).toEqual([]);
+  await context.close();
+});
+
 test('in forced colours the chosen scenario and the focus stay visible', async () => {
   const { context, page } = await freshPage(browser, inject('baseURL'), { forcedColors: 'active' });
   await page.goto('/');
