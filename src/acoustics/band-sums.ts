@@ -1,5 +1,6 @@
 import { Airborne } from './airborne.ts';
 import { type Azimuth, azimuths } from './azimuths.ts';
+import { bayResonance_Hz } from './bay-resonance.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -59,6 +60,8 @@ export class BandSums implements Integrand {
   readonly #airborne: Airborne | undefined;
   readonly #impact: Impact;
   readonly #turns: readonly Azimuth[];
+  /** From here on leaves screwed to joists swing between them, so often that their force ripples over a band. */
+  readonly #swinging_Hz: number;
   readonly #sum: SettledSum;
 
   /** @param wanted 'struck' leaves all that is airborne at 0. */
@@ -70,6 +73,7 @@ export class BandSums implements Integrand {
     this.#airborne = wanted === 'both' ? new Airborne(model, quadrature, this.#reverberant) : undefined;
     this.#impact = new Impact(model, quadrature, this.#reverberant);
     this.#turns = azimuths(model.orthotropic);
+    this.#swinging_Hz = firstSwing_Hz(model);
     this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, quadrature.mostBandHalvings);
   }
 
@@ -119,7 +123,8 @@ export class BandSums implements Integrand {
     const finer = peakFrequencies + (fast ? MORE_POINTS_PER_TEN * Math.ceil(beats / 10) : 0);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
     const uneven = this.#model.orthotropic || (beats > BEATING && beats < BEATEN_OUT);
-    const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : frequencies, finer);
+    const smooth = frequencies + (edges.upper_Hz > this.#swinging_Hz ? 1 : 0);
+    const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : smooth, finer);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
     return energies(sums, Math.log(edges.upper_Hz / edges.lower_Hz));
   }
@@ -160,6 +165,15 @@ function energies(sums: Float64Array, logWidth: number): Energies {
     struckDirect: sums[AT.struckDirect]!,
     struckSupports: sums[AT.struckSupports]!,
   };
+}
+
+/** First resonance of a leaf between the joists that it is screwed to on both sides of a cavity; Infinity without. */
+function firstSwing_Hz({ interlayers, plates }: FloorModel): number {
+  return interlayers.reduce((first, layer, i) => {
+    if (layer.kind === 'mat' || layer.cavity.support !== 'direct' || !layer.chain) return first;
+    const { line_m } = layer.chain.upper;
+    return Math.min(first, bayResonance_Hz(plates[i]!, line_m), bayResonance_Hz(plates[i + 1]!, line_m));
+  }, Infinity);
 }
 
 function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: ExactBand): boolean {

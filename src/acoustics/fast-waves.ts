@@ -6,7 +6,7 @@ import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
-import { SlowWaveRadiation } from './slow-wave-radiation.ts';
+import { EdgeRadiation, SlowWaveRadiation } from './slow-wave-radiation.ts';
 import { supportRadiation } from './support-radiation.ts';
 import { holding } from './supports.ts';
 import { TransmissionLine } from './transmission-line.ts';
@@ -29,7 +29,7 @@ export class FastWaves implements Integrand {
   /** Of the last leaf. */
   readonly slow = new SlowWaveRadiation();
   /** Of the first leaf: as well as its edges radiate slow waves, sound excites them there. */
-  readonly slowFirst: SlowWaveRadiation;
+  readonly slowFirst: EdgeRadiation;
   readonly free: FreeBendingWaves;
   readonly cavities: CavityResonances;
   /** What each interlayer's lower leaf radiates through its fastenings, W per (N/m²)²; 0 where it has none. */
@@ -63,7 +63,7 @@ export class FastWaves implements Integrand {
     this.supportPower = new Float64Array(model.interlayers.length);
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
     const oneEdge = model.leafEdges[0] === model.leafEdges[leaves - 1];
-    this.slowFirst = oneEdge ? this.slow : new SlowWaveRadiation();
+    this.slowFirst = oneEdge ? this.slow : new EdgeRadiation();
     const goesOn = model.interlayers.slice(0, -1).some(holdsLowerLeaf);
     this.#moving = goesOn ? leaves : 0;
     this.#numbers = SINGLE + leaves - 1 + 2 * this.#moving;

@@ -20,6 +20,9 @@ export interface Complex {
   im: number;
 }
 
+/** From s b so large on coth(sb/2) is 1, to 1e-5. */
+const ALL_BUT_ONE = 12;
+
 /** Rows summed one by one before the asymptote takes over, in units of the bending wave number. */
 const FAR = 1.5;
 const MOST_ROWS = 60;
@@ -112,7 +115,7 @@ function cothTerm(b: number, s2Re: number, s2Im: number, out: Complex): void {
   const sIm = Math.sqrt(Math.max((modulus - s2Re) / 2, 0)) * (s2Im < 0 ? -1 : 1);
   let cRe = 1;
   let cIm = 0;
-  if (sRe * b < 20) {
+  if (sRe * b < ALL_BUT_ONE) {
     // coth z = (1+e)/(1−e), e = exp(−2z) = exp(−sb)
     const decay = Math.exp(-sRe * b);
     const eRe = decay * Math.cos(sIm * b);

@@ -42,7 +42,8 @@ export class FreeBendingWaves {
     const { plates, air } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
     const omega2 = omega * omega;
-    const k04 = (omega / air.soundSpeed_m_s) ** 4;
+    const k02 = omega2 / (air.soundSpeed_m_s * air.soundSpeed_m_s);
+    const k04 = k02 * k02;
     const { mu, fourth } = this;
     for (let group = 0; group + 1 < this.#groups.length; group++) {
       const first = this.#groups[group]!;

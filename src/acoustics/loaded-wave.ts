@@ -10,7 +10,8 @@ const SLOWEST = 1e-4;
 /** ρ0ω²/k0⁵: what a face that moves with the leaf adds to `load` below, per 1/B of the leaf, N·m. */
 export function loadPerFace_Nm(f_Hz: number, { density_kg_m3, soundSpeed_m_s }: Air): number {
   const omega = 2 * Math.PI * f_Hz;
-  return (density_kg_m3 * omega * omega) / (omega / soundSpeed_m_s) ** 5;
+  const speed2 = soundSpeed_m_s * soundSpeed_m_s;
+  return (density_kg_m3 * soundSpeed_m_s * speed2 * speed2) / (omega * omega * omega);
 }
 
 /**

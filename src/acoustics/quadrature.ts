@@ -47,7 +47,7 @@ export const SHARP_QUADRATURE: Quadrature = {
 export const QUICK_QUADRATURE: Quadrature = {
   frequencies: 2,
   peakFrequencies: 3,
-  angles: 4,
+  angles: 3,
   slowWaves: 3,
   resonance: 2,
   tolerance: 0.1,

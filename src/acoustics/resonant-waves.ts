@@ -9,6 +9,9 @@ import { type Integrand, SettledSum } from './settled-sum.ts';
 /** How far around a resonance its waves are summed, in half-widths. */
 export const RESONANCE_REACH = 8;
 
+/** Points per piece, of a first look at which pieces matter. */
+const ROUGH_POINTS = 1;
+
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();
 
@@ -47,7 +50,7 @@ export class ResonantWaves implements Integrand {
     const nodes = this.#nodes(f_Hz);
     if (!nodes) return 0;
     const rough = this.#sum.over(nodes, this).sums[0]!;
-    return this.#sum.settle(nodes, this, 1 + beside / rough).sums[0]!;
+    return this.#sum.settleFromRough(nodes, this, 1 + beside / rough, this.#points).sums[0]!;
   }
 
   /** Nodes from the first resonance to the last; undefined where no leaf has any slower than sound. */
@@ -83,7 +86,7 @@ export class ResonantWaves implements Integrand {
       const mu = Math.sqrt(s2[j]!);
       if (mu > first && mu < last) nodes.breakAt(mu, width2[j]! / (2 * mu));
     }
-    return nodes.fill(this.#points);
+    return nodes.fill(ROUGH_POINTS);
   }
 
   /** Loss factor of a leaf's free waves; those that mats join share the leaves', whichever. */
