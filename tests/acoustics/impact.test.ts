@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Construction, Covering } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
+import { REFERENCE_COVERING } from '#src/acoustics/standards/iso-717-2-reference-floors.ts';
 import { tappingForce2_N2_Hz } from '#src/acoustics/tapping-machine.ts';
 import { cavity, covering, leaf, mat, sheet } from '../published/reference-constructions.ts';
 import { isolated } from './fixtures.ts';
@@ -79,6 +81,34 @@ describe('floating screeds', () => {
     const f0 = Math.sqrt((20e6 * Math.cbrt(22.5 / 200)) / 22.5) / (2 * Math.PI);
     for (const { f, gain } of dry) {
       if (f > 2 * f0) expect(gain, `${f} Hz`).toBeLessThan(40 * Math.log10(f / f0) + 0.7);
+    }
+  });
+});
+
+describe('coverings', () => {
+  const gain_dB = (floor: Construction, under: Covering) => {
+    const bare = predict(floor);
+    const covered = predict({ ...floor, covering: under });
+    return (band_Hz: number) => {
+      const i = bare.bands_Hz.indexOf(band_Hz);
+      return bare.Ln_dB[i]! - covered.Ln_dB[i]!;
+    };
+  };
+
+  // ISO 717-2:2020, Annex B. 6e5 N/m puts hammer and covering at 174 Hz.
+  it('on a slab do what the reference covering does, within 1.5 dB from 100 to 1000 Hz, each by its stiffness', () => {
+    const gain = gain_dB(isolated(slab(0.14)), { ...covering('carpet'), contactStiffness_N_m: 6e5 });
+    const bands = REFERENCE_COVERING.filter(([band_Hz]) => band_Hz <= 1000);
+    for (const [band_Hz, reference_dB] of bands) {
+      expect(Math.abs(gain(band_Hz) - reference_dB), `${band_Hz} Hz`).toBeLessThan(1.5);
+    }
+  });
+
+  it('change nothing where they neither give way nor weigh anything', () => {
+    const hard = { name: 'hard', surfaceMass_kg_m2: 1e-6, contactStiffness_N_m: 1e12, thickness_m: 1e-3 };
+    for (const floor of [isolated(slab(0.14)), isolated(leaf([sheet('plywood', 0.0159)]))]) {
+      const gain = gain_dB(floor, hard);
+      for (const band_Hz of [50, 200, 800, 3150]) expect(Math.abs(gain(band_Hz)), `${band_Hz} Hz`).toBeLessThan(0.05);
     }
   });
 });
