@@ -23,7 +23,7 @@ export function studyStatus({ state, done = 0, total = 0, onStop, onGoOn }: Stud
               max=${total || 1}
               value=${done}
             ></progress>
-            <span class="late">Changing one number after the other${total > 0 ? `: ${done} of ${total}` : ''} …</span>`
+            <span class="late">Changing one number after the other${total > 0 ? `: ${done} of ${total}` : ''}\u00a0…</span>`
         : nothing
     }
     ${state === 'waiting' ? html`<span class="late">The floor itself is computed first …</span>` : nothing}

@@ -252,6 +252,8 @@ export const controlStyles = css`
   td {
     padding: var(--space-1) var(--space-3) var(--space-1) 0;
     border-bottom: 1px solid var(--hairline);
+    /* The ground of a head that stays in sight must not cover the hairlines. */
+    background-clip: padding-box;
     text-align: left;
     vertical-align: baseline;
     font-weight: 400;

@@ -173,7 +173,7 @@ test('a long study shows how far it has come, and after a second what it has so 
   await expect.element(bar()).toHaveAttribute('value', '3');
   const total = studyOf(practiceRoom(), 'both').numbers.length;
   await expect.element(bar()).toHaveAttribute('max', String(total));
-  await expect.element(page.getByText(`Changing one number after the other: 3 of ${total} …`)).toBeVisible();
+  await expect.element(page.getByText(`Changing one number after the other: 3 of ${total}\u00a0…`)).toBeVisible();
   await expect.element(table()).not.toBeInTheDocument();
   await new Promise((resolve) => setTimeout(resolve, 1000));
   goOn();
