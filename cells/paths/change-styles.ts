@@ -71,6 +71,9 @@ export const changeStyles = css`
   table {
     width: auto;
     font-size: var(--size-small);
+    /* Hairlines of the cells' own: what stays in sight would cover shared ones. */
+    border-collapse: separate;
+    border-spacing: 0;
   }
   th,
   td {
@@ -89,7 +92,7 @@ export const changeStyles = css`
     min-width: 14.5rem;
     padding-left: 0;
     line-height: 1.25;
-    background: var(--paper);
+    background-color: var(--paper);
     white-space: normal;
   }
   .about {
@@ -113,8 +116,8 @@ export const changeStyles = css`
   .nothing {
     color: var(--ink-faint);
   }
-  tfoot tr:first-child > * {
-    border-top: 1px solid var(--hairline-strong);
+  tbody tr:last-child > * {
+    border-bottom-color: var(--hairline-strong);
   }
   .row {
     margin: var(--space-2) 0 0 calc(-1 * var(--space-2));

@@ -7,7 +7,7 @@ export const ratingsStyles = css`
   th[scope="row"] {
     position: sticky;
     left: 0;
-    background: var(--paper);
+    background-color: var(--paper);
     min-width: 9rem;
   }
   th[scope="row"] button {
@@ -39,7 +39,7 @@ export const ratingsStyles = css`
   .ratings thead th:first-child {
     position: sticky;
     left: 0;
-    background: var(--paper);
+    background-color: var(--paper);
   }
   .group span {
     position: sticky;

@@ -28,7 +28,7 @@ export const pictureCellStyles = css`
   table.bands th:first-child {
     position: sticky;
     left: 0;
-    background: var(--paper);
+    background-color: var(--paper);
   }
   table.bands thead th {
     min-width: 5.5rem;

@@ -83,7 +83,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
       .totals :is(th[scope="row"], thead th:first-child) {
         position: sticky;
         left: 0;
-        background: var(--paper);
+        background-color: var(--paper);
       }
       @media (max-width: 30rem) {
         .totals {
