@@ -36,7 +36,11 @@ export function fasteningMobility(
   omega_rad_s: number,
   out: Complex,
 ): Complex {
-  const { line_m: b, point_m: l } = lattice;
+  const { line_m, point_m } = lattice;
+  // The lattice turned by 90° is the same: rows along the longer side are fewer, and beside them sooner alone.
+  const turned = Number.isFinite(point_m) && point_m > line_m;
+  const b = turned ? point_m : line_m;
+  const l = turned ? line_m : point_m;
   // 1/B̃ and κ² = ω √(m'/B̃); √(1/(1+jη)) by half its angle.
   const size = 1 + lossFactor * lossFactor;
   const iRe = 1 / (bending_Nm * size);
@@ -51,16 +55,17 @@ export function fasteningMobility(
   let sumIm = row.im;
   if (Number.isFinite(l)) {
     const q1 = (2 * Math.PI) / l;
-    const rows = Math.min(Math.ceil((FAR * Math.sqrt(k2)) / q1) + 2, MOST_ROWS);
+    const rows = Math.min(Math.ceil((FAR * Math.sqrt(k2)) / q1) + 1, MOST_ROWS);
     for (let nu = 1; nu <= rows; nu++) {
       lineRow(b, nu * q1 * (nu * q1), k2Re, k2Im, row);
       sumRe += 2 * row.re;
       sumIm += 2 * row.im;
     }
-    // Σ_{ν>N} 2·(b/2)·(1 + ⅝κ⁴/q⁴)/(2q³) ≈ b/(4 q1³ M²) · (1 + 5κ⁴/(24 q1⁴ M⁴)), M = N + ½
-    const far = 1 / (q1 * (rows + 0.5)) ** 2;
-    const tail = (b * far) / (4 * q1);
-    const more = (5 / 24) * far * far;
+    // Σ_{ν>N} 2·(b/2)·(1 + ⅝κ⁴/q⁴)/(2q³) with Σ_{ν>N} ν⁻ⁿ ≈ M¹⁻ⁿ/(n−1) · (1 − n(n−1)/24M²), M = N + ½
+    const inverse2 = 1 / ((rows + 0.5) * (rows + 0.5));
+    const far = inverse2 / (q1 * q1);
+    const tail = ((b * far) / (4 * q1)) * (1 - inverse2 / 4);
+    const more = ((5 / 24) * far * far * (1 - 1.75 * inverse2)) / (1 - inverse2 / 4);
     sumRe += tail * (1 + more * (k2Re * k2Re - k2Im * k2Im));
     sumIm += tail * more * 2 * k2Re * k2Im;
   }
