@@ -6,7 +6,8 @@ import type { PlateState } from './leaf-plate.ts';
 /**
  * Nodes in u = cos θ from 0 to 1 for one frequency: broken at Davy's limit and at each leaf's coincidence angle, points
  * crowded to the peak's width. Near coincidence Z ∝ 1 − r²(1−u²)² with r = f/fc, so that the half-width solves
- * 4 r u w + 2 r w² = η + 2ρ0c0/(ωm'u), the second term the radiation damping.
+ * 4 r u w + 2 r w² = η + 2ρ0c0/(ωm'u), the second term the radiation damping; of leaves on a mat with ωB k⁴ of their common
+ * wave in place of ω³m'.
  */
 export function angleNodes(
   nodes: CrowdedNodes,
@@ -17,6 +18,8 @@ export function angleNodes(
 ): CrowdedNodes {
   const { plates, air } = model;
   const omega = 2 * Math.PI * f_Hz;
+  const k02 = (omega * omega) / (air.soundSpeed_m_s * air.soundSpeed_m_s);
+  const perBending = 1 / (k02 * k02);
   nodes.begin().breakAt(1, Infinity);
   if (forced.limit < 1) nodes.breakAt(forced.limit, Infinity);
   let grazing = Infinity;
@@ -24,11 +27,10 @@ export function angleNodes(
   const least = free.joined ? leastLoss(line.states) : undefined;
   for (let i = 0; i < plates.length; i++) {
     const lossFactor = least ?? line.states[i]!.lossFactor;
-    const mass = plates[i]!.surfaceMass_kg_m2;
     const mu = free.mu[i]!;
     const r = 1 / (mu * mu);
-    const radiation = (2 * air.density_kg_m3 * air.soundSpeed_m_s) / (omega * mass);
     if (r > 1) {
+      const radiation = air.density_kg_m3 * air.soundSpeed_m_s * free.facesPerBending[i]! * omega * perBending * r * r;
       const u = Math.sqrt(1 - 1 / r);
       const damping = lossFactor + radiation / Math.max(u, 0.1);
       nodes.breakAt(u, Math.sqrt(u * u + damping / (2 * r)) - u);
