@@ -54,7 +54,7 @@ export class SlowWaves implements Integrand {
       energies[i] = Math.PI * widths[i]! * this.#at(places[i]!, waves);
       all += energies[i]!;
     }
-    const nodes = sharedNodes.begin().breakAt(0, Infinity);
+    const nodes = sharedNodes.begin().breakAt(0, belowGrazing(waves));
     let slowest = 1;
     for (let i = 0; i < energies.length; i++) {
       slowest = Math.max(slowest, places[i]!);
@@ -77,4 +77,11 @@ export class SlowWaves implements Integrand {
     line.at(s, r, true).march(false);
     return r * line.velocity2[line.velocity2.length - 1]! * slow.at(s);
   }
+}
+
+/** How far beyond the speed of sound, along r, the flank of the nearest coincidence reaches; Infinity without. */
+function belowGrazing({ free }: FastWaves): number {
+  let reach = Infinity;
+  for (const mu of free.mu) if (mu < 1) reach = Math.min(reach, Math.sqrt(1 - mu * mu));
+  return reach;
 }
