@@ -56,6 +56,10 @@ type Interval = readonly [least: number, most: number];
 const MOST_LAYERS = 21;
 const SIDE: Interval = [0.3, 100];
 const THICKNESS: Interval = [0, 5];
+/** What is thicker is no plate at any frequency that is heard. */
+const SHEET: Interval = [0, 2];
+/** What is higher is a room with modes of its own, not the air between two leaves. */
+const CAVITY: Interval = [0, 2];
 const DENSITY: Interval = [5, 25000];
 const LOSS: Interval = [1e-4, 2];
 const STIFFNESS_PER_AREA: Interval = [1e3, 1e12];
@@ -72,7 +76,7 @@ function checkLeaf(leaf: Leaf, layer: number): void {
 }
 
 function checkSheet(sheet: Sheet, place: string): void {
-  within('thickness_m', sheet.thickness_m, THICKNESS, place);
+  within('thickness_m', sheet.thickness_m, SHEET, place);
   within('density_kg_m3', sheet.density_kg_m3, DENSITY, place);
   within('youngsModulus_Pa', sheet.youngsModulus_Pa, MODULUS_Pa, place);
   if (sheet.youngsModulusAcross_Pa !== undefined) {
@@ -101,7 +105,7 @@ function checkMat(mat: Mat, layer: number): void {
 
 function checkCavity(cavity: Cavity, layer: number): void {
   const place = `layer ${layer}, cavity`;
-  within('depth_m', cavity.depth_m, THICKNESS, place);
+  within('depth_m', cavity.depth_m, CAVITY, place);
   if (cavity.joists !== 'none') {
     within('joistWidth_m', cavity.joistWidth_m, [0.0003, 2], place);
     within('joistSpacing_m', cavity.joistSpacing_m, [0.03, 20], place);
@@ -109,7 +113,7 @@ function checkCavity(cavity: Cavity, layer: number): void {
   const spacing: Interval = [0.03, 20];
   optional('supportLineSpacing_m', cavity.supportLineSpacing_m, spacing, place);
   optional('supportPointSpacing_m', cavity.supportPointSpacing_m, spacing, place);
-  optional('supportHeight_m', cavity.supportHeight_m, THICKNESS, place);
+  optional('supportHeight_m', cavity.supportHeight_m, CAVITY, place);
   optional('supportStiffness_N_m', cavity.supportStiffness_N_m, POINT_STIFFNESS, place);
   optional('hangerFrequency_Hz', cavity.hangerFrequency_Hz, [0.5, 1000], place);
   if (!Array.isArray(cavity.fill))

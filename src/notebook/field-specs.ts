@@ -104,7 +104,7 @@ export const MAT_FIELDS = {
 
 export const CAVITY_FIELDS = {
   joists: choice('joists', JOIST_LABELS),
-  depth_m: number('depth', 'length', [0, 5], [0, 0.6, 0.005]),
+  depth_m: number('depth', 'length', [0, 2], [0, 0.6, 0.005]),
   joistWidth_m: number('joist width', 'length', [0.001, 1], [0.03, 0.1, 0.001]),
   joistSpacing_m: number('joist spacing', 'length', [0.05, 10], [0.3, 0.8, 0.001]),
   support: choice('ceiling support', SUPPORT_LABELS),

@@ -15,10 +15,10 @@ const mountRatings = (resultsOf?: () => ResultsView) =>
 
 const words = (element: Element | null | undefined) => element?.textContent?.replace(/\s+/g, ' ').trim();
 
-/** Joists of 5 m in one scenario, which only a parameter can make. */
+/** Joists of 2 m in one scenario, which only a parameter can make. */
 function deepJoistsIn(scenario: string): Notebook {
   const whole = setActive(practiceRoom(), scenario);
-  return setStackField(whole, 'floor', ['layers', 1, 'depth_m'], 5);
+  return setStackField(whole, 'floor', ['layers', 1, 'depth_m'], 2);
 }
 
 /** What stands in a row: its head, then a column per shown scenario. */
@@ -149,7 +149,7 @@ test('what several scenarios have outside of what was checked is said once, of a
     element.remove();
     return items.map((item) => ({ words: words(item), samples: item.querySelectorAll('svg').length }));
   };
-  const remark = 'joists 5000 mm deep (checked 63.5 to 457 mm)';
+  const remark = 'joists 2000 mm deep (checked 63.5 to 457 mm)';
   // “Both” is a fork of “Slab on top” and follows it.
   expect(await said(deepJoistsIn('slab'))).toEqual([{ words: `Slab on top, Both: ${remark}`, samples: 2 }]);
   const everywhere = deepJoistsIn('base');
@@ -164,7 +164,7 @@ test('a floor outside of what was checked has a quiet remark per scenario with t
   const { element } = await mountCell(document.createElement('ratings-cell'), deepJoistsIn('hung'), 'ratings');
   const note = page.getByRole('note', { name: 'Outside what was checked' });
   expect(words(note.element().querySelector('ul'))).toBe(
-    'Ceiling on channel: joists 5000 mm deep (checked 63.5 to 457 mm)',
+    'Ceiling on channel: joists 2000 mm deep (checked 63.5 to 457 mm)',
   );
   await page.getByText('What these limits are').click();
   await expect.element(note).toHaveTextContent('457 mm open joists (f4)');

@@ -78,9 +78,9 @@ describe('npm run predict', { timeout: 60_000 }, () => {
   test('what lies outside of what was checked is named, with limits and reason, and predicted all the same', () => {
     const stack = JSON.parse(stackText) as { layers: Record<string, unknown>[] };
     const joists = stack.layers.find((layer) => layer.kind === 'cavity')!;
-    Object.assign(joists, { depth_m: 5 });
+    Object.assign(joists, { depth_m: 2 });
     const deep = JSON.stringify(stack);
-    const remark = 'joists 5000 mm deep (checked 63.5 to 457 mm)';
+    const remark = 'joists 2000 mm deep (checked 63.5 to 457 mm)';
     const { code, out, err } = runCommand('predict', ['--stack', '-', '--json'], deep);
     expect([code, err]).toEqual([0, '']);
     expect((JSON.parse(out) as Printed).scenarios[0]!.stacks[0]!.outsideChecked).toEqual([

@@ -24,7 +24,7 @@ export function sheets(reach: Reach): fc.Arbitrary<Sheet> {
   const real = reach === 'real';
   const all: fc.Arbitrary<Sheet> = fc.record({
     name: fc.constant('sheet'),
-    thickness_m: real ? logUniform(0.006, 0.1) : fc.oneof(fc.constant(0), logUniform(1e-4, 5)),
+    thickness_m: real ? logUniform(0.006, 0.1) : fc.oneof(fc.constant(0), logUniform(1e-4, 2)),
     density_kg_m3: real ? logUniform(300, 2500) : logUniform(5, 25000),
     youngsModulus_Pa: real ? logUniform(1e9, 3e10) : logUniform(1e5, 1.3e12),
     poissonRatio: uniform(0, real ? 0.35 : 0.49),
@@ -64,7 +64,7 @@ export function interlayers(reach: Reach): fc.Arbitrary<Interlayer> {
   const cavity: fc.Arbitrary<Cavity> = fc.record({
     kind: fc.constant('cavity' as const),
     joists: fc.constantFrom<Cavity['joists']>('none', 'solid-timber', 'i-joist', 'open-truss', 'cold-formed-steel'),
-    depth_m: real ? logUniform(0.04, 0.4) : logUniform(1e-5, 5),
+    depth_m: real ? logUniform(0.04, 0.4) : logUniform(1e-5, 2),
     joistWidth_m: logUniform(0.03, 0.1),
     joistSpacing_m: real ? logUniform(0.3, 0.7) : logUniform(0.03, 20),
     support: fc.constantFrom<Cavity['support']>('direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'),
