@@ -4,6 +4,7 @@ import { csvText } from '#src/charts/csv.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
 import { type ShareChartData, shareText } from '#src/charts/share-data.ts';
 import type { Notebook, PathsCell, Scenario } from '#src/notebook/types.ts';
+import { commonSupport } from './common-support.ts';
 import { pathShares } from './path-shares.ts';
 import { regionSentence } from './region-sentences.ts';
 import { regionsOf } from './regions.ts';
@@ -40,7 +41,8 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
     return { ...base, busy, ...failure, empty: `There are no ${sound} paths for this floor.` };
   const regions = regionsOf(prediction, paths, sound);
   const flankingIsFixed = notebook.flanking.kind !== 'by the walls';
-  const context = { prediction, shares: paths, sound, units: notebook.units, flankingIsFixed };
+  const support = commonSupport(notebook, chosen.id, cell.stack);
+  const context = { prediction, shares: paths, sound, units: notebook.units, flankingIsFixed, support };
   const data = { bands_Hz: prediction.bands_Hz, paths, regions };
   return {
     ...base,

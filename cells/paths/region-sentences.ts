@@ -1,4 +1,5 @@
 /** One sentence per region, built from the numbers of the prediction and from nothing else. */
+import type { SupportKind } from '#src/acoustics/construction.ts';
 import type { Mechanism, NamedFrequency, PathName, Prediction } from '#src/acoustics/prediction.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
@@ -15,6 +16,8 @@ export interface SentenceContext {
   readonly units: UnitSystem;
   /** What goes around is a limit, which stays as it is whatever is done to the floor. */
   readonly flankingIsFixed: boolean;
+  /** How the ceiling is held, if every cavity says the same. */
+  readonly support?: SupportKind | undefined;
 }
 
 export function regionSentence(region: Region, context: SentenceContext): string {
@@ -41,7 +44,7 @@ function ruleInWords(region: Region, context: SentenceContext): string {
 
 function mechanismInWords(mechanism: Mechanism, region: Region, context: SentenceContext): string {
   const { prediction, units } = context;
-  const named = namedFrequency(prediction, region.frequency_Hz);
+  const named = namedFrequency(prediction, region);
   const at = region.frequency_Hz === undefined ? undefined : hertzText(region.frequency_Hz);
   const slope = slopeInWords(region, prediction);
   switch (mechanism) {
@@ -102,23 +105,56 @@ const CARRIES: Readonly<Record<PathName, string>> = {
 };
 
 /** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
-function pathInWords({ path, first, last }: Region, { shares, flankingIsFixed }: SentenceContext): string {
-  const values = shares.find((s) => s.path === path)?.shares.slice(first, last + 1) ?? [];
-  const finite = values.filter(Number.isFinite);
-  if (finite.length === 0) return CARRIES[path];
-  const [low, high] = [Math.min(...finite), Math.max(...finite)];
+function pathInWords({ path, first, last }: Region, context: SentenceContext): string {
+  const { shares, prediction, flankingIsFixed, support } = context;
+  const bearings = path === 'supports' && support === 'separate-joists';
+  const carries = bearings ? COMMON_BEARINGS : CARRIES[path];
+  const bands = prediction.bands_Hz
+    .map((band_Hz, i) => ({ band_Hz, share: shares.find((s) => s.path === path)?.shares[i] ?? NaN }))
+    .slice(first, last + 1)
+    .filter(({ share }) => Number.isFinite(share));
+  if (bands.length === 0) return carries;
+  const values = bands.map(({ share }) => share);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
   const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
-  return `${CARRIES[path]}: ${share}${gainInWords(path, { low, high }, flankingIsFixed)}`;
+  const rest =
+    path === 'direct'
+      ? ''
+      : bearings
+        ? BEARINGS_ARE_ASSUMED
+        : path === 'flanking' && flankingIsFixed
+          ? limitInWords(low)
+          : closingInWords(bands);
+  return `${carries}: ${share}${rest}`;
 }
 
+/** As the key of the picture calls it. */
+const COMMON_BEARINGS =
+  'the largest part of the sound goes through common bearings, the walls in which both floor and ceiling rest';
+
+const BEARINGS_ARE_ASSUMED =
+  '; how much crosses there is assumed, a share of the edges, and a ceiling on joists of its own cannot do better than that';
+
+function limitInWords(share: number): string {
+  return `; nothing done to the floor alone gains more than ${levelText(-10 * Math.log10(share))} dB here`;
+}
+
+/** More than this nobody builds or measures, for sound finds another way: common practice, no source. */
+const BUILT_AT_MOST_dB = 15;
+
 /** Nothing where the rest is too little to be told from none: then there is no number to give. */
-function gainInWords(path: PathName, { low, high }: { low: number; high: number }, flankingIsFixed: boolean): string {
-  const isLimit = path === 'flanking' && flankingIsFixed;
-  const gain_dB = -10 * Math.log10(isLimit ? low : 1 - high);
-  if (path === 'direct' || !Number.isFinite(gain_dB)) return '';
-  return isLimit
-    ? `; nothing done to the floor alone gains more than ${levelText(gain_dB)} dB here`
-    : `; closing this path gains up to ${levelText(gain_dB)} dB`;
+function closingInWords(bands: readonly { readonly band_Hz: number; readonly share: number }[]): string {
+  const gains = bands.map(({ band_Hz, share }) => ({ band_Hz, gain_dB: Math.round(-10 * Math.log10(1 - share)) }));
+  const most = gains.reduce((a, b) => (b.gain_dB > a.gain_dB ? b : a));
+  const least_dB = Math.min(...gains.map(({ gain_dB }) => gain_dB));
+  if (!Number.isFinite(most.gain_dB)) return '';
+  const gain =
+    least_dB === most.gain_dB ? `${least_dB} dB` : `${least_dB} to ${most.gain_dB} dB, most at ${most.band_Hz} Hz`;
+  const beyond =
+    most.gain_dB > BUILT_AT_MOST_dB
+      ? `; more than about ${BUILT_AT_MOST_dB} dB can hardly be built or measured, because sound then finds another way`
+      : '';
+  return `; closing this path gains ${gain}${beyond}`;
 }
 
 /** How fast R rises through the region, from a straight line through its bands; undefined with too few bands. */

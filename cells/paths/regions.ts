@@ -51,9 +51,26 @@ function sameFrequency(a: number | undefined, b: number | undefined): boolean {
   return Math.abs(Math.log2(a / b)) < 0.01;
 }
 
-/** The named frequency behind a region. */
-export function namedFrequency(prediction: Prediction, frequency_Hz: number | undefined): NamedFrequency | undefined {
-  return [...prediction.resonances_Hz, ...prediction.criticalFrequencies_Hz].find((n) =>
-    sameFrequency(n.frequency_Hz, frequency_Hz),
-  );
+const KINDS_OF: Partial<Record<Mechanism, readonly NamedFrequency['kind'][]>> = {
+  'mass-spring-mass': ['mass-spring-mass', 'floating'],
+  'double-leaf': ['mass-spring-mass', 'floating'],
+  'cavity-mode': ['cavity'],
+  coincidence: ['critical'],
+  'bay-resonance': ['bay'],
+};
+
+/**
+ * The named frequency behind a region. A bounce and a leaf swinging between its fastenings may lie so close that they read
+ * alike, so the kind that belongs to the mechanism comes first, and of several the nearest.
+ */
+export function namedFrequency(
+  { resonances_Hz, criticalFrequencies_Hz }: Prediction,
+  { mechanism, frequency_Hz }: Pick<Region, 'mechanism' | 'frequency_Hz'>,
+): NamedFrequency | undefined {
+  if (frequency_Hz === undefined) return undefined;
+  const near = [...resonances_Hz, ...criticalFrequencies_Hz]
+    .filter((n) => sameFrequency(n.frequency_Hz, frequency_Hz))
+    .sort((a, b) => Math.abs(a.frequency_Hz - frequency_Hz) - Math.abs(b.frequency_Hz - frequency_Hz));
+  const kinds = mechanism && KINDS_OF[mechanism];
+  return near.find(({ kind }) => kinds?.includes(kind)) ?? near[0];
 }

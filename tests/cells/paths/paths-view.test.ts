@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { largestPath, pathShares } from '#cells/paths/path-shares.ts';
 import { pathsView, sharesCsv } from '#cells/paths/paths-view.ts';
-import { bandsInWords, regionSentence } from '#cells/paths/region-sentences.ts';
+import { bandsInWords, regionSentence, type SentenceContext } from '#cells/paths/region-sentences.ts';
 import { type Region, regionsOf } from '#cells/paths/regions.ts';
+import type { SupportKind } from '#src/acoustics/construction.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
-import type { PathsCell } from '#src/notebook/types.ts';
+import { PATH_MARKS } from '#src/charts/path-marks.ts';
+import type { Notebook, PathsCell } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
 import { percussionNotebook } from '../../charts/percussion-notebook.ts';
 
@@ -92,7 +94,12 @@ describe('sentences', () => {
     expect(bandsInWords({ first, last }, BANDS_HZ)).toBe(words);
   });
 
-  function sentence(region: Region, changes: Partial<Prediction> = {}, flankingIsFixed = true): string {
+  function sentence(
+    region: Region,
+    changes: Partial<Prediction> = {},
+    flankingIsFixed = true,
+    more: Partial<SentenceContext> = {},
+  ): string {
     const prediction = madeUpPrediction(45, changes);
     return regionSentence(region, {
       prediction,
@@ -100,6 +107,7 @@ describe('sentences', () => {
       sound: 'airborne',
       units: 'SI',
       flankingIsFixed,
+      ...more,
     });
   }
 
@@ -164,6 +172,32 @@ describe('sentences', () => {
     );
   });
 
+  test.each([
+    ['bay-resonance', 63.7, 'the upper leaf swings between its fastenings: resonance at 64 Hz'],
+    ['mass-spring-mass', 63.45, 'the leaves bounce on the air: f0 = 63 Hz'],
+  ] as const)(
+    'of two frequencies that lie close the one of the kind is named: %s',
+    (mechanism, frequency_Hz, words) => {
+      const resonances_Hz = [
+        { frequency_Hz: 63.45, name: 'the leaves bounce on the air', kind: 'mass-spring-mass' as const },
+        { frequency_Hz: 63.7, name: 'the upper leaf swings between its fastenings', kind: 'bay' as const },
+      ];
+      const region = { first: 1, last: 1, path: 'direct', mechanism, frequency_Hz } as const;
+      const text = `At 63 Hz ${words}.`;
+      expect(sentence(region, { resonances_Hz })).toBe(text);
+      expect(sentence(region, { resonances_Hz: [...resonances_Hz].reverse() })).toBe(text);
+    },
+  );
+
+  test('of several of a kind the nearest is named', () => {
+    const resonances_Hz = [
+      { frequency_Hz: 63.5, name: 'the upper leaf swings between its fastenings', kind: 'bay' as const },
+      { frequency_Hz: 63.7, name: 'the lower leaf swings between its fastenings', kind: 'bay' as const },
+    ];
+    const region = { first: 1, last: 1, path: 'direct', mechanism: 'bay-resonance', frequency_Hz: 63.7 } as const;
+    expect(sentence(region, { resonances_Hz })).toContain('the lower leaf');
+  });
+
   test('mass bears the mass and the slope that the bands have', () => {
     const R_dB = BANDS_HZ.map((_, i) => 20 + 2 * i);
     const region = { first: 3, last: 8, path: 'direct', mechanism: 'mass' } as const;
@@ -204,7 +238,28 @@ describe('sentences', () => {
     const region = { first: 10, last: 12, path: 'supports', mechanism: 'supports' } as const;
     // 10 of 11 parts: 91 %; without them 10 lg 11 = 10.4 dB.
     expect(sentence(region, { paths_dB: levels })).toBe(
-      'From 500 to 800 Hz the largest part of the sound goes through what holds the ceiling: 91 %; closing this path gains up to 10.4 dB.',
+      'From 500 to 800 Hz the largest part of the sound goes through what holds the ceiling: 91 %; closing this path gains 10 dB.',
+    );
+  });
+
+  test('closing a path that rules many bands gains little in some and more than can be built in others', () => {
+    // 10 lg(1 + 10^(d/10)) for direct sound d dB weaker: 2.1 dB at −2 dB, 33.0 dB at 33 dB.
+    const supports = BANDS_HZ.map(() => 40);
+    const levels = { direct: BANDS_HZ.map((_, i) => 38 + 35 * (i / 20)), supports };
+    const region = { first: 0, last: 20, path: 'supports', mechanism: 'supports' } as const;
+    expect(sentence(region, { paths_dB: levels })).toMatch(
+      /; closing this path gains 2 to 33 dB, most at 5000 Hz; more than about 15 dB can hardly be built or measured, because sound then finds another way\.$/,
+    );
+    expect(sentence({ ...region, last: 9 }, { paths_dB: levels })).toMatch(
+      /; closing this path gains 2 to 14 dB, most at 400 Hz\.$/,
+    );
+  });
+
+  test('a ceiling on joists of its own is held by nothing: common bearings are its limit, and nothing is there to close', () => {
+    const levels = { direct: BANDS_HZ.map(() => 50), supports: BANDS_HZ.map(() => 40) };
+    const region = { first: 10, last: 12, path: 'supports', mechanism: 'supports' } as const;
+    expect(sentence(region, { paths_dB: levels }, true, { support: 'separate-joists' })).toBe(
+      'From 500 to 800 Hz the largest part of the sound goes through common bearings, the walls in which both floor and ceiling rest: 91 %; how much crosses there is assumed, a share of the edges, and a ceiling on joists of its own cannot do better than that.',
     );
   });
 
@@ -220,7 +275,7 @@ describe('sentences', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), flanking: BANDS_HZ.map(() => 50) };
     const region = { first: 20, last: 20, path: 'flanking', mechanism: 'flanking' } as const;
     expect(sentence(region, { paths_dB: levels }, false)).toBe(
-      'At 5000 Hz the largest part of the sound goes around by the walls: 50 %; closing this path gains up to 3.0 dB.',
+      'At 5000 Hz the largest part of the sound goes around by the walls: 50 %; closing this path gains 3 dB.',
     );
   });
 
@@ -266,6 +321,20 @@ describe('the view', () => {
     expect(sentences).toHaveLength(data.regions.length);
   });
 
+  test('tells common bearings from what holds a ceiling, and stays general where cavities differ', () => {
+    const all = { direct: BANDS_HZ.map(() => 50), supports: BANDS_HZ.map(() => 40) };
+    const mechanisms = BANDS_HZ.map(() => ({ path: 'supports', share: 0.9, mechanism: 'supports' }) as const);
+    const prediction = madeUpPrediction(45, { paths_dB: all, mechanisms });
+    const said = (notebook: Notebook) =>
+      pathsView(notebook, cell, { of: () => ({ state: 'ready', prediction }) }).sentences.join(' ');
+    const notebook = percussionNotebook(1);
+    const own = withSupports(notebook, ['separate-joists']);
+    expect(said(notebook)).toContain('through what holds the ceiling');
+    expect(said(own)).toContain('through common bearings');
+    expect(said(withSupports(notebook, ['separate-joists', 'clips']))).toContain('through what holds the ceiling');
+    expect(PATH_MARKS.supports.description).toContain('common bearings');
+  });
+
   test.each([
     [percussionNotebook(3, { shown: [] }), ready, 'No scenario'],
     [percussionNotebook(), { of: () => ({ state: 'computing' as const }) }, 'Computing'],
@@ -287,3 +356,15 @@ describe('the view', () => {
     expect(lines).toHaveLength(1 + BANDS_HZ.length);
   });
 });
+
+/** As many cavities as supports, each with a board below. */
+function withSupports(notebook: Notebook, supports: readonly SupportKind[]): Notebook {
+  const [stack] = notebook.stacks;
+  const cavity = stack!.layers.find((layer) => layer.kind === 'cavity')!;
+  const leaves = stack!.layers.filter((layer) => layer.kind === 'leaf');
+  const below = supports.flatMap((support, i) => [
+    { ...cavity, id: `cavity-${i}`, support },
+    { ...leaves.at(-1)!, id: `below-${i}` },
+  ]);
+  return { ...notebook, stacks: [{ ...stack!, layers: [leaves[0]!, ...below] }] };
+}
