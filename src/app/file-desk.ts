@@ -12,19 +12,31 @@ export class FileDesk {
   readonly #session: Session;
   readonly #store: NotebookStore;
   readonly #notify: (notice: Notice) => void;
+  readonly #dismiss: (id: Notice['id']) => void;
 
-  constructor(session: Session, store: NotebookStore, notify: (notice: Notice) => void) {
+  constructor(
+    session: Session,
+    store: NotebookStore,
+    notify: (notice: Notice) => void,
+    dismiss: (id: Notice['id']) => void,
+  ) {
     this.#session = session;
     this.#store = store;
     this.#notify = notify;
+    this.#dismiss = dismiss;
   }
 
   async open(file: File): Promise<void> {
     try {
       const { readNotebookFile } = await import('./notebook-files.ts');
       const reading = await readNotebookFile(file);
-      if (reading.ok) await this.#session.openFile(reading.notebook);
-      else this.#notify(refusedFileNotice(file.name, reading.problems));
+      if (!reading.ok) {
+        this.#notify(refusedFileNotice(file.name, reading.problems));
+        return;
+      }
+      // What was said of an earlier file is over; before this one is open, which may bring a notice of its own.
+      this.#dismiss('file');
+      await this.#session.openFile(reading.notebook);
     } catch (error) {
       this.#tell(`“${file.name}” could not be read: ${messageOf(error)}.`);
     }
@@ -39,7 +51,9 @@ export class FileDesk {
     try {
       const response = await fetch(url);
       if (!response.ok) throw new Error(`the server answered ${response.status}`);
-      await this.#session.openNew((await response.json()) as Notebook);
+      const notebook = (await response.json()) as Notebook;
+      this.#dismiss('file');
+      await this.#session.openNew(notebook);
       return true;
     } catch (error) {
       this.#tell(`The example could not be opened: ${messageOf(error)}.`);
@@ -53,9 +67,10 @@ export class FileDesk {
     try {
       const { saveNotebookFile } = await import('./notebook-files.ts');
       saveNotebookFile(state.history.present, new Date());
+      this.#dismiss('save');
       await this.#session.exported();
     } catch (error) {
-      this.#tell(`The file could not be saved: ${messageOf(error)}.`);
+      this.#tell(`The file could not be saved: ${messageOf(error)}.`, 'save');
     }
   }
 
@@ -66,7 +81,7 @@ export class FileDesk {
     else this.#notify({ id: 'store', tone: 'problem', text: stored.problem.message });
   }
 
-  #tell(text: string): void {
-    this.#notify({ id: 'file', tone: 'problem', text });
+  #tell(text: string, id: Notice['id'] = 'file'): void {
+    this.#notify({ id, tone: 'problem', text });
   }
 }

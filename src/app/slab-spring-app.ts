@@ -166,7 +166,12 @@ export class SlabSpringApp extends LitElement {
           }),
         ),
     });
-    const files = new FileDesk(session, this.store, (notice) => this.#notify(notice));
+    const files = new FileDesk(
+      session,
+      this.store,
+      (notice) => this.#notify(notice),
+      (id) => this.#dismiss(id),
+    );
     this.#session = session;
     this.#files = files;
     void this.store.forgetRemovedBefore(Date.now() - BIN_KEPT_MS);
@@ -318,9 +323,11 @@ export class SlabSpringApp extends LitElement {
     this.notices = [...this.notices.filter((n) => n.id !== notice.id), notice];
   }
 
-  #onDismissed = ({ id }: NoticeDismissed): void => {
+  #dismiss(id: Notice['id']): void {
     this.notices = this.notices.filter((n) => n.id !== id);
-  };
+  }
+
+  #onDismissed = ({ id }: NoticeDismissed): void => this.#dismiss(id);
 }
 
 /** Stands under every notebook, on screen and on paper. */
