@@ -99,13 +99,26 @@ describe('setting a parameter', () => {
 });
 
 describe('scenarios', () => {
-  test('a fork starts equal to its parent, stands after it, is shown and active', () => {
+  test('a fork starts equal to its parent, stands after its other forks, is shown and active', () => {
     const next = forkScenario(notebook, 'heavy', { id: 'f', name: 'Forked' });
-    expect(next.scenarios.map((s) => s.id)).toEqual(['existing', 'heavy', 'f', 'both']);
-    expect(next.shown).toEqual(['existing', 'heavy', 'f', 'both']);
+    expect(next.scenarios.map((s) => s.id)).toEqual(['existing', 'heavy', 'both', 'f']);
+    expect(next.shown).toEqual(['existing', 'heavy', 'both', 'f']);
     expect(next.active).toBe('f');
     expect(valuesOf(next, 'f')).toEqual(valuesOf(notebook, 'heavy'));
     expect(changes(next, 'f')).toEqual({});
+  });
+
+  test('a newer fork stands below the older ones of its parent, and below the forks of these', () => {
+    const fork = (from: Notebook, parent: string, id: string) => forkScenario(from, parent, { id, name: id });
+    const next = fork(fork(fork(notebook, 'heavy', 'f'), 'heavy', 'g'), 'both', 'h');
+    expect(next.scenarios.map((s) => s.id)).toEqual(['existing', 'heavy', 'both', 'h', 'f', 'g']);
+    expect(fork(next, 'existing', 'i').scenarios.at(-1)!.id).toBe('i');
+    const moved = moveScenario(next, 'g', 1);
+    expect(
+      fork(moved, 'g', 'j')
+        .scenarios.map((s) => s.id)
+        .slice(0, 4),
+    ).toEqual(['existing', 'g', 'j', 'heavy']);
   });
 
   test('removing a scenario keeps the values of its forks and repairs active and reference', () => {

@@ -28,7 +28,7 @@ function problemsOf(value: unknown): readonly string[] {
 
 describe('the mark of a scenario', () => {
   test('stays when another one is forked, copied, removed or moved above it', () => {
-    expect(forked.scenarios.map((s) => s.id)).toEqual(['existing', 'fork', 'heavy', 'both']);
+    expect(forked.scenarios.map((s) => s.id)).toEqual(['existing', 'heavy', 'both', 'fork']);
     expect(marks(forked)).toEqual({ ...marks(before), fork: 3 });
     const copied = duplicateScenario(before, 'heavy', { id: 'copy', name: 'Copy' });
     expect(marks(copied)).toEqual({ ...marks(before), copy: 3 });

@@ -1,6 +1,6 @@
 import { findScenario } from '../find.ts';
 import { insertedAt } from '../lists.ts';
-import type { Notebook } from '../types.ts';
+import type { Notebook, Scenario } from '../types.ts';
 import { freeMark } from './free-mark.ts';
 import { listed } from './shown-order.ts';
 
@@ -9,11 +9,22 @@ export interface NewScenario {
   readonly name: string;
 }
 
-/** Adds a scenario that starts equal to its parent, right after it; it is shown and active. */
+/** Adds a scenario that starts equal to its parent, after it and all forks it has by now; it is shown and active. */
 export function forkScenario(notebook: Notebook, parentId: string, { id, name }: NewScenario): Notebook {
-  const parent = findScenario(notebook, parentId);
-  const at = notebook.scenarios.indexOf(parent) + 1;
-  const fork = { id, name, mark: freeMark(notebook.scenarios), parent: parentId, changes: {} };
-  const scenarios = insertedAt(notebook.scenarios, at, fork);
+  const { scenarios: before } = notebook;
+  const at = lastOfFamily(before, findScenario(notebook, parentId)) + 1;
+  const fork = { id, name, mark: freeMark(before), parent: parentId, changes: {} };
+  const scenarios = insertedAt(before, at, fork);
   return listed({ ...notebook, scenarios, active: id }, [...notebook.shown, id]);
+}
+
+/** Where the last of a scenario, its forks and their forks stands. */
+function lastOfFamily(scenarios: readonly Scenario[], { id }: Scenario): number {
+  const family = new Set([id]);
+  // A fork may stand above its parent once people have moved it.
+  for (let size = 0; size < family.size; ) {
+    size = family.size;
+    for (const { id: of, parent } of scenarios) if (parent !== null && family.has(parent)) family.add(of);
+  }
+  return scenarios.findLastIndex((scenario) => family.has(scenario.id));
 }
