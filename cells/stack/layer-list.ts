@@ -12,7 +12,9 @@ import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
+import { OPTIONAL_CAVITY_FIELDS } from '#src/notebook/optional-cavity-fields.ts';
 import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import { fieldsOfSupport } from '#src/notebook/usual-support.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
@@ -267,8 +269,9 @@ export class LayerList extends LitElement {
   }
 
   #renderCavity(cavity: CavityLayer, index: number) {
-    const support = fieldValue(cavity.support, valuesOf(this.notebook, this.notebook.active));
-    const hangers = support === 'hangers' || cavity.hangerFrequency_Hz !== undefined ? ['hangerFrequency_Hz'] : [];
+    const values = valuesOf(this.notebook, this.notebook.active);
+    const read = fieldsOfSupport(fieldValue(cavity.joists, values), fieldValue(cavity.support, values));
+    const offered = OPTIONAL_CAVITY_FIELDS.filter((name) => read.has(name) || cavity[name] !== undefined);
     const at = (name: string): FieldPath => ['layers', index, name];
     return html`
       <div class="fields">
@@ -279,34 +282,36 @@ export class LayerList extends LitElement {
       <details>
         <summary>More about the support</summary>
         <div class="fields">
-          ${this.#fields(
-            [
-              'supportLineSpacing_m',
-              'supportPointSpacing_m',
-              'supportHeight_m',
-              'supportStiffness_N_m',
-              ...hangers,
-            ].map(at),
+          ${offered.map((name) =>
+            this.#field(at(name), read.has(name) ? undefined : 'Not used by this kind of support.'),
           )}
         </div>
         <p class="note">
-          An empty field means what is usual for the kind of support. Stiffness is that of one support (a crossing of
-          channel and joist, a clip, a hanger) at audio frequencies, which is higher than what a weight hung from it shows:
-          a static value would make the ceiling look softer than it is.
+          An empty field means what is usual for the kind of support.
+          ${
+            read.has('supportStiffness_N_m')
+              ? html`Stiffness is that of one support (a crossing of channel and joist, a clip, a hanger) at audio
+                  frequencies, which is higher than what a weight hung from it shows: a static value would make the ceiling
+                  look softer than it is.`
+              : nothing
+          }
         </p>
       </details>
     `;
   }
 
   #fields(paths: readonly FieldPath[]): readonly TemplateResult[] {
-    return paths.map(
-      (path) => html`<stack-field
-        class=${String(path.at(-1))}
-        .notebook=${this.notebook}
-        .stack=${this.stack}
-        .path=${path}
-      ></stack-field>`,
-    );
+    return paths.map((path) => this.#field(path));
+  }
+
+  #field(path: FieldPath, remark?: string): TemplateResult {
+    return html`<stack-field
+      class=${String(path.at(-1))}
+      .notebook=${this.notebook}
+      .stack=${this.stack}
+      .path=${path}
+      .remark=${remark}
+    ></stack-field>`;
   }
 
   #point(origin: Origin | undefined): void {

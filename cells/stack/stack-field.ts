@@ -91,6 +91,8 @@ export class StackField extends LitElement {
   @property() stack = '';
   @property({ attribute: false, hasChanged: (a: FieldPath, b?: FieldPath) => a.join('/') !== b?.join('/') })
   path: FieldPath = [];
+  /** Stands under the control. */
+  @property({ attribute: false }) remark: string | undefined;
 
   /** What is being typed, or could not be taken: it stays until it is taken, taken back, or the value changes. */
   @state() private draft: { readonly text: string; readonly message?: string } | undefined;
@@ -143,13 +145,14 @@ export class StackField extends LitElement {
         spellcheck="false"
         placeholder=${view.placeholder}
         aria-invalid=${draft?.message ? 'true' : 'false'}
-        aria-describedby=${draft?.message ? 'error' : nothing}
+        aria-describedby=${draft?.message ? 'error' : this.remark ? 'remark' : nothing}
         .value=${live(draft?.text ?? view.text)}
         @input=${this.#onInput}
         @change=${(event: Event) => this.#onText(view, (event.target as HTMLInputElement).value)}
         @keydown=${this.#onKey}
       />
       ${draft?.message ? html`<p id="error" class="error" role="alert">${draft.message}</p>` : nothing}
+      ${this.remark ? html`<p id="remark" class="note">${this.remark}</p>` : nothing}
     `;
   }
 

@@ -14,6 +14,7 @@ import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setReference } from '#src/notebook/edits/set-reference.ts';
 import { findParameter, findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario } from '#src/notebook/types.ts';
+import { isUsualValue } from '#src/notebook/usual-value.ts';
 import { freshScenario } from './fresh-scenario.ts';
 import { scenarioActionsStyles } from './scenario-actions-styles.ts';
 
@@ -30,7 +31,7 @@ export class ScenarioActions extends LitElement {
     const { id, name } = scenario;
     const isBase = scenario.parent === null;
     const index = notebook.scenarios.indexOf(scenario);
-    const changes = describeChanges(notebook, id);
+    const changes = describeChanges(notebook, id, isUsualValue);
     return html`<div class="more" role="group" aria-label="More for ${name}">
       <div class="field">
         <label for="rename">Name</label>

@@ -6,7 +6,8 @@ import { controlStyles } from '#cells/shared/controls.ts';
 import { icon } from '#cells/shared/icons.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
-import { describeChanges } from '#src/notebook/describe-changes.ts';
+import { changesOptionalFields } from '#src/notebook/changes-optional-fields.ts';
+import { describeChanges, type IsUsual } from '#src/notebook/describe-changes.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { moveScenario } from '#src/notebook/edits/move-scenario.ts';
 import { setActive } from '#src/notebook/edits/set-active.ts';
@@ -32,6 +33,7 @@ export class ScenarioRail extends LitElement {
   /** The scenario whose further actions are open. */
   @state() private opened: string | undefined;
   @state() private dropIndex: number | undefined;
+  @state() private isUsual: IsUsual | undefined;
   /** The card that held the focus before an update. */
   #focused: string | undefined;
 
@@ -40,6 +42,7 @@ export class ScenarioRail extends LitElement {
     const { activeElement } = this.renderRoot as ShadowRoot;
     this.#focused = activeElement?.closest<HTMLElement>('[data-scenario]')?.dataset.scenario;
     if (!this.notebook.scenarios.some((s) => s.id === this.opened)) this.opened = undefined;
+    if (!this.isUsual && changesOptionalFields(this.notebook)) void this.#learnWhatIsUsual();
   }
 
   /** An edit may move or remove the card that was worked with, or make a new one: the focus stays with the work. */
@@ -155,7 +158,7 @@ export class ScenarioRail extends LitElement {
     const { notebook } = this;
     const reference = notebook.reference === scenario.id ? html`<span class="reference">reference</span>` : nothing;
     if (scenario.parent === null) return html`<p class="words">${reference} the start of all others</p>`;
-    const changes = describeChanges(notebook, scenario.id);
+    const changes = describeChanges(notebook, scenario.id, this.isUsual);
     const parent = findScenario(notebook, scenario.parent).name;
     return html`<p class="words">
       ${reference}
@@ -165,6 +168,11 @@ export class ScenarioRail extends LitElement {
           : html`from ${parent}: <span class="changes">${changes.map((c) => heldTogether(c.text)).join('; ')}</span>`
       }
     </p>`;
+  }
+
+  /** The code behind it asks the engine and comes only for notebooks that may need it. */
+  async #learnWhatIsUsual(): Promise<void> {
+    this.isUsual = (await import('#src/notebook/usual-value.ts')).isUsualValue;
   }
 
   /** The code behind it comes when it is first asked for. */

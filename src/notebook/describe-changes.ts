@@ -11,9 +11,23 @@ export interface DescribedChange {
   readonly text: string;
 }
 
-/** What differs from the parent, in words and in the notebook's units; empty for the base. */
-export function describeChanges(notebook: Notebook, scenarioId: string): readonly DescribedChange[] {
-  return describeDifferences(notebook, inheritedValues(notebook, scenarioId), valuesOf(notebook, scenarioId));
+/** Whether all that a parameter stands for would be so without it too. */
+export type IsUsual = (notebook: Notebook, key: string, values: Values) => boolean;
+
+/**
+ * What differs from the parent, in words and in the notebook's units; empty for the base. What is usual in both goes along
+ * with another change (of the kind of support, say) and is not told.
+ */
+export function describeChanges(
+  notebook: Notebook,
+  scenarioId: string,
+  isUsual: IsUsual = () => false,
+): readonly DescribedChange[] {
+  const before = inheritedValues(notebook, scenarioId);
+  const after = valuesOf(notebook, scenarioId);
+  return describeDifferences(notebook, before, after).filter(
+    ({ key }) => !(isUsual(notebook, key, before) && isUsual(notebook, key, after)),
+  );
 }
 
 /** What differs between two sets of values, in words. */

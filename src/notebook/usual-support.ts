@@ -1,4 +1,4 @@
-import type { Construction } from '#src/acoustics/construction.ts';
+import type { Cavity, Construction, JoistKind, Leaf, Sheet, SupportKind } from '#src/acoustics/construction.ts';
 import { floorEdges } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { naturalFrequency_Hz } from '#src/acoustics/natural-frequency.ts';
@@ -30,6 +30,29 @@ export function usualSupport(construction: Construction, index: number): Partial
     ...(spring && isHung && { hangerFrequency_Hz: plain(naturalFrequency_Hz(spring.stiffness_N_m3, carried_kg_m2)) }),
   };
 }
+
+/**
+ * The fields that say something about a ceiling held in this way, found by asking the engine about a floor that has one: a
+ * ceiling on joists of its own has no fastenings to space, only a height.
+ */
+export function fieldsOfSupport(joists: JoistKind, support: SupportKind): ReadonlySet<OptionalCavityField> {
+  const leaf: Leaf = { kind: 'leaf', contact: 'loose', sheets: [ANY_BOARD] };
+  const cavity: Cavity = { ...ANY_CAVITY, joists, support };
+  const floor = { length_m: 4, width_m: 3, layers: [leaf, cavity, leaf] };
+  return new Set(Object.keys(usualSupport(floor, 1)) as OptionalCavityField[]);
+}
+
+const ANY_BOARD: Sheet = {
+  name: '',
+  form: 'board',
+  thickness_m: 0.01,
+  density_kg_m3: 700,
+  youngsModulus_Pa: 2e9,
+  poissonRatio: 0.3,
+  lossFactor: 0.03,
+};
+
+const ANY_CAVITY = { kind: 'cavity', depth_m: 0.2, joistWidth_m: 0.04, joistSpacing_m: 0.4, fill: [] } as const;
 
 function carriedMass_kg_m2({ layers }: Construction, above: number): number {
   const leaves = layers.slice(above).filter((layer) => layer.kind === 'leaf');

@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/stack/stack-cell.ts';
+import type { SupportKind } from '#src/acoustics/construction.ts';
 import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
+import { setParameter } from '#src/notebook/edits/set-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { LeafLayer, Notebook } from '#src/notebook/types.ts';
+import type { Layer, LeafLayer, Notebook } from '#src/notebook/types.ts';
 import { percussionNotebook } from '../charts/percussion-notebook.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
@@ -48,6 +50,12 @@ async function type(mounted: Mounted, path: FieldPath, text: string) {
   await userEvent.keyboard('{Enter}');
   await mounted.element.updateComplete;
   return field(mounted, path);
+}
+
+/** The ceiling is held in one way in every scenario. */
+function withKinds(notebook: Notebook, support: SupportKind): Notebook {
+  const held = (layer: Layer) => (layer.kind === 'cavity' ? { ...layer, support } : layer);
+  return { ...notebook, stacks: notebook.stacks.map((s) => ({ ...s, layers: s.layers.map(held) })) };
 }
 
 const drawings = (element: HTMLElement) => [...element.shadowRoot!.querySelectorAll('section-drawing')];
@@ -223,11 +231,40 @@ describe('a field', () => {
 
   test('is found, opened and focused from elsewhere', async () => {
     const { element } = await mount();
-    await element.reveal(['layers', 1, 'supportStiffness_N_m']);
+    await element.reveal(['layers', 1, 'supportHeight_m']);
     const list = element.shadowRoot!.querySelector('layer-list')!;
     const focused = list.shadowRoot!.activeElement as HTMLElementTagNameMap['stack-field'];
-    expect(focused.path).toEqual(['layers', 1, 'supportStiffness_N_m']);
+    expect(focused.path).toEqual(['layers', 1, 'supportHeight_m']);
     expect(focused.shadowRoot!.activeElement!.localName).toBe('input');
+  });
+
+  test('is there for what the kind of support uses, and marked where something else is stated already', async () => {
+    const mounted = await mountOpen();
+    await userEvent.click(page.getByText('More about the support'));
+    const shown = () =>
+      [...mounted.list.shadowRoot!.querySelectorAll('details stack-field')].map((f) => f.className).sort();
+    const support = (kind: string) => {
+      mounted.element.notebook = setParameter(mounted.notebook(), 'support', kind);
+      return mounted.element.updateComplete.then(() => mounted.list.updateComplete);
+    };
+    expect(shown()).toEqual(['supportHeight_m', 'supportPointSpacing_m']);
+    await support('clips');
+    expect(shown()).toEqual([
+      'supportHeight_m',
+      'supportLineSpacing_m',
+      'supportPointSpacing_m',
+      'supportStiffness_N_m',
+    ]);
+    await support('direct');
+    await type(mounted, ['layers', 1, 'supportPointSpacing_m'], '300 mm');
+    mounted.element.notebook = withKinds(mounted.notebook(), 'separate-joists');
+    await mounted.element.updateComplete;
+    await mounted.list.updateComplete;
+    expect(shown()).toEqual(['supportHeight_m', 'supportPointSpacing_m']);
+    const remark = async (name: string) =>
+      (await field(mounted, ['layers', 1, name])).shadowRoot!.querySelector('#remark')?.textContent;
+    expect(await remark('supportPointSpacing_m')).toBe('Not used by this kind of support.');
+    expect(await remark('supportHeight_m')).toBeUndefined();
   });
 
   test('of a material tells where its numbers come from', async () => {
