@@ -16,16 +16,18 @@ const STEPS = 4;
  * of depth d lets that half through in the ratio b/(b + δ): the air in the gap is as heavy as that of a stretch
  * δ = w(d/g − 1) + (4d/π) ln 1/sin(πg/2d) of cavity (slit beside a wall, one-sided twin of the slit of Morse & Ingard,
  * Theoretical Acoustics, 1968, section 9.1; section from memory).
- * @param depth_m of the cavity, with the height of the support.
+ * Joists that fill the cavity stop all of that half, joists of no depth nothing. Ceiling joists of their own and fill in
+ * the gap are not counted.
+ * @param wholeDepth_m d, with the height of the support.
  */
-export function baysOf({ joists, joistSpacing_m, joistWidth_m, ...cavity }: Cavity, depth_m: number): Bays {
+export function baysOf({ joists, joistSpacing_m, joistWidth_m, depth_m }: Cavity, wholeDepth_m: number): Bays {
   if (joists === 'none' || joists === 'open-truss') return { fourth_m4: 0, stopped: 0 };
   const fourth_m4 = (joistSpacing_m / Math.PI) ** 4;
-  const gap_m = depth_m - cavity.depth_m;
-  const heavy_m =
-    joistWidth_m * (depth_m / gap_m - 1) +
-    ((4 * depth_m) / Math.PI) * Math.log(1 / Math.sin((Math.PI * gap_m) / (2 * depth_m)));
-  return { fourth_m4, stopped: 0.5 - 0.5 / (1 + heavy_m / joistSpacing_m) };
+  const gap_m = wholeDepth_m - depth_m;
+  const delta_m =
+    joistWidth_m * (wholeDepth_m / gap_m - 1) +
+    ((4 * wholeDepth_m) / Math.PI) * Math.log(1 / Math.sin((Math.PI * gap_m) / (2 * wholeDepth_m)));
+  return { fourth_m4, stopped: 0.5 - 0.5 / (1 + delta_m / joistSpacing_m) };
 }
 
 /**

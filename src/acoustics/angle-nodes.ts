@@ -19,7 +19,7 @@ export function angleNodes(
   const { plates, air } = model;
   const omega = 2 * Math.PI * f_Hz;
   const k02 = (omega * omega) / (air.soundSpeed_m_s * air.soundSpeed_m_s);
-  const perBending = 1 / (k02 * k02);
+  const perK04_m4 = 1 / (k02 * k02);
   nodes.begin().breakAt(1, Infinity);
   if (forced.limit < 1) nodes.breakAt(forced.limit, Infinity);
   let grazing = Infinity;
@@ -30,7 +30,7 @@ export function angleNodes(
     const mu = free.mu[i]!;
     const r = 1 / (mu * mu);
     if (r > 1) {
-      const radiation = air.density_kg_m3 * air.soundSpeed_m_s * free.facesPerBending[i]! * omega * perBending * r * r;
+      const radiation = air.density_kg_m3 * air.soundSpeed_m_s * free.facesPerBending[i]! * omega * perK04_m4 * r * r;
       const u = Math.sqrt(1 - 1 / r);
       const damping = lossFactor + radiation / Math.max(u, 0.1);
       nodes.breakAt(u, Math.sqrt(u * u + damping / (2 * r)) - u);

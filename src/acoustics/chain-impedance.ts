@@ -30,7 +30,8 @@ const SPRING_KNEE_HZ = 200;
  *
  * The chain is upper fastenings (mobility 1/K), inertia of the joists, spring, lower fastenings:
  * [1 0; c1 1][1 Zm; 0 1][1 0; cs 1] = [A B; C D], z11 = A/C, z12 = 1/C, z22 = D/C. The joists' inertia jωm_j fades as
- * 1/(1+(f/f_j)²) (empirical). Springs: s = s_0 (1 + (f/200 Hz)^x)(1 + jη).
+ * 1/(1+(f/f_j)²) (empirical). Springs: s = s_0 (1 + (f/200 Hz)^x)(1 + jη). A leaf on joists of its own leaves the upper
+ * one's joists free and is joined to it along the common edges.
  * @param leaves 'framed' uses the leaf between its fastenings, 'infinite' the unbounded plate (for the reverberant field).
  */
 export function chainImpedance(
@@ -59,7 +60,7 @@ export function chainImpedance(
     out.z11Re = (zm * dIm) / size;
     out.z11Im = (zm * dRe) / size;
     out.z12Re = out.z12Im = out.z22Re = out.z22Im = 0;
-    if (chain.edges) addRigidLink(chain.edges, ends, omega, leaves, eta, out);
+    if (chain.edges) addRigidLink(chain.edges, ends, omega, eta, out);
     return out;
   }
   if (leaves === 'framed')
@@ -95,16 +96,13 @@ function addRigidLink(
   lattice: Lattice,
   { upperBending_Nm, upperMass_kg_m2, lowerBending_Nm, lowerMass_kg_m2 }: ChainEnds,
   omega: number,
-  leaves: 'framed' | 'infinite',
   eta: number,
   out: ChainImpedance,
 ): void {
-  if (leaves === 'framed') fasteningMobility(lattice, upperBending_Nm, upperMass_kg_m2, eta, omega, mobility);
-  else infinitePlateMobility(lattice, upperBending_Nm, upperMass_kg_m2, omega, mobility);
+  fasteningMobility(lattice, upperBending_Nm, upperMass_kg_m2, eta, omega, mobility);
   const upRe = mobility.re;
   const upIm = mobility.im;
-  if (leaves === 'framed') fasteningMobility(lattice, lowerBending_Nm, lowerMass_kg_m2, eta, omega, mobility);
-  else infinitePlateMobility(lattice, lowerBending_Nm, lowerMass_kg_m2, omega, mobility);
+  fasteningMobility(lattice, lowerBending_Nm, lowerMass_kg_m2, eta, omega, mobility);
   const re = upRe + mobility.re;
   const im = upIm + mobility.im;
   const size = re * re + im * im;

@@ -10,12 +10,13 @@ import type {
   Sheet,
 } from './construction.ts';
 import { MODULUS_Pa } from './material-limits.ts';
+import { cavityDepth_m } from './normalise-construction.ts';
 
 /**
  * Refuses what the model cannot compute. Layers are counted from 1, the uppermost first.
  *
  * @throws TypeError for the wrong kind, RangeError for the wrong value, as `thickness_m must be >= 0, got -0.012 (layer 2,
- * "board")`. Thickness 0 means "absent" and passes. The upper limits are far beyond any building; they keep the
+ * "board")`. Thickness 0 means "absent" and passes. The upper limits are beyond any floor; they keep the
  * arithmetic finite.
  */
 export function checkConstruction(construction: Construction): void {
@@ -60,6 +61,8 @@ const THICKNESS: Interval = [0, 5];
 const SHEET: Interval = [0, 2];
 /** What is higher is a room with modes of its own, not the air between two leaves. */
 const CAVITY: Interval = [0, 2];
+/** The same with the usual height of any support. */
+const WHOLE_CAVITY: Interval = [0, 2.5];
 const DENSITY: Interval = [5, 25000];
 const LOSS: Interval = [1e-4, 2];
 const STIFFNESS_PER_AREA: Interval = [1e3, 1e12];
@@ -114,6 +117,7 @@ function checkCavity(cavity: Cavity, layer: number): void {
   optional('supportLineSpacing_m', cavity.supportLineSpacing_m, spacing, place);
   optional('supportPointSpacing_m', cavity.supportPointSpacing_m, spacing, place);
   optional('supportHeight_m', cavity.supportHeight_m, CAVITY, place);
+  within('depth_m with the height of the support', cavityDepth_m(cavity), WHOLE_CAVITY, place);
   optional('supportStiffness_N_m', cavity.supportStiffness_N_m, POINT_STIFFNESS, place);
   optional('hangerFrequency_Hz', cavity.hangerFrequency_Hz, [0.5, 1000], place);
   if (!Array.isArray(cavity.fill))

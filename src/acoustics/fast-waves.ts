@@ -1,14 +1,14 @@
 import { angleNodes } from './angle-nodes.ts';
 import { CavityResonances } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
-import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
+import { type FloorModel, joinsLeaves } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
 import type { Quadrature } from './quadrature.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
 import { EdgeRadiation, SlowWaveRadiation } from './slow-wave-radiation.ts';
 import { supportRadiation } from './support-radiation.ts';
-import { holding } from './supports.ts';
+import { joint } from './supports.ts';
 import { TransmissionLine } from './transmission-line.ts';
 
 /** Mean square motion under waves faster than sound, all directions alike, per unit of blocked pressure². */
@@ -64,7 +64,7 @@ export class FastWaves implements Integrand {
     this.reverberantCoupling = new Float64Array(model.interlayers.length);
     const oneEdge = model.leafEdges[0] === model.leafEdges[leaves - 1];
     this.slowFirst = oneEdge ? this.slow : new EdgeRadiation();
-    const goesOn = model.interlayers.slice(0, -1).some(holdsLowerLeaf);
+    const goesOn = model.interlayers.slice(0, -1).some(joinsLeaves);
     this.#moving = goesOn ? leaves : 0;
     this.#numbers = SINGLE + leaves - 1 + 2 * this.#moving;
     this.#sum = new SettledSum(this.#numbers, goesOn ? this.#numbers : WATCHED, tolerance, mostHalvings);
@@ -90,7 +90,7 @@ export class FastWaves implements Integrand {
     cavities.at(f_Hz);
     for (let i = 0; i < interlayers.length; i++) {
       const layer = interlayers[i]!;
-      const lattice = layer.kind === 'mat' ? undefined : holding(layer.chain);
+      const lattice = layer.kind === 'mat' ? undefined : joint(layer.chain);
       if (!lattice) continue;
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
       this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, lattice, f_Hz);

@@ -20,7 +20,7 @@ export interface Complex {
   im: number;
 }
 
-/** From s b so large on coth(sb/2) is 1, to 1e-5. */
+/** From s b so large on coth(sb/2) is 1, to 2e-5. */
 const ALL_BUT_ONE = 12;
 
 /** Rows summed one by one before the asymptote takes over, in units of the bending wave number. */
@@ -37,7 +37,7 @@ export function fasteningMobility(
   out: Complex,
 ): Complex {
   const { line_m, point_m } = lattice;
-  // The lattice turned by 90° is the same: rows along the longer side are fewer, and beside them sooner alone.
+  // The lattice turned by 90° is the same: rows along the longer side are fewer, and sooner is coth 1 in them.
   const turned = Number.isFinite(point_m) && point_m > line_m;
   const b = turned ? point_m : line_m;
   const l = turned ? line_m : point_m;

@@ -9,7 +9,7 @@ import { carriedByMat_kg_m2, matUnderLoad } from './mat-under-load.ts';
 import type { ModelConstants } from './model-constants.ts';
 import { cavityDepth_m, normaliseConstruction } from './normalise-construction.ts';
 import type { PlateEdges } from './resonant-radiation.ts';
-import { holding, type SupportChain, supportChain } from './supports.ts';
+import { joint, type SupportChain, supportChain } from './supports.ts';
 
 /** A construction made ready for the kernels: what does not depend on frequency. */
 export interface FloorModel {
@@ -120,7 +120,12 @@ function fluidsOf(cavity: Cavity, depth_m: number): FluidLayer[] {
   return fluids;
 }
 
-/** Whether supports carry force to the leaf below. */
+/** Whether supports hold the leaf below, so that the upper leaf's own resonances and blows come down to it. */
 export function holdsLowerLeaf(layer: InterlayerModel): boolean {
-  return layer.kind === 'cavity' && holding(layer.chain) !== undefined;
+  return layer.kind === 'cavity' && layer.chain?.lower !== undefined;
+}
+
+/** Whether force comes down to the leaf below at all: through supports or common bearings. */
+export function joinsLeaves(layer: InterlayerModel): boolean {
+  return layer.kind === 'cavity' && joint(layer.chain) !== undefined;
 }

@@ -50,7 +50,7 @@ export const MODEL_CONSTANTS: ModelConstants = {
   joistInertiaLimit_Hz: 147,
   cavityAbsorption: 0.108,
   openCavityEdgeAbsorption: 0.2,
-  sharedEdge: 0.03,
+  sharedEdge: 0.05,
   supportLossFactor: 0.1,
   toppingLossFactor: 0.11,
 };

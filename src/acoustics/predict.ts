@@ -2,7 +2,7 @@ import { bandEnergies } from './band-energies.ts';
 import type { Construction } from './construction.ts';
 import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
-import { floorModel, holdsLowerLeaf } from './floor-model.ts';
+import { floorModel, holdsLowerLeaf, joinsLeaves } from './floor-model.ts';
 import { normalisedImpactLevel_dB } from './impact.ts';
 import { Mechanisms, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
@@ -30,7 +30,8 @@ export function predict(construction: Construction, options: PredictOptions = {}
 
   const { airborne: through, impact: struck } = bandEnergies(model, bands_Hz, quadrature);
   const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
-  const supported = model.interlayers.some(holdsLowerLeaf);
+  const joined = model.interlayers.some(joinsLeaves);
+  const held = model.interlayers.some(holdsLowerLeaf);
 
   const R_dB: number[] = [];
   const Ln_dB: number[] = [];
@@ -42,7 +43,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
     const direct = through.direct[band]!;
     const supports = through.supports[band]!;
     const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
-    if (supported) paths.push({ path: 'supports', tau: supports });
+    if (joined) paths.push({ path: 'supports', tau: supports });
     const floorLn_dB = normalisedImpactLevel_dB(struck.direct[band]! + struck.supports[band]!, z0);
     const flanked = around?.(band, { R_dB: -10 * Math.log10(direct + supports), Ln_dB: floorLn_dB });
     if (flanked) paths.push({ path: 'flanking', tau: flanked.tau });
@@ -75,7 +76,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
     Ln_dB,
     impactPaths_dB: {
       direct: impactDirect,
-      ...(supported && { supports: impactSupports }),
+      ...(held && { supports: impactSupports }),
       ...(impactFlanking.length > 0 && { flanking: impactFlanking }),
     },
     ratings: rateBands({ bands_Hz, R_dB, Ln_dB }),

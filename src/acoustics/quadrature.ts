@@ -43,7 +43,7 @@ export const SHARP_QUADRATURE: Quadrature = {
   tolerance: 0.0002,
 };
 
-/** For thousands of variations: less than half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
+/** For thousands of variations: about half the time, 99 of 100 floors of two leaves within a quarter of a decibel. */
 export const QUICK_QUADRATURE: Quadrature = {
   frequencies: 2,
   peakFrequencies: 3,

@@ -92,7 +92,8 @@ function cavityModes(model: FloorModel): NamedFrequency[] {
 function bayResonances(model: FloorModel): NamedFrequency[] {
   return model.interlayers.flatMap((layer, i) => {
     if (layer.kind !== 'cavity' || !layer.chain) return [];
-    const ends = [{ leaf: i, spacing_m: layer.chain.upper.line_m }];
+    const framed = layer.cavity.joists !== 'none' || layer.chain.lower;
+    const ends = framed ? [{ leaf: i, spacing_m: layer.chain.upper.line_m }] : [];
     if (layer.chain.lower) ends.push({ leaf: i + 1, spacing_m: layer.chain.lower.line_m });
     return ends.map(({ leaf, spacing_m }) => {
       const plate = model.plates[leaf]!;

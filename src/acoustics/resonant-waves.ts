@@ -4,13 +4,10 @@ import type { FloorModel } from './floor-model.ts';
 import { loadedWave, loadPerFace_Nm } from './loaded-wave.ts';
 import type { Quadrature } from './quadrature.ts';
 import { edgeShape } from './resonant-radiation.ts';
-import { type Integrand, SettledSum } from './settled-sum.ts';
+import { type Integrand, ROUGH_POINTS, SettledSum } from './settled-sum.ts';
 
 /** How far around a resonance its waves are summed, in half-widths. */
 export const RESONANCE_REACH = 8;
-
-/** Points per piece, of a first look at which pieces matter. */
-const ROUGH_POINTS = 1;
 
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();

@@ -8,6 +8,9 @@ export interface Integrand {
   evaluate(x: Float64Array, count: number, out: Float64Array): void;
 }
 
+/** Points per piece of a first look at which pieces matter, for `settleFromRough`. */
+export const ROUGH_POINTS = 1;
+
 /** How many times the points an unsettled piece is given, before it is halved. */
 const MORE = 1.5;
 

@@ -5,6 +5,7 @@ import { edgeShape, type PlateEdges, perEdgeShape } from './resonant-radiation.t
  * incidence. `prepare` once per frequency, `ofShape` once per wave.
  */
 export class EdgeRadiation {
+  /** σ per `edgeShape`, and the most that σ may be. */
   protected scale = 0;
   protected cap = 0;
 

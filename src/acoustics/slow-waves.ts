@@ -2,7 +2,7 @@ import { CrowdedNodes } from './crowded-nodes.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { Quadrature } from './quadrature.ts';
-import { type Integrand, SettledSum } from './settled-sum.ts';
+import { type Integrand, ROUGH_POINTS, SettledSum } from './settled-sum.ts';
 import { SlowPeaks } from './slow-peaks.ts';
 
 /** How far beyond the slowest bending wave the wave numbers go on; velocity falls with their fourth power there. */
@@ -10,9 +10,6 @@ const BEYOND = 4;
 
 /** A peak with less than this share of the energy gets no points of its own. */
 const FAINT = 0.01;
-
-/** Points per piece, of a first look at which pieces matter. */
-const ROUGH_POINTS = 1;
 
 /** Used by one sum after another. */
 const sharedNodes = new CrowdedNodes();

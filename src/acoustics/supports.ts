@@ -5,7 +5,7 @@ import type { PlateEdges } from './resonant-radiation.ts';
 
 /** The mechanical way from the leaf above a cavity to the leaf below, per m² of floor where it says so. */
 export interface SupportChain {
-  /** Fastenings of the upper leaf to the joists. */
+  /** Fastenings of the upper leaf to the joists, or to what hangs on it without. */
   readonly upper: Lattice;
   /** Mass of the joists per m² of floor, kg/m²; 0 without joists. */
   readonly joistMass_kg_m2: number;
@@ -13,12 +13,16 @@ export interface SupportChain {
   readonly spring?: SupportSpring;
   /** Fastenings of the lower leaf; absent where nothing holds it to the joists (ceiling joists of its own). */
   readonly lower?: Lattice;
-  /** Where a leaf on joists of its own meets the other all the same: in the walls around, as lines across the floor. */
+  /**
+   * Where a leaf on joists of its own meets the other all the same: in the walls that carry both, as lines across the floor.
+   * Forced waves cross there; free ones have their nodes at what carries them, so that neither the leaf's reverberant field
+   * nor blows do. Our own.
+   */
   readonly edges?: Lattice;
 }
 
 /** What passes force on to the lower leaf; absent where nothing does. */
-export function holding(chain: SupportChain | undefined): Lattice | undefined {
+export function joint(chain: SupportChain | undefined): Lattice | undefined {
   return chain?.lower ?? chain?.edges;
 }
 
@@ -32,7 +36,7 @@ export interface SupportSpring {
 /** Usual spacings, m. Common practice, no source: screws every 16 in, channel lines 24 in, clips 24 × 48 in, hangers 4 ft. */
 export const USUAL_SPACING_m = { screws: 0.406, channelLines: 0.61, furringLines: 0.61, clips: 1.22, hangers: 1.22 };
 
-/** @returns undefined where nothing solid crosses the cavity and nothing hangs on the upper leaf. */
+/** @returns undefined for a cavity without joists whose leaves nothing but their edges holds, as panes of glass. */
 export function supportChain(
   cavity: Cavity,
   carriedMass_kg_m2: number,
@@ -40,15 +44,16 @@ export function supportChain(
   constants: ModelConstants,
 ): SupportChain | undefined {
   const framed = cavity.joists !== 'none';
-  if (!framed && (cavity.support === 'direct' || cavity.support === 'separate-joists')) return undefined;
+  if (!framed && cavity.support === 'direct') return undefined;
   const screws = USUAL_SPACING_m.screws;
   const lower = lowerLattice(cavity);
+  const edges = { line_m: area_m2 / (constants.sharedEdge * perimeter_m), point_m: screws };
   const spring = supportSpring(cavity, lower, carriedMass_kg_m2, constants);
   return {
-    upper: framed ? { line_m: cavity.joistSpacing_m, point_m: screws } : (lower as Lattice),
+    upper: framed ? { line_m: cavity.joistSpacing_m, point_m: screws } : (lower ?? edges),
     joistMass_kg_m2: framed ? joistMass_kg_m(cavity) / cavity.joistSpacing_m : 0,
     ...(spring ? { spring } : {}),
-    ...(lower ? { lower } : { edges: { line_m: area_m2 / (constants.sharedEdge * perimeter_m), point_m: screws } }),
+    ...(lower ? { lower } : { edges }),
   };
 }
 
@@ -102,19 +107,22 @@ function supportSpring(
 /** Spring hangers are chosen for 6 to 12 Hz under their load; common practice, no source. */
 const USUAL_HANGER_Hz = 10;
 
-/** Sheet thickness of cold-formed steel: wall studs up to 155 mm deep are light gauge, floor joists structural. */
+/**
+ * Sheet thickness of cold-formed steel: wall studs up to 155 mm deep are light gauge, floor joists structural. Flanges are no
+ * wider than 50 mm, however wide the joist is stated.
+ */
 const STEEL_m = { stud: 0.0005, joist: 0.0014, deepestStud: 0.155, widestFlange: 0.05 };
 
 /** Depth of the stud that `studStiffness_N_m2` is stated for. */
 const USUAL_STUD_m = 0.0635;
 
 /** Boards pull on a flange in its middle, but no farther from the web than this; common practice, no source. */
-const SCREW_m = 0.016;
+const SCREW_FROM_WEB_m = 0.016;
 
 /** Stiffness across the flanges, per length, that of the usual stud scaled by sheet thickness, depth and flanges. */
 function steelStiffness_N_m2(cavity: Cavity, constants: ModelConstants): number {
   const joist = cavity.depth_m > STEEL_m.deepestStud;
-  const softer = flangeGive_m3(cavity.joistWidth_m, cavity.depth_m) / flangeGive_m3(2 * SCREW_m, USUAL_STUD_m);
+  const softer = flangeGive_m3(cavity.joistWidth_m, cavity.depth_m) / flangeGive_m3(2 * SCREW_FROM_WEB_m, USUAL_STUD_m);
   return (constants.studStiffness_N_m2 * (joist ? (STEEL_m.joist / STEEL_m.stud) ** 3 : 1)) / softer;
 }
 
@@ -124,7 +132,7 @@ function steelStiffness_N_m2(cavity: Cavity, constants: ModelConstants): number 
  * flange bends by Fa³/3B besides (beam theory).
  */
 function flangeGive_m3(flange_m: number, web_m: number): number {
-  const a = Math.min(flange_m / 2, SCREW_m);
+  const a = Math.min(flange_m / 2, SCREW_FROM_WEB_m);
   return a * a * web_m + (2 / 3) * a * a * a;
 }
 

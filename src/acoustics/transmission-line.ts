@@ -147,10 +147,13 @@ export class TransmissionLine {
     return ends;
   }
 
-  /** |1/C|² of the supports of interlayer `i` between unbounded leaves: force² on the lower per velocity² of the upper. */
+  /**
+   * |1/C|² of the supports of interlayer `i` between unbounded leaves: force² on the lower per velocity² of the upper; 0 where
+   * nothing but common bearings joins them.
+   */
   reverberantCoupling(i: number, f_Hz: number): number {
     const layer = this.#model.interlayers[i]!;
-    if (layer.kind === 'mat' || !layer.chain) return 0;
+    if (layer.kind === 'mat' || !layer.chain?.lower) return 0;
     chainImpedance(layer.chain, this.#ends(i), f_Hz, 'infinite', this.#model.constants, reverberant);
     const { z12Re, z12Im } = reverberant;
     return z12Re * z12Re + z12Im * z12Im;

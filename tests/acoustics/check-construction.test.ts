@@ -19,6 +19,12 @@ const wrong: [string, Construction][] = [
   ],
   ['poissonRatio must be <= 0.49, got 0.5 (layer 1, "board")', floor(leaf([{ ...board, poissonRatio: 0.5 }]))],
   ['depth_m must be >= 0, got -1 (layer 2, cavity)', floor(leaf([board]), cavity({ depth_m: -1 }), leaf([board]))],
+  ['depth_m must be <= 2, got 2.1 (layer 2, cavity)', floor(leaf([board]), cavity({ depth_m: 2.1 }), leaf([board]))],
+  [
+    'depth_m with the height of the support must be <= 2.5, got 2.6 (layer 2, cavity)',
+    floor(leaf([board]), cavity({ depth_m: 1.6, supportHeight_m: 1 }), leaf([board])),
+  ],
+  ['thickness_m must be <= 2, got 2.1 (layer 1, "board")', floor(leaf([{ ...board, thickness_m: 2.1 }]))],
   [
     'dynamicStiffness_N_m3 must be > 0, got 0 (layer 2, "felt")',
     floor(leaf([board]), mat('felt', 0.01, 0), leaf([board])),
