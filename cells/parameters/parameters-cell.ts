@@ -296,7 +296,8 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
       this.#dropDraft(parameter.key);
       return;
     }
-    const entry = readEntry(parameter, text, this.notebook.units);
+    const limitsFrom = 'its range, which “Arrange parameters” changes';
+    const entry = readEntry({ ...parameter, limitsFrom }, text, this.notebook.units);
     if (entry.ok) this.#set(parameter, entry.value);
     else this.#keepDraft(parameter.key, { text, message: entry.message });
   }

@@ -3,6 +3,7 @@ import { fieldsUsing } from '#src/notebook/field-use.ts';
 import type { Notebook, QuantityParameter } from '#src/notebook/types.ts';
 import { asTyped } from '#src/quantities/as-typed.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import { limitText } from '#src/quantities/limit-text.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 import type { Entry } from './read-entry.ts';
 
@@ -25,6 +26,7 @@ export function rangeEntry(notebook: Notebook, parameter: QuantityParameter, lim
   if (!parsed.ok) return parsed;
   const { value } = parsed;
   const shown = (v: number) => formatQuantity(v, quantity, units);
+  const told = (v: number) => limitText(v, quantity, units);
   const refused = (must: string): Entry => {
     const what = limit === 'step' ? 'step' : 'range';
     return { ok: false, message: `The ${what} of ${label} must ${must}, got ${asTyped(text, quantity, units)}.` };
@@ -39,8 +41,10 @@ export function rangeEntry(notebook: Notebook, parameter: QuantityParameter, lim
   }
   for (const { spec, label: field } of fieldsUsing(notebook, parameter.key)) {
     if (spec.type !== 'number' || !outwards(value, spec[limit])) continue;
-    if (shown(spec[limit]) === shown(value)) return { ok: true, value: spec[limit] };
-    return refused(`keep within ${shown(spec.min)} to ${shown(spec.max)} (all that ${field} can be)`);
+    if (shown(spec[limit]) === shown(value) || told(spec[limit]) === told(value))
+      return { ok: true, value: spec[limit] };
+    const why = limit === 'max' && spec.whyNotMore !== undefined ? `; ${spec.whyNotMore}` : '';
+    return refused(`keep within ${told(spec.min)} to ${told(spec.max)} (all that ${field} can be${why})`);
   }
   return parsed;
 }

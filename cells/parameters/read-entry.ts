@@ -3,6 +3,7 @@ import type { UnitSystem } from '#src/notebook/types.ts';
 import { asTyped } from '#src/quantities/as-typed.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind } from '#src/quantities/kinds.ts';
+import { limitText } from '#src/quantities/limit-text.ts';
 import { parseQuantity } from '#src/quantities/parse-quantity.ts';
 
 export type Entry = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
@@ -12,26 +13,31 @@ export interface QuantityLimits {
   readonly quantity: QuantityKind;
   readonly min: number;
   readonly max: number;
+  /** Why there is no more, in plain words. */
+  readonly whyNotMore?: string | undefined;
   /** Whose limits these are, where they are narrower than what could be: "range of its parameter". */
   readonly limitsFrom?: string;
 }
 
 /**
  * Limits are shown rounded: 100 mm as 3 15/16 in, which reads as 100.01 mm. What lies beyond a limit by no more than that
- * rounding, so that both show the same text, is the limit.
+ * rounding, so that both show the same text, is the limit. A refusal names the limit that was passed.
  */
 export function readEntry(limits: QuantityLimits, text: string, units: UnitSystem): Entry {
-  const { label, quantity, min, max, limitsFrom } = limits;
+  const { label, quantity, min, max } = limits;
   const parsed = parseQuantity(text, quantity, units);
   if (!parsed.ok) return parsed;
   const within = Math.min(Math.max(parsed.value, min), max);
-  const shown = (value: number) => formatQuantity(value, quantity, units);
-  if (within === parsed.value || shown(within) === shown(parsed.value)) return { ok: true, value: within };
-  const from = limitsFrom === undefined ? '' : ` (${limitsFrom})`;
-  return {
-    ok: false,
-    message: `${label} must be from ${shown(min)} to ${shown(max)}${from}, got ${asTyped(text, quantity, units)}.`,
-  };
+  const reads = (text: typeof limitText) => text(within, quantity, units) === text(parsed.value, quantity, units);
+  if (within === parsed.value || reads(formatQuantity) || reads(limitText)) return { ok: true, value: within };
+  const least = within > parsed.value ? 'least' : 'most';
+  const limit = `at ${least} ${limitText(within, quantity, units)}${reason(limits, least)}`;
+  return { ok: false, message: `${label} must be ${limit}, got ${asTyped(text, quantity, units)}.` };
+}
+
+function reason({ limitsFrom, whyNotMore }: QuantityLimits, least: 'least' | 'most'): string {
+  const reasons = [limitsFrom, least === 'most' ? whyNotMore : undefined].filter((words) => words !== undefined);
+  return reasons.length === 0 ? '' : ` (${reasons.join('; ')})`;
 }
 
 /**

@@ -26,6 +26,8 @@ export interface NumberFieldView extends FieldViewBase {
   readonly quantity: QuantityKind;
   readonly min: number;
   readonly max: number;
+  /** Unless a parameter keeps it lower anyway. */
+  readonly whyNotMore: string | undefined;
   readonly optional: boolean;
   /** Undefined where an optional field is absent. */
   readonly value: number | undefined;
@@ -83,6 +85,7 @@ export function fieldView(notebook: Notebook, stackId: string, path: FieldPath):
     quantity: spec.quantity,
     min: limits.min,
     max: limits.max,
+    whyNotMore: limits.max < spec.max ? undefined : spec.whyNotMore,
     optional: spec.optional && !linked,
     value: value === undefined ? undefined : Number(value),
     text: value === undefined ? '' : inWords(Number(value)),

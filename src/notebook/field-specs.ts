@@ -16,6 +16,8 @@ export interface NumberSpec {
   /** Accepted, SI, inclusive. */
   readonly min: number;
   readonly max: number;
+  /** In plain words, where more would be something else. */
+  readonly whyNotMore?: string;
   /** Range and step of a slider that is made for the field. */
   readonly usualMin: number;
   readonly usualMax: number;
@@ -53,9 +55,11 @@ function material(label: string, choices: ChoiceSpec['choices']): ChoiceSpec {
   return { type: 'choice', label, choices, fixed: false, optional: false };
 }
 
+const because = (whyNotMore: string, spec: NumberSpec): NumberSpec => ({ ...spec, whyNotMore });
 const optional = (spec: NumberSpec): NumberSpec => ({ ...spec, optional: true });
 const named = (list: readonly { readonly key: string; readonly name: string }[]): readonly Choice[] =>
   list.map(({ key, name }) => ({ value: key, label: name }));
+const NOT_A_ROOM = 'what is higher is a room with modes of its own';
 const NOTHING: Choice = { value: NONE, label: 'none' };
 
 export const CONTACT_LABELS: Readonly<Record<SheetContact, string>> = {
@@ -92,7 +96,11 @@ const LEAF_FIELDS = {
 
 export const SHEET_FIELDS = {
   material: material('material', (notebook) => named(sheetMaterials(notebook))),
-  thickness_m: number('thickness', 'length', [0, 1], [0, 0.1, 0.001]),
+  // Bending theory holds up to 0.05 c_L/h, 175 Hz for a metre of concrete (Cremer & Heckl, Structure-borne Sound; from memory).
+  thickness_m: because(
+    'what is thicker bends as a plate at low frequencies only',
+    number('thickness', 'length', [0, 1], [0, 0.1, 0.001]),
+  ),
   density_kg_m3: optional(number('density', 'density', [20, 20000], [200, 2600, 10])),
 } as const satisfies Record<string, FieldSpec>;
 
@@ -104,13 +112,13 @@ export const MAT_FIELDS = {
 
 export const CAVITY_FIELDS = {
   joists: choice('joists', JOIST_LABELS),
-  depth_m: number('depth', 'length', [0, 2], [0, 0.6, 0.005]),
+  depth_m: because(NOT_A_ROOM, number('depth', 'length', [0, 2], [0, 0.6, 0.005])),
   joistWidth_m: number('joist width', 'length', [0.001, 1], [0.03, 0.1, 0.001]),
   joistSpacing_m: number('joist spacing', 'length', [0.05, 10], [0.3, 0.8, 0.001]),
   support: choice('ceiling support', SUPPORT_LABELS),
   supportLineSpacing_m: optional(number('spacing of support lines', 'length', [0.05, 10], [0.3, 0.8, 0.001])),
   supportPointSpacing_m: optional(number('spacing along a line', 'length', [0.05, 10], [0.3, 1.5, 0.001])),
-  supportHeight_m: optional(number('height of the support', 'length', [0, 2], [0.01, 0.3, 0.001])),
+  supportHeight_m: optional(because(NOT_A_ROOM, number('height of the support', 'length', [0, 2], [0.01, 0.3, 0.001]))),
   supportStiffness_N_m: optional(number('stiffness of one support', 'stiffness', [1e2, 1e10], [5e4, 2e6, 1e4])),
   hangerFrequency_Hz: optional(number('natural frequency of the hangers', 'frequency', [1, 200], [3, 20, 0.5])),
   fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),

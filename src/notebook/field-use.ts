@@ -54,7 +54,11 @@ export function fitProblem(parameter: Parameter, spec: FieldSpec, accepted: Read
   if (!sameMeasure(parameter.quantity, spec.quantity))
     return { expected: `a ${spec.quantity} parameter`, received: `a ${parameter.quantity} parameter` };
   if (parameter.min >= spec.min && parameter.max <= spec.max) return undefined;
-  return { expected: `a range within ${spec.min} to ${spec.max}`, received: `${parameter.min} to ${parameter.max}` };
+  const why = parameter.max > spec.max && spec.whyNotMore !== undefined ? ` (${spec.whyNotMore})` : '';
+  return {
+    expected: `a range within ${spec.min} to ${spec.max}${why}`,
+    received: `${parameter.min} to ${parameter.max}`,
+  };
 }
 
 /** A span is a length that is shown in metres. */

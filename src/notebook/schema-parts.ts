@@ -28,13 +28,18 @@ export function either<A extends v.GenericSchema, B extends v.GenericSchema>(
 
 export const isObject = (input: unknown): input is object => typeof input === 'object' && input !== null;
 
-export function numberWithin(min: number, max: number) {
-  return v.pipe(v.number(), v.minValue(min), v.maxValue(max));
+export function numberWithin(min: number, max: number, whyNotMore?: string) {
+  return v.pipe(v.number(), v.minValue(min), v.maxValue(max, atMost(max, whyNotMore)));
+}
+
+/** In problems that name a limit. */
+function atMost(limit: number, why?: string): string {
+  return `at most ${limit}${why === undefined ? '' : ` (${why})`}`;
 }
 
 /** 0, 1, 2 … */
 export function wholeNumberUpTo(max: number) {
-  return v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(max));
+  return v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(max, atMost(max)));
 }
 
 /** Any finite number: the bounds keep infinity out and are far beyond every unit. */

@@ -14,12 +14,11 @@ function expectation(issue: v.BaseIssue<unknown>): string {
   switch (issue.type) {
     case 'min_value':
       return `at least ${requirement}`;
-    case 'max_value':
-      return `at most ${requirement}`;
     case 'min_length':
       return `at least ${requirement} long`;
     case 'max_length':
       return `at most ${requirement} long`;
+    case 'max_value':
     case 'regex':
     case 'check':
       return issue.message;

@@ -20,7 +20,7 @@ export const stackSchema = stackSchemaOf(field);
 export const bareStackSchema = stackSchemaOf(((literal: unknown) => literal) as typeof field);
 
 function stackSchemaOf(may: typeof field) {
-  const quantity = ({ min, max }: NumberSpec) => may(numberWithin(min, max));
+  const quantity = ({ min, max, whyNotMore }: NumberSpec) => may(numberWithin(min, max, whyNotMore));
   const optional = (spec: NumberSpec) => v.exactOptional(quantity(spec));
   const materialKey = may(key);
 

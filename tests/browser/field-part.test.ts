@@ -88,7 +88,7 @@ test('a volume that is none is refused beside its field', async () => {
   await expect.element(page.getByRole('alert')).toHaveTextContent('Expected a volume');
   await userEvent.fill(volume(), '0.1');
   await userEvent.keyboard('{Enter}');
-  await expect.element(page.getByRole('alert')).toHaveTextContent('must be from 1 m³');
+  await expect.element(page.getByRole('alert')).toHaveTextContent('must be at least 1 m³');
   expect(edits).toEqual([]);
 });
 

@@ -63,7 +63,7 @@ test.each([
 
 test.each([
   ['thick', 'Expected a length'],
-  ['120 mm', 'slab thickness must be from 0 mm to 100 mm, got 120 mm.'],
+  ['120 mm', 'slab thickness must be at most 100 mm (its range, which “Arrange parameters” changes), got 120 mm.'],
   ['5 kg', 'Expected a unit of length'],
 ])('%s is refused beside the field, and stays there', async (text, message) => {
   const { edits } = await mountParameters();

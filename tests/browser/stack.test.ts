@@ -162,10 +162,21 @@ describe('a field', () => {
     expect(input.value).toBe('22 m');
   });
 
-  test('says its limits in the units shown', async () => {
+  test('says the limit that was passed in the units shown, and why it is one', async () => {
     const mounted = await mountOpen();
-    const wrong = await type(mounted, PLYWOOD, '5 m');
-    expect(wrong.shadowRoot!.querySelector('[role="alert"]')!.textContent).toContain('from 0 mm to 1000 mm');
+    const refusal = async (path: FieldPath, text: string) =>
+      (await type(mounted, path, text)).shadowRoot!.querySelector('[role="alert"]')!.textContent;
+    expect(await refusal(PLYWOOD, '5 m')).toBe(
+      'deck sheet 2 thickness must be at most 1 m (what is thicker bends as a plate at low frequencies only), got 5 m.',
+    );
+    expect(await refusal(DEPTH, '2.1 m')).toBe(
+      'joists depth must be at most 2 m (what is higher is a room with modes of its own), got 2.1 m.',
+    );
+    mounted.element.notebook = setUnits(mounted.notebook(), 'inch-pound');
+    await mounted.element.updateComplete;
+    expect(await refusal(DEPTH, '7 ft')).toBe(
+      'joists depth must be at most 6 ft 6 3/4 in (what is higher is a room with modes of its own), got 7 ft.',
+    );
   });
 
   test('takes back what could not be read when the units change', async () => {
@@ -182,7 +193,7 @@ describe('a field', () => {
     const mounted = await mountOpen();
     const refused = await type(mounted, ['layers', 0, 'sheets', 0, 'thickness_m'], '150 mm');
     expect(refused.shadowRoot!.querySelector('.error')!.textContent).toBe(
-      'deck sheet 1 thickness must be from 0 mm to 100 mm (range of the parameter “slab thickness”), got 150 mm.',
+      'deck sheet 1 thickness must be at most 100 mm (range of the parameter “slab thickness”), got 150 mm.',
     );
   });
 

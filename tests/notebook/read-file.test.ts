@@ -169,6 +169,21 @@ describe('one thing wrong gives one problem that says what, where, what was expe
       'Stack “Floor”, layer “ceiling”, sheet 1 (gypsum-board): thickness in m must be at least 0, got -0.01 (/stacks/0/layers/2/sheets/0/thickness_m)',
     ],
     [
+      'a sheet thicker than a plate can be',
+      { '/stacks/0/layers/2/sheets/0/thickness_m': 3 },
+      'Stack “Floor”, layer “ceiling”, sheet 1 (gypsum-board): thickness in m must be at most 1 (what is thicker bends as a plate at low frequencies only), got 3 (/stacks/0/layers/2/sheets/0/thickness_m)',
+    ],
+    [
+      'a cavity as high as a room',
+      { '/stacks/0/layers/1/depth_m': 2.5 },
+      'Stack “Floor”, layer “joists”: depth in m must be at most 2 (what is higher is a room with modes of its own), got 2.5 (/stacks/0/layers/1/depth_m)',
+    ],
+    [
+      'a parameter by which a cavity could be as high as a room',
+      { '/parameters/4': { ...SIDE, max: 3 }, '/stacks/0/layers/1/depth_m': { parameter: 'side' } },
+      'Stack “Floor”, layer “joists”: the parameter for depth must be a range within 0 to 2 (what is higher is a room with modes of its own), got 1 to 3 (/stacks/0/layers/1/depth_m/parameter)',
+    ],
+    [
       'an unknown material',
       { '/stacks/0/layers/2/sheets/0/material': 'cheese' },
       'Stack “Floor”, layer “ceiling”, sheet 1 (cheese): material must be a known material, got "cheese" (/stacks/0/layers/2/sheets/0/material)',

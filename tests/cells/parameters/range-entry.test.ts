@@ -27,7 +27,7 @@ describe('the range of a parameter', () => {
     [
       'max',
       '900 m',
-      'The range of slab thickness must keep within 0 mm to 1000 mm (all that deck sheet 1 thickness can be), got 900 m.',
+      'The range of slab thickness must keep within 0 mm to 1 m (all that deck sheet 1 thickness can be; what is thicker bends as a plate at low frequencies only), got 900 m.',
     ],
     ['max', 'much', 'Expected a length, such as 38 mm; got "much".'],
   ] as const)('refuses %s %s in the units of the page', (limit, text, message) => {
