@@ -1,10 +1,10 @@
 /** What a paths cell shows of one scenario, as data. */
 import type { ResultsView } from '#cells/contract.ts';
+import { supportsOf } from '#cells/shared/supports-of.ts';
 import { csvText } from '#src/charts/csv.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
 import { type ShareChartData, shareText } from '#src/charts/share-data.ts';
 import type { Notebook, PathsCell, Scenario } from '#src/notebook/types.ts';
-import { commonSupport } from './common-support.ts';
 import { pathShares } from './path-shares.ts';
 import { regionSentence } from './region-sentences.ts';
 import { regionsOf } from './regions.ts';
@@ -41,7 +41,8 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
     return { ...base, busy, ...failure, empty: `There are no ${sound} paths for this floor.` };
   const regions = regionsOf(prediction, paths, sound);
   const flankingIsFixed = notebook.flanking.kind !== 'by the walls';
-  const support = commonSupport(notebook, chosen.id, cell.stack);
+  const supports = [...supportsOf(notebook, chosen.id, cell.stack)];
+  const support = supports.length === 1 ? supports[0] : undefined;
   const context = { prediction, shares: paths, sound, units: notebook.units, flankingIsFixed, support };
   const data = { bands_Hz: prediction.bands_Hz, paths, regions };
   return {

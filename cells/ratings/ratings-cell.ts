@@ -13,6 +13,7 @@ import { bringIntoView } from '../shared/bring-into-view.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { ofFloorAlone } from '../shared/floor-alone.ts';
 import { signed, wholeNumber } from '../shared/number-words.ts';
+import { ownJoistsCaution } from '../shared/own-joists-caution.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
@@ -74,7 +75,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
       </div>
       <p class="note">
         Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
-        more.
+        more. ${ownJoistsCaution(notebook, cell.stack)}
       </p>
       ${outsideCheckedNote(notebook, cell.stack)} ${this.#story()} ${this.#failures(columns)}
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;

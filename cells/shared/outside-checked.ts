@@ -29,14 +29,19 @@ export const outsideCheckedStyles = css`
   .outside li svg {
     vertical-align: middle;
   }
-  .outside details ul {
+  .outside .reasons ul {
     padding-left: var(--space-4);
     list-style: disc;
   }
+  .outside .on-paper {
+    display: none;
+  }
   @media print {
-    .outside details:not([open]),
-    .outside summary {
+    .outside details {
       display: none;
+    }
+    .outside .on-paper {
+      display: block;
     }
   }
 `;
@@ -48,7 +53,7 @@ export function outsideCheckedNote(notebook: Notebook, stackId: string): Templat
     .filter(({ outside }) => outside.length > 0);
   if (found.length === 0) return nothing;
   const text = (one: OutsideChecked) => outsideCheckedText(one, notebook.units);
-  const reasons = new Set(found.flatMap(({ outside }) => outside.map(outsideCheckedReason)));
+  const reasons = limitReasons(found.flatMap(({ outside }) => outside));
   return html`<div class="outside" role="note" aria-label="Outside what was checked">
     <p>Outside what was checked:</p>
     <ul>
@@ -64,15 +69,22 @@ export function outsideCheckedNote(notebook: Notebook, stackId: string): Templat
     </ul>
     <details>
       <summary>What these limits are</summary>
-      <p>
-        What the measured walls and floors span that the engine was fitted on and judged by. Beyond them it computes by the
-        same physics, but nobody has compared that with a measurement. In brackets: the row of the accuracy table.
-      </p>
-      <ul>
-        ${[...reasons].map((reason) => html`<li>${reason}</li>`)}
-      </ul>
+      <div class="reasons">${reasons}</div>
     </details>
+    <div class="reasons on-paper">${reasons}</div>
   </div>`;
+}
+
+function limitReasons(outside: readonly OutsideChecked[]): TemplateResult {
+  const namesRows = outside.some((one) => 'range' in one);
+  return html`<p>
+      What the measured walls and floors span that the engine was fitted on and judged by. Beyond them it computes by the
+      same physics, but nobody has compared that with a measurement.
+      ${namesRows ? 'Each of these walls and floors is a row of a table, and has a short name there, such as w4.' : nothing}
+    </p>
+    <ul>
+      ${[...new Set(outside.map(outsideCheckedReason))].map((reason) => html`<li>${reason}</li>`)}
+    </ul>`;
 }
 
 function outsideOf(notebook: Notebook, scenarioId: string, stackId: string) {

@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { type CellProperties, NotebookEdit, type ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { outsideCheckedNote, outsideCheckedStyles } from '#cells/shared/outside-checked.ts';
+import { ownJoistsCaution } from '#cells/shared/own-joists-caution.ts';
 import { pictureCellStyles } from '#cells/shared/picture-cell-styles.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import { stackPicker } from '#cells/shared/stack-picker.ts';
@@ -192,6 +193,7 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
               reference: this.results.of(notebook.reference, cell.stack).prediction,
               referenceId: notebook.reference,
               units: notebook.units,
+              caution: ownJoistsCaution(notebook, cell.stack),
             })
       }
       ${outsideCheckedNote(notebook, cell.stack)} ${aroundNote(notebook, stack, () => void this.#changeAround())}

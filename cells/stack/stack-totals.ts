@@ -13,9 +13,11 @@ export interface TotalsOptions {
   readonly reference: Prediction | undefined;
   readonly referenceId: string;
   readonly units: UnitSystem;
+  /** On what the masses leave out. */
+  readonly caution: string | undefined;
 }
 
-export function stackTotals({ columns, reference, referenceId, units }: TotalsOptions): TemplateResult {
+export function stackTotals({ columns, reference, referenceId, units, caution }: TotalsOptions): TemplateResult {
   const mass = (value: number) => formatQuantity(value, 'surface-mass', units);
   const height = (value: number) => formatQuantity(value, 'length', units);
   return html`
@@ -68,7 +70,7 @@ export function stackTotals({ columns, reference, referenceId, units }: TotalsOp
     <p class="caution">
       “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone,
       even if it is still to be built. Added mass is load that the joists must carry for good: a structural engineer
-      must check it before anything is built. Wet concrete weighs more than dry, and joists creep: under a lasting
+      must check it before anything is built. ${caution === undefined ? '' : `${caution} `}Wet concrete weighs more than dry, and joists creep: under a lasting
       load they go on bending for years. Fire rating and fire stopping follow local codes. Before anyone cuts into a
       ceiling: wiring, gas, and in old buildings asbestos and lead. Local codes and licensed practice decide.
     </p>

@@ -81,11 +81,11 @@ export const CHECKED_RANGES: Readonly<Record<CheckedKey, CheckedRange>> = {
 };
 
 export const UNCHECKED_KINDS: Readonly<Record<UncheckedKind, string>> = {
-  hangers: 'no row has spring hangers: they are computed from their stated resonance',
+  hangers: 'no measured floor with spring hangers was at hand: they are computed from their stated resonance',
   'separate-joists':
-    'no row has a ceiling on joists of its own; what crosses in the walls that carry both leaves is set by remembered walls (METHOD.md, supports)',
+    'no measured floor with a ceiling on joists of its own was at hand; what crosses in common bearings, the walls that carry both, is set to match a few remembered walls, for airborne sound only; for impact no such way is counted',
   'no-joists':
-    'no row has a cavity without joists; panes with 12 mm of air between come out within 1 dB of EN 12758 (METHOD.md, direct path)',
+    'no measured floor with a cavity without joists was at hand; panes of glass with 12 mm of air between come out within 1 dB of EN 12758',
 };
 
 export type OutsideChecked =

@@ -33,9 +33,9 @@ const WORDINGS: Readonly<Record<CheckedKey, Wording>> = {
 };
 
 const KINDS: Readonly<Record<UncheckedKind, string>> = {
-  hangers: 'spring hangers (none in the accuracy table)',
-  'separate-joists': 'a ceiling on joists of its own (none in the accuracy table)',
-  'no-joists': 'a cavity without joists (none in the accuracy table)',
+  hangers: 'spring hangers (no measured one was at hand)',
+  'separate-joists': 'a ceiling on joists of its own (no measured one was at hand)',
+  'no-joists': 'a cavity without joists (no measured one was at hand)',
 };
 
 /** `joists 5000 mm deep (checked 64 to 457 mm)`. */

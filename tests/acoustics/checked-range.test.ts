@@ -76,6 +76,13 @@ test('every row that a reason names is one of the table, and one that it calls p
   expect(reasons.join()).toContain('printed only (');
 });
 
+test('what no row has is told in words that need no table beside them', () => {
+  for (const reason of Object.values(UNCHECKED_KINDS)) {
+    expect(reason).toMatch(/^no measured floor with .+ was at hand[;:] /);
+    expect(reason).not.toMatch(/\brows?\b|table|\.md|\b[a-z]\d+\b/);
+  }
+});
+
 test('no fitted or judged row is outside of what was checked', () => {
   for (const row of ROWS) expect(outsideChecked(row)).toEqual([]);
 });
@@ -119,8 +126,8 @@ describe('outside', () => {
       floor(deck, cavity(), leaf([board]), cavity(), leaf([board])),
       '2 cavities one below the other (checked 1)',
     ],
-    ['hangers', framed({ support: 'hangers' }), 'spring hangers (none in the accuracy table)'],
-    ['no joists', framed({ joists: 'none' }), 'a cavity without joists (none in the accuracy table)'],
+    ['hangers', framed({ support: 'hangers' }), 'spring hangers (no measured one was at hand)'],
+    ['no joists', framed({ joists: 'none' }), 'a cavity without joists (no measured one was at hand)'],
   ])('%s', (_, construction, text) => {
     expect(said(construction)).toEqual([text]);
   });

@@ -5,7 +5,7 @@ import type { ResultsView } from '#cells/contract.ts';
 import { RATING_ROWS } from '#cells/ratings/rating-rows.ts';
 import { setActive } from '#src/notebook/edits/set-active.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
-import type { Notebook } from '#src/notebook/types.ts';
+import type { Layer, Notebook } from '#src/notebook/types.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
@@ -170,4 +170,19 @@ test('a floor outside of what was checked has a quiet remark per scenario with t
   await expect.element(note).toHaveTextContent('457 mm open joists (f4)');
   expect(row(element, 'STC').every((text) => /\d/.test(text!))).toBe(true);
   expect(await axeProblems(element)).toEqual([]);
+});
+
+test('where a ceiling has joists of its own, what masses leave out stands with the caution, and why nobody checked it on paper', async () => {
+  const said = (element: HTMLElement) => words(element.shadowRoot!.querySelector('.scroll + .note'));
+  const plain = await mountRatings();
+  expect(said(plain.element)).not.toContain('joists of its own');
+  plain.element.remove();
+  const room = practiceRoom();
+  const held = (layer: Layer): Layer => (layer.kind === 'cavity' ? { ...layer, support: 'separate-joists' } : layer);
+  const stacks = room.stacks.map((s) => ({ ...s, layers: s.layers.map(held) }));
+  const { element } = await mountCell(document.createElement('ratings-cell'), { ...room, stacks }, 'ratings');
+  expect(said(element)).toContain('weighs on the walls, not on the floor above it');
+  const paper = element.shadowRoot!.querySelector('.outside .on-paper')!;
+  expect(getComputedStyle(paper).display).toBe('none');
+  expect(words(paper)).toContain('for airborne sound only; for impact no such way is counted');
 });

@@ -128,6 +128,17 @@ describe('masses', () => {
     for (const word of ['structural engineer', 'Wet concrete', 'creep', 'Local codes']) expect(caution).toContain(word);
   });
 
+  test('leave out the joists that a ceiling has of its own, which is said beside the caution of that floor alone', async () => {
+    const own = 'A ceiling on joists of its own weighs on the walls, not on the floor above it';
+    const said = (element: HTMLElement) => element.shadowRoot!.querySelector('.caution')!.textContent!;
+    const without = await mount();
+    expect(said(without.element)).not.toContain('joists of its own');
+    without.element.remove();
+    const { element } = await mount(withKinds(practiceRoom(), 'separate-joists'));
+    expect(said(element)).toContain(own);
+    expect(said(element)).toMatch(/its joists are not counted in these masses: [^.]+ a structural engineer decides\./);
+  });
+
   test('come in pounds per square foot where the notebook is in inches', async () => {
     const { element } = await mount(practiceRoom({ units: 'inch-pound' }));
     expect(element.shadowRoot!.querySelector('.totals')!.textContent).toContain('lb/ft²');

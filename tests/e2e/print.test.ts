@@ -1,7 +1,8 @@
 import type { Browser, Page } from 'playwright';
 import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { freshPage, launch, settled } from './page.ts';
+import type { Layer, Notebook } from '#src/notebook/types.ts';
+import { freshPage, launch, openNotebook, settled, shownNotebook } from './page.ts';
 
 let browser: Browser;
 let opened: Awaited<ReturnType<typeof freshPage>>;
@@ -130,3 +131,21 @@ const laidOut = (page: Page, event: 'beforeprint' | 'afterprint') =>
         .map((e) => e.shadowRoot!.querySelector('.picture > svg[role="img"]')!.getAttribute('width')),
     };
   }, event);
+
+test('why nobody checked a floor of this kind stands open on paper, where nothing can be unfolded', async () => {
+  const { context, page } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await settled(page);
+  const demo = JSON.parse(await shownNotebook(page)) as Notebook;
+  const held = (layer: Layer): Layer => (layer.kind === 'cavity' ? { ...layer, support: 'separate-joists' } : layer);
+  const stacks = demo.stacks.map((s) => ({ ...s, layers: s.layers.map(held) }));
+  await openNotebook(page, { ...demo, title: 'A ceiling of its own', stacks });
+  const note = page.locator('ratings-cell').getByRole('note', { name: 'Outside what was checked' });
+  const why = note.getByText('for impact no such way is counted').and(page.locator(':visible'));
+  await note.scrollIntoViewIfNeeded();
+  await expectSoon(why).toHaveCount(0);
+  await page.emulateMedia({ media: 'print' });
+  await expectSoon(why).toHaveCount(1);
+  await expectSoon(note.getByText('What these limits are')).toBeHidden();
+  await context.close();
+});
