@@ -7,6 +7,7 @@ import { updateParameter } from '#src/notebook/edits/update-parameter.ts';
 import { fieldsUsing } from '#src/notebook/field-use.ts';
 import { movedTo } from '#src/notebook/lists.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
+import { RANGE_WORDS } from '#src/notebook/range-words.ts';
 import type { Notebook, Parameter, ParametersCell, QuantityParameter } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { type Edit, NotebookEdit } from '../contract.ts';
@@ -15,11 +16,7 @@ import { icon } from '../shared/icons.ts';
 import { type Limit, rangeEntry } from './range-entry.ts';
 import { isUntouched } from './read-entry.ts';
 
-const LIMITS: readonly { readonly limit: Limit; readonly word: string }[] = [
-  { limit: 'min', word: 'from' },
-  { limit: 'max', word: 'to' },
-  { limit: 'step', word: 'step' },
-];
+const LIMITS: readonly Limit[] = ['min', 'max', 'step'];
 
 /** What could not be taken: the text stays where it was typed. */
 interface Refusal {
@@ -165,11 +162,11 @@ export class ParametersEditor extends LitElement {
     const { units } = this.notebook;
     return html`<div class="line limits">
       ${LIMITS.map(
-        ({ limit, word }) => html`<label
-          >${word}
+        (limit) => html`<label
+          >${RANGE_WORDS[limit]}
           <input
             type="text"
-            aria-label="${parameter.label}, ${word}"
+            aria-label="${parameter.label}, ${RANGE_WORDS[limit]}"
             .value=${live(
               this.#draft(parameter.key, limit) ?? formatQuantity(parameter[limit], parameter.quantity, units),
             )}

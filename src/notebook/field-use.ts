@@ -1,6 +1,7 @@
 /** Which fields refer to which parameter, and whether a parameter fits them. */
 import { type FieldPath, fieldLabel, fieldPaths, fieldSpec, getField } from './field-path.ts';
 import type { FieldSpec } from './field-specs.ts';
+import { RANGE_WORDS } from './range-words.ts';
 import type { ChoiceParameter, Notebook, Parameter, QuantityKind, QuantityParameter, Stack } from './types.ts';
 import { isReference } from './values.ts';
 
@@ -27,7 +28,7 @@ export function fieldsUsing(notebook: Notebook, key: string): readonly FieldUse[
 /** Why a quantity's range is not accepted, as one sentence; undefined if it is. */
 export function rangeProblem(parameter: QuantityParameter, uses: readonly FieldUse[]): string | undefined {
   if (!(parameter.min <= parameter.max))
-    return `${parameter.label}: max must be at least min (${parameter.min}), got ${parameter.max}`;
+    return `${parameter.label}: “${RANGE_WORDS.max}” must be at least “${RANGE_WORDS.min}” (${parameter.min}), got ${parameter.max}`;
   if (!(parameter.step > 0)) return `${parameter.label}: step must be > 0, got ${parameter.step}`;
   for (const { spec, label } of uses) {
     const problem = fitProblem(parameter, spec, new Set());

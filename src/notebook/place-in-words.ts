@@ -1,7 +1,7 @@
 /** Where something stands in a file, in the words of the page: `stack “Floor”, layer “deck”`. */
 import { KINDS, kindOf } from '#src/quantities/kinds.ts';
 import { asList, asObject, isText, own, type RawObject } from './checks/raw.ts';
-import { nameOfKey, unitOfKey } from './number-in-words.ts';
+import { nameOfKey, unitOfKey } from './key-in-words.ts';
 import { shortened } from './problem.ts';
 
 export interface PlaceInWords {

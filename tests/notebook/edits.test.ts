@@ -398,7 +398,7 @@ describe('parameters and materials', () => {
     });
     expect(() => updateParameter(notebook, 'slab', { max: 0.05 })).toThrow(/slab thickness must be/);
     expect(() => updateParameter(notebook, 'slab', { max: 5 })).toThrow(/within/);
-    expect(() => updateParameter(notebook, 'slab', { min: 1 })).toThrow(/max must be at least min/);
+    expect(() => updateParameter(notebook, 'slab', { min: 1 })).toThrow(/“to” must be at least “from”/);
     expect(() => updateParameter(notebook, 'slab', { step: 0 })).toThrow(/step/);
   });
 

@@ -12,7 +12,7 @@ describe('a place in a file', () => {
     ['/stacks/0/layers/0/sheets/1', 'stack “Floor”, layer “deck”', 'sheet 2 (plywood)'],
     ['/scenarios/1/changes/slab', 'scenario “Heavy”', 'slab thickness in m'],
     ['/materials/0/youngsModulus_Pa', 'material “club board”', "Young's modulus in Pa"],
-    ['/parameters/0/max', 'parameter “slab thickness”', 'max in m'],
+    ['/parameters/0/max', 'parameter “slab thickness”', '“to” in m'],
     ['/cells/0/text', 'cell 1 (commentary)', 'text'],
     ['/shown/3', '', 'entry 4 of shown'],
   ])('%s is told in the words of the page', (pointer, where, what) => {

@@ -81,12 +81,12 @@ describe('one thing wrong gives one problem that says what, where, what was expe
     [
       'NaN written as null',
       { '/parameters/0/min': null },
-      'Parameter “slab thickness”: min in m must be a number, got null (/parameters/0/min)',
+      'Parameter “slab thickness”: “from” in m must be a number, got null (/parameters/0/min)',
     ],
     [
       'an infinite number',
       { '/parameters/3/max': Number.POSITIVE_INFINITY },
-      'Parameter “spare”: max must be at most 100000000000000000000, got Infinity (/parameters/3/max)',
+      'Parameter “spare”: “to” must be at most 100000000000000000000, got Infinity (/parameters/3/max)',
     ],
     [
       'a value outside its range',
@@ -96,7 +96,7 @@ describe('one thing wrong gives one problem that says what, where, what was expe
     [
       'a range upside down',
       { '/parameters/3/min': 2 },
-      'Parameter “spare”: max must be at least 2, got 1 (/parameters/3/max)',
+      'Parameter “spare”: “to” must be at least 2, got 1 (/parameters/3/max)',
     ],
     [
       'a step of nothing',

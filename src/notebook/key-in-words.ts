@@ -1,5 +1,6 @@
 /** What a key of the file is called on the page, and the unit that its number has in the file. */
 import { type FieldSpec, LAYER_FIELDS, LEAK_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
+import { RANGE_WORDS } from './range-words.ts';
 
 const FIELDS: Readonly<Record<string, FieldSpec>> = {
   ...LEAK_FIELDS.slit,
@@ -20,6 +21,8 @@ const NAMES: Readonly<Record<string, string>> = {
   straightK_dB: 'K straight on',
   cornerK_dB: 'K around the corner',
   Rw_dB: 'Rw',
+  min: `“${RANGE_WORDS.min}”`,
+  max: `“${RANGE_WORDS.max}”`,
 };
 
 /** By the end of a key. Longer ends first, so that a part of one is not taken for the whole. */
