@@ -30,12 +30,6 @@ export const changeStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
-  .empty .status {
-    justify-content: center;
-    margin: 0;
-    font-size: inherit;
-  }
-  /* Most studies are done before anybody could read of them. */
   .late {
     animation: late 0.4s step-end backwards;
   }
@@ -128,6 +122,11 @@ export const changeStyles = css`
     border-radius: var(--radius);
     color: var(--ink-soft);
     text-align: center;
+  }
+  .status.empty {
+    justify-content: center;
+    margin: 0;
+    font-size: inherit;
   }
   @media (max-width: 40rem) {
     th:first-child {

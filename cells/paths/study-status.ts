@@ -3,6 +3,10 @@ import { html, nothing } from 'lit';
 export interface StudyStatus {
   /** `waiting`: for the prediction of the floor itself. */
   readonly state: 'waiting' | 'running' | 'stopped' | 'done';
+  /** That it stands where the table will be. */
+  readonly alone: boolean;
+  /** That it is in sight from the start: most studies are done before anybody could read of them. */
+  readonly atOnce: boolean;
   /** Numbers studied so far; absent as long as nothing has been told. */
   readonly done: number | undefined;
   readonly total: number | undefined;
@@ -11,19 +15,25 @@ export interface StudyStatus {
 }
 
 /** How far a study has come, and the button that ends it or goes on: a line that is always there, so that nothing jumps. */
-export function studyStatus({ state, done = 0, total = 0, onStop, onGoOn }: StudyStatus) {
+export function studyStatus({ state, alone, atOnce, done = 0, total = 0, onStop, onGoOn }: StudyStatus) {
   const running = state === 'running';
   const stopped = state === 'stopped';
-  return html`<div class=${stopped ? 'status' : 'status screen-only'}>
+  // A button that the keyboard is on would lose it by being hidden, be it for a moment.
+  const late = atOnce ? '' : 'late';
+  return html`<div
+    class="status ${alone ? 'empty' : ''} ${stopped ? '' : 'screen-only'}"
+    tabindex="-1"
+    aria-busy=${alone && !stopped}
+  >
     ${
       running
         ? html`<progress
-              class="late"
+              class=${late}
               aria-label="Numbers of the floor changed so far"
               max=${total || 1}
               value=${done}
             ></progress>
-            <span class="late">Changing one number after the other${total > 0 ? `: ${done} of ${total}` : ''}\u00a0…</span>`
+            <span class=${late}>Changing one number after the other${total > 0 ? `: ${done} of ${total}` : ''}\u00a0…</span>`
         : nothing
     }
     ${state === 'waiting' ? html`<span class="late">The floor itself is computed first …</span>` : nothing}
@@ -31,7 +41,7 @@ export function studyStatus({ state, done = 0, total = 0, onStop, onGoOn }: Stud
     <span role="status">${stopped ? stoppedText(done, total) : nothing}</span>
     ${
       running || stopped
-        ? html`<button type="button" class=${running ? 'screen-only late' : 'screen-only'} @click=${running ? onStop : onGoOn}>
+        ? html`<button type="button" class="screen-only ${running ? late : ''}" @click=${running ? onStop : onGoOn}>
             ${running ? 'Stop' : 'Go on'}
           </button>`
         : nothing

@@ -5,6 +5,7 @@ import type { Result, ResultsView } from '#cells/contract.ts';
 import { NumberStudyRequest, type StudyProgress } from '#cells/number-study-request.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import type { NumberStudy } from '#src/acoustics/number-study.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
 import { bandLabel } from '#src/charts/band-axis.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
@@ -12,6 +13,7 @@ import { findScenario, findStack } from '#src/notebook/find.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { orAborted } from '#workers/or-aborted.ts';
 import { changeNote } from './change-note.ts';
 import { changeStyles } from './change-styles.ts';
 import { type ChangeRow, type ChangeTable, changeTable, isSeen, LOW_BANDS_Hz, type Studied } from './change-table.ts';
@@ -27,6 +29,14 @@ const SO_FAR_EVERY_ms = 1000;
 /** Rows that stand there before all are asked for. */
 const FIRST_ROWS = 8;
 
+/** Where the keyboard goes when the button that it was on has gone: to the first of these that is there. */
+const NEXT_FOCUS = ['.error button', '.status button', '.scroll', '.status'];
+
+/** A study as far as it has come, and the floor that it is of. */
+interface SoFar extends Studied, StudyProgress {
+  readonly prediction: Prediction;
+}
+
 /** Which numbers of the floor move its sound most, band by band, and how sure the prediction is if they are not. */
 @customElement('what-would-change')
 export class WhatWouldChange extends LitElement {
@@ -39,58 +49,63 @@ export class WhatWouldChange extends LitElement {
   @property() sound: Sound = 'airborne';
 
   @state() private all = false;
-  /** The last good study of this stack in this scenario: it stays until the next is there, or some of it. */
-  @state() private studied: Studied | undefined;
-  /** How far the present study has come. */
-  @state() private told: StudyProgress | undefined;
+  /** What the table shows, of this stack in this scenario: it stays until the next study is there, or some of it. */
+  @state() private studied: SoFar | undefined;
+  /** How far the study of the floor as it is now has come. */
+  @state() private told: SoFar | undefined;
   /** That the reader ended the present study. */
   @state() private stopped = false;
+  /** That the present study follows one that was stopped. */
+  @state() private resumed = false;
 
   #table: ChangeTable | undefined;
-  /** That the table is of a floor that is no more. */
-  #outdated = false;
   #end: (() => void) | undefined;
 
   /** Starts anew with every prediction that is ready; one that is computed again ends it. */
   readonly #task = new Task(this, {
-    args: () => {
-      const result = this.#result;
-      return [result.state === 'ready' ? result.prediction : undefined, this.scenario, this.stack] as const;
-    },
+    args: () => [this.#prediction, this.scenario, this.stack] as const,
     task: async ([prediction, scenario, stack], { signal }) => {
-      this.#forget();
+      this.#begin(prediction);
       if (!prediction) return;
       const { notebook } = this;
-      const of = { construction: resolveStack(notebook, scenario, stack), stack: findStack(notebook, stack) };
-      const show = (study: NumberStudy) => {
-        this.studied = { ...of, study };
-        this.#outdated = false;
-      };
+      const construction = resolveStack(notebook, scenario, stack);
+      const of = { prediction, construction, stack: findStack(notebook, stack) };
       const [ending, end] = endedBy(signal);
       this.#end = end;
       try {
         await pause(PAUSE_ms, ending);
         let shown_ms = performance.now();
-        const study = await this.#ask(scenario, stack, ending, (told) => {
+        const study = await this.#ask(scenario, stack, ending, (progress) => {
           if (ending.aborted) return;
-          this.told = told;
-          if (told.done === 0 || performance.now() - shown_ms < SO_FAR_EVERY_ms) return;
+          this.told = { ...of, ...progress };
+          if (progress.done === 0 || performance.now() - shown_ms < SO_FAR_EVERY_ms) return;
           shown_ms = performance.now();
-          show(told.study);
+          this.studied = this.told;
         });
         ending.throwIfAborted();
-        show(study);
+        const total = study.numbers.length + study.atTheEdge.length;
+        this.studied = this.told = { ...of, study, done: total, total };
       } catch (error) {
         if (!ending.aborted || signal.aborted) throw error;
         this.stopped = true;
-        if (this.told?.done) show(this.told.study);
-        else this.studied = undefined;
+        // Nothing of this floor is better than a table of another one that no study will replace.
+        this.studied = this.told?.done ? this.told : undefined;
       }
     },
   });
 
   get #result(): Result {
     return this.results.of(this.scenario, this.stack);
+  }
+
+  /** Of the floor as it is now. */
+  get #prediction(): Prediction | undefined {
+    const result = this.#result;
+    return result.state === 'ready' ? result.prediction : undefined;
+  }
+
+  get #pending(): boolean {
+    return this.#task.status === TaskStatus.PENDING;
   }
 
   override connectedCallback(): void {
@@ -105,22 +120,27 @@ export class WhatWouldChange extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (this.hasUpdated && (changed.has('scenario') || changed.has('stack'))) this.studied = undefined;
+    if (this.hasUpdated && (changed.has('scenario') || changed.has('stack'))) {
+      this.studied = this.told = undefined;
+      this.stopped = false;
+    }
     const unitsChanged = changed.has('notebook') && changed.get('notebook')?.units !== this.notebook.units;
     if (unitsChanged || ['studied', 'sound', 'scenario', 'stack'].some((name) => changed.has(name)))
       this.#table = this.studied && changeTable(this.studied, this.sound, this.notebook.units);
   }
 
   protected override update(changed: PropertyValues): void {
-    const heldFocus = this.shadowRoot?.activeElement?.matches('.status button');
+    const root = this.shadowRoot;
+    const heldFocus = root?.activeElement?.matches('.status button, .error button');
     super.update(changed);
-    // The button that ends a study goes with it; the keyboard stays where it was.
-    if (heldFocus && !this.shadowRoot?.activeElement) this.shadowRoot?.querySelector<HTMLElement>('.scroll')?.focus();
+    if (!root || !heldFocus) return;
+    for (const place of NEXT_FOCUS) if (!root.activeElement) root.querySelector<HTMLElement>(place)?.focus();
   }
 
   override render() {
     const table = this.#table;
-    return html`${this.#renderProblem()} ${table ? this.#renderTable(table) : this.#renderWaiting()}`;
+    return html`${this.#renderProblem()} ${table ? this.#renderExplanation() : nothing} ${this.#renderStatus()}
+    ${table ? this.#renderTable(table) : nothing}`;
   }
 
   #renderProblem() {
@@ -134,19 +154,19 @@ export class WhatWouldChange extends LitElement {
     );
   }
 
-  #renderWaiting() {
-    if (this.#task.error) return nothing;
-    if (this.#result.state === 'failed')
-      return html`<p class="empty">It stands here once the floor can be computed.</p>`;
-    return html`<div class="empty" aria-busy=${!this.stopped}>${this.#renderStatus()}</div>`;
-  }
-
+  /** In one place whether or not there is a table yet, so that its button is the same one and keeps the keyboard. */
   #renderStatus() {
-    const { told, stopped } = this;
-    const waiting = this.#result.state === 'computing';
-    if (this.#task.error || !(waiting || this.#pending || told)) return nothing;
+    const { told, stopped, resumed } = this;
+    const { state } = this.#result;
+    const alone = this.#table === undefined;
+    if (this.#task.status === TaskStatus.ERROR) return nothing;
+    if (alone && state === 'failed') return html`<p class="empty">It stands here once the floor can be computed.</p>`;
+    const waiting = state === 'computing';
+    if (!(waiting || this.#pending || stopped || told)) return nothing;
     return studyStatus({
       state: waiting ? 'waiting' : stopped ? 'stopped' : this.#pending ? 'running' : 'done',
+      alone,
+      atOnce: resumed,
       done: told?.done,
       total: told?.total,
       onStop: () => this.#end?.(),
@@ -154,29 +174,32 @@ export class WhatWouldChange extends LitElement {
     });
   }
 
-  get #pending(): boolean {
-    return this.#task.status === TaskStatus.PENDING;
+  #renderExplanation() {
+    const { name } = findScenario(this.notebook, this.scenario);
+    return html`<p class="note">
+      By how many decibels ${this.#symbol} of ${name} changes if one number of the floor grows by 10 %, along the slope
+      around its present value: good for small changes, no promise for large ones.
+      <span class="sample up" style="--share: 0.6">Blue</span> is quieter below,
+      <span class="sample down" style="--share: 0.6">orange</span> louder. What matters most from ${LOW_BANDS_Hz.first} to
+      ${LOW_BANDS_Hz.last} Hz stands first.
+    </p>`;
+  }
+
+  get #symbol() {
+    return this.sound === 'impact' ? html`L<sub>n</sub>` : html`R`;
   }
 
   #renderTable(table: ChangeTable) {
+    const { study, done, total, prediction } = this.studied!;
     const { name } = findScenario(this.notebook, this.scenario);
     const shown = this.all ? table.rows : table.rows.slice(0, FIRST_ROWS);
     const more = table.rows.length - FIRST_ROWS;
     const busy = this.#result.state === 'computing' || this.#pending;
-    const part = (busy || this.stopped) && !this.#outdated;
-    const assumed = part ? `the ± of the ${this.studied?.study.numbers.length} so far` : 'all that is assumed in ±';
-    const symbol = this.sound === 'impact' ? html`L<sub>n</sub>` : html`R`;
+    const outdated = prediction !== this.#prediction;
+    const assumed = done < total ? `the ± of the ${study.numbers.length} so far` : 'all that is assumed in ±';
     const caption = `What 10 % more of each number changes in ${name}, ${this.sound} sound`;
     return html`
-      <p class="note">
-        By how many decibels ${symbol} of ${name} changes if one number of the floor grows by 10 %, along the slope around
-        its present value: good for small changes, no promise for large ones.
-        <span class="sample up" style="--share: 0.6">Blue</span> is quieter below,
-        <span class="sample down" style="--share: 0.6">orange</span> louder. What matters most from
-        ${LOW_BANDS_Hz.first} to ${LOW_BANDS_Hz.last} Hz stands first.
-      </p>
-      ${this.#renderStatus()}
-      <div class=${this.#outdated ? 'awaited' : ''} aria-busy=${busy}>
+      <div class=${outdated ? 'awaited' : ''} aria-busy=${busy}>
         <div class="scroll" tabindex="0" role="region" aria-label=${caption} ${fadeWhereMore()}>
           <table>
             <caption class="visually-hidden">${caption}, in dB per band</caption>
@@ -230,10 +253,11 @@ export class WhatWouldChange extends LitElement {
     return html`<td class="number effect ${quieter ? 'up' : 'down'}" style="--share: ${share.toFixed(2)}">${text}</td>`;
   }
 
-  #forget(): void {
-    this.told = undefined;
+  /** What is known of this very floor stays: it is where the study goes on. */
+  #begin(prediction: Prediction | undefined): void {
+    this.told = [this.told, this.studied].find((soFar) => soFar && soFar.prediction === prediction);
+    this.resumed = this.stopped;
     this.stopped = false;
-    this.#outdated = true;
   }
 
   #onAll = () => {
@@ -243,7 +267,8 @@ export class WhatWouldChange extends LitElement {
   #ask(scenario: string, stack: string, signal: AbortSignal, tell: NumberStudyRequest['tell']): Promise<NumberStudy> {
     const request = new NumberStudyRequest(scenario, stack, signal, tell);
     this.dispatchEvent(request);
-    return request.answer ?? Promise.reject(new Error('nobody here can work it out'));
+    if (!request.answer) return Promise.reject(new Error('nobody here can work it out'));
+    return orAborted(request.answer, signal);
   }
 }
 

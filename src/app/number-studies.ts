@@ -6,6 +6,7 @@ import type { NumberOutcome, NumberStudy } from '#src/acoustics/number-study.ts'
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { studiedNumbers } from '#src/notebook/studied-numbers.ts';
 import type { Notebook } from '#src/notebook/types.ts';
+import { orAborted } from '#workers/or-aborted.ts';
 import type { StudyApi, StudyOutcome } from '#workers/study.api.ts';
 import { spawnStudyWorker } from '#workers/study.client.ts';
 import { type Spawned, Supervised } from '#workers/supervised.ts';
@@ -25,7 +26,7 @@ export class NumberStudies {
   }
 
   /**
-   * An abort ends the study at once, wherever it is; what it had done is kept for the next one of this construction.
+   * An abort ends the study at once, be it still waiting for its turn; what it had done is kept for the next one of this construction.
    *
    * @param tell Hears how far the study has come: before its first number, and after each.
    * @throws the signal's reason, WorkerDeath, or an Error with what the engine has against the construction.
@@ -37,7 +38,7 @@ export class NumberStudies {
   ): Promise<NumberStudy> {
     const study = this.#turn.then(() => this.#study(construction, signal, tell));
     this.#turn = study.catch(() => {});
-    return study;
+    return orAborted(study, signal);
   }
 
   async #study(

@@ -122,9 +122,10 @@ test('one that was given up while it waited is never sent, and tells nothing', a
   const second = studies.of(floorOf('hung'), waiting.signal, ({ done }) => told.push(done));
   await expect.poll(() => asked.length).toBe(1);
   waiting.abort(new Error('gone'));
+  await expect(second).rejects.toThrow('gone');
   leaving.abort(new Error('gone too'));
   await expect(first).rejects.toThrow('gone too');
-  await expect(second).rejects.toThrow('gone');
+  await expect(studies.of(floorOf('hung'), waiting.signal)).rejects.toThrow('gone');
   expect(asked).toHaveLength(1);
   expect(told).toEqual([]);
   close();

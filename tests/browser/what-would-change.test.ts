@@ -164,6 +164,14 @@ function slowStudy(first: number) {
 }
 
 const bar = () => page.getByRole('progressbar', { name: 'Numbers of the floor changed so far' });
+
+/** What holds the keyboard, inside of whatever shadow root. */
+function focusedElement(): Element | null {
+  let found = document.activeElement;
+  while (found?.shadowRoot?.activeElement) found = found.shadowRoot.activeElement;
+  return found;
+}
+const focused = () => focusedElement()?.textContent?.trim();
 const rowsShown = () => table().element().querySelectorAll('tbody tr').length;
 
 test('a long study shows how far it has come, and after a second what it has so far', async () => {
@@ -201,10 +209,11 @@ test('stopping by keyboard keeps what is there, says how much that is, and goes 
   expect(rowsShown()).toBeLessThanOrEqual(3);
   expect(table().element().closest('[aria-busy]')!.getAttribute('aria-busy')).toBe('false');
   expect(await axeProblems(element)).toEqual([]);
-  const goOnButton = page.getByRole('button', { name: 'Go on' });
-  (goOnButton.element() as HTMLElement).focus();
+  expect(focused()).toBe('Go on');
   await userEvent.keyboard('{Enter}');
   await expect.poll(() => requests.length).toBe(2);
+  await new Promise((resolve) => setTimeout(resolve, 800));
+  expect(focused()).toBe('Stop');
   goOn();
   goOn();
   await expect.element(page.getByText(`All ${total} numbers`)).toBeVisible();
@@ -219,6 +228,88 @@ test('one stopped before its first number leaves no table of another floor', asy
   await expect.element(page.getByRole('status')).toHaveTextContent('Stopped before the first number was done.');
   await expect.element(table()).not.toBeInTheDocument();
   await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+});
+
+test('one stopped before anything was told says so, and goes on when asked', async () => {
+  let silent = true;
+  const { requests } = await mount((request, notebook) => (silent ? new Promise(() => {}) : here(request, notebook)));
+  await unfold();
+  await expect.poll(() => requests.length).toBe(1);
+  const stopButton = page.getByRole('button', { name: 'Stop' });
+  await expect.element(stopButton).toBeVisible();
+  (stopButton.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  await expect.element(page.getByRole('status')).toHaveTextContent('Stopped before the first number was done.');
+  silent = false;
+  expect(focused()).toBe('Go on');
+  await userEvent.keyboard('{Enter}');
+  await expect.element(table()).toBeVisible();
+});
+
+test('what goes on is the table of the same floor: it says how much it holds, and does not fade', async () => {
+  const { answer } = slowStudy(3);
+  const { requests } = await mount(answer, practiceRoom({ active: 'both' }));
+  await unfold();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect.element(table()).toBeVisible();
+  await page.getByRole('button', { name: 'Go on' }).click();
+  const told = () => ({
+    label: table().element().querySelector('tfoot th')!.textContent,
+    faded: table().element().closest('.awaited') !== null,
+  });
+  const right = { label: 'uncertain by the ± of the 3 so far', faded: false };
+  await expect.element(page.getByRole('button', { name: 'Stop' })).toBeVisible();
+  expect(told()).toEqual(right);
+  await expect.poll(() => requests.length).toBe(2);
+  expect(told()).toEqual(right);
+});
+
+test('stopping again before it goes on keeps what was known', async () => {
+  const { answer } = slowStudy(3);
+  const { requests } = await mount(answer, practiceRoom({ active: 'both' }));
+  await unfold();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  const goOnButton = page.getByRole('button', { name: 'Go on' });
+  await expect.element(goOnButton).toBeVisible();
+  const button = goOnButton.element() as HTMLElement;
+  button.click();
+  await expect.poll(() => button.textContent!.trim()).toBe('Stop');
+  button.click();
+  await expect.element(page.getByRole('status')).toHaveTextContent('Stopped after 3 of');
+  expect(rowsShown()).toBeLessThanOrEqual(3);
+  expect(requests).toHaveLength(1);
+});
+
+test('some of a study of the floor before still says how much it is, and fades', async () => {
+  const { answer } = slowStudy(3);
+  let { of } = steadyResults(practiceRoom());
+  const { element, requests } = await mount(answer, practiceRoom({ active: 'both' }), () => ({
+    of: (...floor) => of(...floor),
+  }));
+  await unfold();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect.element(table()).toBeVisible();
+  ({ of } = steadyResults(practiceRoom()));
+  element.results = { ...element.results };
+  await expect.poll(() => table().element().closest('.awaited')).toBeTruthy();
+  await expect.element(table().getByRole('row', { name: 'uncertain by the ± of the 3 so far' })).toBeVisible();
+  await expect.poll(() => requests.length).toBe(2);
+});
+
+test('the keyboard stays on the button while the first rows come', async () => {
+  const { answer, goOn } = slowStudy(3);
+  await mount(answer, practiceRoom({ active: 'both' }));
+  await unfold();
+  const stopButton = page.getByRole('button', { name: 'Stop' });
+  await expect.element(stopButton).toBeVisible();
+  (stopButton.element() as HTMLElement).focus();
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  goOn();
+  await expect.element(table()).toBeVisible();
+  expect(focused()).toBe('Stop');
+  goOn();
+  await expect.element(page.getByText('numbers have been changed in turn')).toBeVisible();
+  expect(focusedElement()?.className).toContain('scroll');
 });
 
 test('a change of the floor ends a study, and one that was stopped starts anew', async () => {
@@ -262,6 +353,21 @@ test('a failure is told, and tried again on request', async () => {
   await page.getByRole('button', { name: 'Try again' }).click();
   await expect.element(table()).toBeVisible();
   await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+});
+
+test('a study that is tried again shows how far it has come, and keeps the keyboard', async () => {
+  let fails = true;
+  const { answer } = slowStudy(3);
+  await mount((request, notebook) => (fails ? Promise.reject(new Error('it stopped')) : answer(request, notebook)));
+  await unfold();
+  const again = page.getByRole('button', { name: 'Try again' });
+  await expect.element(again).toBeVisible();
+  fails = false;
+  (again.element() as HTMLElement).focus();
+  await userEvent.keyboard('{Enter}');
+  await expect.element(bar()).toHaveAttribute('value', '3');
+  await expect.element(page.getByRole('button', { name: 'Stop' })).toBeVisible();
+  expect(focusedElement()?.className).toContain('status');
 });
 
 test('the worker gives what the engine gives', async () => {
