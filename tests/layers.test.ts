@@ -31,7 +31,8 @@ function filesUnder(folder: string): string[] {
 
 function importsOf(file: string): string[] {
   const text = readFileSync(file, 'utf8');
-  return [...text.matchAll(/(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g)].map((m) => m[1]!);
+  // A text that begins with such a word is no import.
+  return [...text.matchAll(/(?<!['"])(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g)].map((m) => m[1]!);
 }
 
 function folderOf(file: string, specifier: string): string | undefined {
