@@ -12,6 +12,8 @@ export interface CurveQuantityInfo {
   readonly apparentLabel: string;
   /** Values are taken from the reference scenario's; positive is better. */
   readonly relative: boolean;
+  /** Less than this nobody hears or measures in a building: common practice, no source. Absent: all values count. */
+  readonly faintest_dB?: number;
   levels_dB(prediction: Prediction): readonly number[];
   paths_dB(prediction: Prediction): PathLevels;
   /** Gain over the reference in one band; absent where nothing is compared. */
@@ -34,6 +36,7 @@ export const CURVE_QUANTITIES: readonly CurveQuantityInfo[] = [
     valueLabel: 'normalised impact sound level Ln, dB',
     apparentLabel: 'normalised impact sound level L′n, dB',
     relative: false,
+    faintest_dB: 0,
     levels_dB: (p) => p.Ln_dB,
     paths_dB: (p) => p.impactPaths_dB,
   },

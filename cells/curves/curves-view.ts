@@ -62,6 +62,7 @@ export function curvesView(
     series,
     overlays: [...(low ?? []), ...(overlays?.drawn ?? []), ...(tools.measuredPoints?.(cell, bands_Hz) ?? [])],
     zeroLine: info.relative,
+    ...(info.faintest_dB !== undefined && { cutBelow_dB: info.faintest_dB }),
   };
   const empty = emptyReason(notebook, info, shown, series);
   return {
@@ -74,6 +75,7 @@ export function curvesView(
     ),
     remarks: [
       ...remarks(notebook, info, overlays?.drawn.length || overlays?.missing.length ? focus?.scenario : undefined),
+      ...cutRemark(data),
       ...(overlays?.missing ?? []),
       ...((focus && tools.measuredRemarks?.(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
@@ -181,6 +183,14 @@ function remarks(notebook: Notebook, { relative }: CurveQuantityInfo, focus: Sce
     ...(relative && reference ? [`Taken from “${reference.name}”: above the line is better, below it is worse.`] : []),
     ...(focus && notebook.shown.length > 1 ? [`What is laid over the curves belongs to “${focus.name}”.`] : []),
   ];
+}
+
+function cutRemark({ series, cutBelow_dB = -Infinity }: BandChartData): string[] {
+  return series.some(({ values_dB }) => values_dB.some((value) => value < cutBelow_dB))
+    ? [
+        `Below ${cutBelow_dB} dB no curve is drawn: nobody hears or measures so little in a building. The numbers hold those values too.`,
+      ]
+    : [];
 }
 
 /** What the curves hold besides the floor, and where to see the floor alone. */

@@ -13,6 +13,18 @@ export function nominalPosition(band_Hz: number): number {
   return Math.round(bandPosition(band_Hz));
 }
 
+/** From the lower edge of the first band to the upper edge of the last one, as positions. */
+export function bandSpan(bands_Hz: readonly number[]): readonly [from: number, to: number] {
+  return [nominalPosition(bands_Hz[0] ?? 1) - 0.5, nominalPosition(bands_Hz.at(-1) ?? 10 ** 0.1) + 0.5];
+}
+
+/** On which side of all bands a frequency lies; undefined where it is among them. */
+export function besideBands(frequency_Hz: number, bands_Hz: readonly number[]): 'below' | 'above' | undefined {
+  const [from, to] = bandSpan(bands_Hz);
+  const position = bandPosition(frequency_Hz);
+  return position < from ? 'below' : position > to ? 'above' : undefined;
+}
+
 /** "63", "31.5", and from 10 kHz up "10 000". */
 export function bandLabel(band_Hz: number): string {
   return band_Hz >= 10_000

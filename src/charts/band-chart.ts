@@ -1,6 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import { customElement } from 'lit/decorators.js';
-import { octaveMiddleIndex } from './band-axis.ts';
+import { besideBands, octaveMiddleIndex } from './band-axis.ts';
 import { type BandChartData, type BandOverlay, isPoints, levelWithUnit, type PointsOverlay } from './band-data.ts';
 import { type BandFrame, bandFrame } from './band-frame.ts';
 import { drawBandPlot, frequencyLabelRows, REGION } from './band-plot.ts';
@@ -34,7 +34,7 @@ export class BandChart extends DrawnChart<BandChartData> {
   protected override mark({ series }: BandChartData, frame: BandFrame, index: number) {
     return svg`${series.map(({ values_dB, mark }) => {
       const value = values_dB[index] ?? Number.NaN;
-      return Number.isFinite(value)
+      return Number.isFinite(value) && value >= frame.range.low
         ? svg`<circle cx=${frame.xOfBand(index)} cy=${frame.y(value)} r="4" stroke=${mark.color}></circle>`
         : nothing;
     })}`;
@@ -57,10 +57,16 @@ export class BandChart extends DrawnChart<BandChartData> {
     return [...curves, ...points];
   }
 
-  protected override keyRemarks({ overlays }: BandChartData) {
-    return overlays.flatMap((overlay) =>
-      isPoints(overlay) ? [] : [{ sample: overlaySample(overlay), text: overlay.description }],
-    );
+  protected override keyRemarks({ overlays, bands_Hz }: BandChartData) {
+    return overlays.flatMap((overlay) => {
+      if (isPoints(overlay)) return [];
+      const { description } = overlay;
+      const beside = overlay.kind === 'frequency' ? besideBands(overlay.frequency_Hz, bands_Hz) : undefined;
+      // No line, no sample of one.
+      return beside
+        ? { sample: NO_SAMPLE, text: `${description} (${beside} the bands of this picture)` }
+        : { sample: overlaySample(overlay), text: description };
+    });
   }
 }
 
@@ -84,6 +90,15 @@ function overlaySample(overlay: Exclude<BandOverlay, PointsOverlay>) {
       return lineSample({ color: 'var(--ink-soft)', dash: overlay.dash });
   }
 }
+
+const NO_SAMPLE = html`<svg
+  class="line-sample"
+  viewBox="0 0 36 12"
+  width="36"
+  height="12"
+  style="flex: none"
+  aria-hidden="true"
+></svg>`;
 
 function areaSample(fill: string, opacity: number) {
   return html`<svg class="line-sample" viewBox="0 0 36 12" width="36" height="12" style="flex: none" aria-hidden="true">

@@ -11,6 +11,8 @@ export interface BandChartData {
   readonly overlays: readonly BandOverlay[];
   /** A line at 0 dB that the values are read against (differences). */
   readonly zeroLine: boolean;
+  /** What is less is not drawn, for it would press flat what matters; numbers say it all the same. Absent: all is drawn. */
+  readonly cutBelow_dB?: number;
 }
 
 export interface BandSeries {

@@ -1,5 +1,5 @@
 /** Where things stand in a band chart: one mapping for the drawn curves and for what follows the pointer. */
-import { bandPosition, nominalPosition } from './band-axis.ts';
+import { bandPosition, bandSpan, nominalPosition } from './band-axis.ts';
 import type { Range } from './steady-range.ts';
 
 export interface FrameOptions {
@@ -34,7 +34,7 @@ const LABEL_ROW = 15;
 export function bandFrame(options: FrameOptions): BandFrame {
   const { width, bands_Hz, range, topRows, rightLabels } = options;
   const positions = bands_Hz.map(nominalPosition);
-  const xDomain = [(positions[0] ?? 0) - 0.5, (positions.at(-1) ?? 1) + 0.5] as const;
+  const xDomain = bandSpan(bands_Hz);
   const left = 34;
   const top = 26 + topRows * LABEL_ROW;
   const right = width - 6 - rightLabels;

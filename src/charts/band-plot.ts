@@ -1,6 +1,6 @@
 /** The still layer of a band chart: curves and overlays, drawn whole from data. */
 import { axisX, line, type MarkerFunction, type Markish, ruleX, ruleY, text } from '@observablehq/plot';
-import { isOctavePosition, nominalPosition } from './band-axis.ts';
+import { bandPosition, besideBands, isOctavePosition, nominalPosition } from './band-axis.ts';
 import {
   type BandChartData,
   type BandOverlay,
@@ -40,10 +40,10 @@ export function drawBandPlot(data: BandChartData, frame: BandFrame, label: strin
         axisX(position, { tickSize: 4, label: null, color: 'var(--hairline-strong)', text: null }),
         ...(data.zeroLine ? [ruleY([0], { stroke: SOFT, strokeWidth: 1.25 })] : []),
         ...overlays.flatMap((overlay) => overlayMarks(overlay, position, data)),
-        ...frequencyMarks(overlays.filter(isFrequency), frame),
+        ...frequencyMarks(overlays, frame),
         ...lineNames(overlays.filter(isLine), position, frame),
         ...series.flatMap((s, i) => seriesMarks(s, i, { position, frame, crowd: series.length })),
-        ...overlays.filter(isPoints).flatMap((points) => pointsMarks(points, position)),
+        ...overlays.filter(isPoints).flatMap((points) => pointsMarks(points, position, frame)),
       ],
     }),
   );
@@ -63,7 +63,8 @@ function seriesMarks(
 ): Markish[] {
   const every = frame.pixelsPerBand >= 24 && crowd <= 4 ? 1 : 3;
   const marked = position.flatMap((_, i) => (every === 1 || (i - index) % every === 0 ? [i] : []));
-  const stroke = { stroke: mark.color, strokeWidth: 1.75, strokeLinejoin: 'round' as const };
+  const clip = clippedBelow(values_dB, frame);
+  const stroke = { stroke: mark.color, strokeWidth: 1.75, strokeLinejoin: 'round' as const, ...clip };
   const dash = mark.dash ? { strokeDasharray: mark.dash } : {};
   const marker = markerElement(mark);
   if (every === 1)
@@ -71,8 +72,13 @@ function seriesMarks(
   const at = { x: marked.map((i) => position[i]!), y: marked.map((i) => values_dB[i]!) };
   return [
     line({ length: position.length }, { x: position, y: values_dB, ...stroke, ...dash }),
-    line({ length: marked.length }, { ...at, stroke: mark.color, strokeWidth: 0, marker }),
+    line({ length: marked.length }, { ...at, stroke: mark.color, strokeWidth: 0, marker, ...clip }),
   ];
+}
+
+/** Only what leaves the picture is clipped: a marker on its edge stays whole. */
+function clippedBelow(values_dB: readonly number[], { range }: BandFrame): { clip?: true } {
+  return values_dB.some((value) => value < range.low) ? { clip: true } : {};
 }
 
 function markerElement({ marker }: ScenarioMark, hollow = false): MarkerFunction {
@@ -121,7 +127,7 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
 }
 
 /** Over the curves, since points hide less than they tell. */
-function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: number[]): Markish[] {
+function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: number[], frame: BandFrame): Markish[] {
   const octaves = bandWidth === 'octave';
   const at = position.flatMap((p, i) => (!octaves || isOctavePosition(p) ? [i] : []));
   return [
@@ -135,6 +141,7 @@ function pointsMarks({ values_dB, bandWidth, mark }: PointsOverlay, position: nu
         strokeWidth: 1,
         strokeDasharray: mark.dash,
         marker: markerElement(mark, true),
+        ...clippedBelow(values_dB, frame),
       },
     ),
   ];
@@ -209,20 +216,27 @@ function contourMarks({ values_dB, deficiencies_dB, missing }: ContourOverlay, p
 const CHARACTER = 6.3;
 const ROW = 15;
 
-export function frequencyLabelRows(overlays: readonly BandOverlay[], frame: Pick<BandFrame, 'xOfFrequency'>): number[] {
-  const spans = overlays.filter(isFrequency).map(({ label, frequency_Hz }) => {
+/** Of those that stand in the picture. */
+export function frequencyLabelRows(
+  overlays: readonly BandOverlay[],
+  frame: Pick<BandFrame, 'xOfFrequency' | 'bands_Hz'>,
+): number[] {
+  const spans = frequenciesAmong(overlays, frame).map(({ label, frequency_Hz }) => {
     const width = label.length * CHARACTER;
     return { left: frame.xOfFrequency(frequency_Hz) - width / 2, width };
   });
   return labelRows(spans, 8);
 }
 
-function frequencyMarks(overlays: readonly FrequencyOverlay[], frame: BandFrame): Markish[] {
+function frequenciesAmong(overlays: readonly BandOverlay[], { bands_Hz }: Pick<BandFrame, 'bands_Hz'>) {
+  return overlays.filter(isFrequency).filter(({ frequency_Hz }) => besideBands(frequency_Hz, bands_Hz) === undefined);
+}
+
+function frequencyMarks(overlays: readonly BandOverlay[], frame: BandFrame): Markish[] {
   const rows = frequencyLabelRows(overlays, frame);
   const scale = (frame.xDomain[1] - frame.xDomain[0]) / (frame.right - frame.left);
-  const marks = overlays.flatMap(({ label, frequency_Hz, dash }, i) => {
-    const x = 10 * Math.log10(frequency_Hz);
-    if (!(x >= frame.xDomain[0] && x <= frame.xDomain[1])) return [];
+  const marks = frequenciesAmong(overlays, frame).map(({ label, frequency_Hz, dash }, i) => {
+    const x = bandPosition(frequency_Hz);
     const up = rows[i]! * ROW + 6;
     const half = (label.length * CHARACTER * scale) / 2;
     // A label near the edge stays inside the picture.

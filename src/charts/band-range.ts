@@ -8,9 +8,15 @@ import { type Range, wantedRange } from './steady-range.ts';
  */
 const LINES_ADD_dB = 20;
 
-/** Curves, points, contours and ranges of values are never cut; thin lines only far away from the curves. */
-export function bandRange({ series, overlays, zeroLine }: BandChartData): Range {
-  const curves = [...series, ...overlays.filter(isPoints)].flatMap((s) => s.values_dB).filter(Number.isFinite);
+/**
+ * Curves, points, contours and ranges of values are cut only where the data say so; thin lines far away from the curves too.
+ */
+export function bandRange({ series, overlays, zeroLine, cutBelow_dB = -Infinity }: BandChartData): Range {
+  const drawn = (value: number) => Math.max(value, cutBelow_dB);
+  const curves = [...series, ...overlays.filter(isPoints)]
+    .flatMap((s) => s.values_dB)
+    .filter(Number.isFinite)
+    .map(drawn);
   const [low, high] = curves.length ? [Math.min(...curves), Math.max(...curves)] : [-Infinity, Infinity];
   const around = overlays.flatMap((overlay) => {
     switch (overlay.kind) {
@@ -24,7 +30,7 @@ export function bandRange({ series, overlays, zeroLine }: BandChartData): Range 
         return [];
     }
   });
-  const values = [...curves, ...around];
+  const values = [...curves, ...around.map(drawn)];
   return zeroLine
     ? wantedRange([...values, -1, 1], { step: 5, least: 20 })
     : wantedRange(values, { step: 10, least: 50 });

@@ -266,6 +266,42 @@ describe('while values change', () => {
   });
 });
 
+describe('what lies outside of the picture', () => {
+  test('a curve below the lowest level that is drawn ends at the axis; its values stay in the key', async () => {
+    const chart = await bandChart({ ...data(1, -30), cutBelow_dB: 0 });
+    expect(chart.frame!.range.low).toBe(0);
+    const [curve] = curvesOf(chart);
+    expect(curve!.closest('[clip-path]')).not.toBeNull();
+    expect(texts(chart).filter((t) => t?.startsWith('\u2212'))).toEqual([]);
+    reach(chart).focus();
+    await userEvent.keyboard('{Home}');
+    await chart.updateComplete;
+    expect(cells(chart, 0)).toContain('\u22129.0 dB');
+    expect(chart.shadowRoot!.querySelectorAll('.live circle')).toHaveLength(0);
+    const whole = await bandChart(data(1));
+    expect(curvesOf(whole)[0]!.closest('[clip-path]')).toBeNull();
+  });
+
+  test('a frequency beside all bands has a row in the key without a sample, and takes no room above the curves', async () => {
+    const frequency = (frequency_Hz: number): BandOverlay => {
+      const label = `f0 ${frequency_Hz} Hz`;
+      return { kind: 'frequency', label, description: `${label}: bounce`, frequency_Hz, dash: '4 3' };
+    };
+    const chart = await bandChart(data(1, 0, [frequency(37), frequency(38), frequency(7000)]));
+    expect(texts(chart).filter((t) => t?.startsWith('f0'))).toEqual([]);
+    const remarks = [...chart.shadowRoot!.querySelectorAll('.key td.remark')];
+    expect(remarks.map((r) => r.textContent!.trim())).toEqual([
+      'f0 37 Hz: bounce (below the bands of this picture)',
+      'f0 38 Hz: bounce (below the bands of this picture)',
+      'f0 7000 Hz: bounce (above the bands of this picture)',
+    ]);
+    expect(remarks.flatMap((r) => [...r.querySelectorAll('svg path')])).toEqual([]);
+    expect(chart.frame!.top).toBe((await bandChart(data(1))).frame!.top);
+    const inside = await bandChart(data(1, 0, [frequency(73)]));
+    expect(inside.shadowRoot!.querySelectorAll('.key td.remark svg path')).toHaveLength(1);
+  });
+});
+
 describe('overlays', () => {
   const overlays: readonly BandOverlay[] = [
     { kind: 'frequency', label: 'f0 30 Hz', description: 'f0 30 Hz: bounce', frequency_Hz: 30, dash: '4 3' },

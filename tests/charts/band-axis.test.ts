@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { bandLabel, bandPosition, labelledBands, nominalPosition, octaveMiddleIndex } from '#src/charts/band-axis.ts';
+import {
+  bandLabel,
+  bandPosition,
+  besideBands,
+  labelledBands,
+  nominalPosition,
+  octaveMiddleIndex,
+} from '#src/charts/band-axis.ts';
 import { BANDS_HZ } from './made-up-prediction.ts';
 
 test('nominal bands stand at equal distances', () => {
@@ -39,4 +46,11 @@ test.each([
 test('a one-third octave knows the middle of its octave, and that a chart may lack it', () => {
   const middle = (bands_Hz: readonly number[]) => bands_Hz.map((_, i) => bands_Hz[octaveMiddleIndex(bands_Hz, i)]);
   expect(middle([50, 63, 80, 100, 125, 160, 200])).toEqual([63, 63, 63, 125, 125, 125, undefined]);
+});
+
+test('what lies beside all bands is known from what lies among them, edges included', () => {
+  expect(besideBands(37, BANDS_HZ)).toBe('below');
+  expect(besideBands(46, BANDS_HZ)).toBeUndefined();
+  expect(besideBands(5500, BANDS_HZ)).toBeUndefined();
+  expect(besideBands(5700, BANDS_HZ)).toBe('above');
 });

@@ -60,3 +60,12 @@ test('gaps and marked frequencies do not count, and without a curve the lines de
 test('differences go in fives and keep the zero line in the picture', () => {
   expect(bandRange(chart([], true))).toEqual({ low: -5, high: 70 });
 });
+
+test('where values count from 0 dB on, what is less does not widen the picture', () => {
+  const deep = { ...chart([]), series: [{ ...chart([]).series[0]!, values_dB: [62, 5, -28] }] };
+  expect(bandRange(deep)).toEqual({ low: -30, high: 70 });
+  expect(bandRange({ ...deep, cutBelow_dB: 0 })).toEqual({ low: 0, high: 70 });
+  expect(bandRange({ ...deep, overlays: [line([-40, -40, -40])], cutBelow_dB: 0 })).toEqual({ low: 0, high: 70 });
+  const nothing = { ...deep, series: [{ ...deep.series[0]!, values_dB: [-5, -9, -28] }], cutBelow_dB: 0 };
+  expect(bandRange(nothing)).toEqual({ low: 0, high: 50 });
+});

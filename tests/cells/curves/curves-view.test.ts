@@ -215,3 +215,16 @@ test('a textbook model that the floor does not fit leaves a sentence, not a line
     'Floating floor after Cremer is not drawn: it is made for an uppermost leaf that lies on a mat, and this one does not.',
   ]);
 });
+
+test('impact curves are drawn from 0 dB on, which is said where one goes below; its values stay', () => {
+  const quiet = madeUpPrediction(40, { Ln_dB: BANDS_HZ.map((_, i) => 60 - 4.4 * i) });
+  const view = (results: ResultsView, quantity: CurvesCell['quantity'] = 'impact') =>
+    curvesView(percussionNotebook(), curvesCell({ quantity }), results);
+  const { data, remarks } = view(ready({ s2: { state: 'ready', prediction: quiet } }));
+  expect(data.cutBelow_dB).toBe(0);
+  expect(data.series.find((s) => s.id === 's2')!.values_dB.at(-1)).toBeCloseTo(-28, 9);
+  expect(remarks).toContainEqual(expect.stringMatching(/^Below 0 dB no curve is drawn: .*The numbers hold those/));
+  expect(view(ready()).remarks).not.toContainEqual(expect.stringContaining('Below 0 dB'));
+  for (const quantity of ['airborne', 'difference', 'impact-difference'] as const)
+    expect(view(ready(), quantity).data).not.toHaveProperty('cutBelow_dB');
+});
