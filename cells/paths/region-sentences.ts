@@ -106,7 +106,7 @@ const CARRIES: Readonly<Record<PathName, string>> = {
 
 /** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
 function pathInWords({ path, first, last }: Region, context: SentenceContext): string {
-  const { shares, prediction, flankingIsFixed, support } = context;
+  const { shares, prediction, sound, flankingIsFixed, support } = context;
   const bearings = path === 'supports' && support === 'separate-joists';
   const carries = bearings ? COMMON_BEARINGS : CARRIES[path];
   const bands = prediction.bands_Hz
@@ -119,7 +119,9 @@ function pathInWords({ path, first, last }: Region, context: SentenceContext): s
   const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
   const rest =
     path === 'direct'
-      ? ''
+      ? sound === 'impact' && support === 'separate-joists'
+        ? BEARINGS_ARE_LEFT_OUT
+        : ''
       : bearings
         ? BEARINGS_ARE_ASSUMED
         : path === 'flanking' && flankingIsFixed
@@ -134,6 +136,9 @@ const COMMON_BEARINGS =
 
 const BEARINGS_ARE_ASSUMED =
   '; how much crosses there is assumed, a share of the edges, and a ceiling on joists of its own cannot do better than that';
+
+/** The engine lets no blow cross there (METHOD.md): a share of 100 % must not read as if that were known. */
+const BEARINGS_ARE_LEFT_OUT = '; what impact sound crosses in common bearings is not counted';
 
 function limitInWords(share: number): string {
   return `; nothing done to the floor alone gains more than ${levelText(-10 * Math.log10(share))} dB here`;

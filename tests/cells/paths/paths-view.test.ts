@@ -263,6 +263,19 @@ describe('sentences', () => {
     );
   });
 
+  test('of impact sound to a ceiling on joists of its own is said that common bearings are not counted', () => {
+    const region = { first: 0, last: 20, path: 'direct' } as const;
+    const impactPaths_dB = { direct: BANDS_HZ.map(() => 50) };
+    const said = (support: SupportKind) =>
+      sentence(region, { impactPaths_dB }, true, {
+        support,
+        sound: 'impact',
+        shares: [{ path: 'direct', shares: BANDS_HZ.map(() => 1) }],
+      });
+    expect(said('clips')).toMatch(/cavities: 100 %\.$/);
+    expect(said('separate-joists')).toMatch(/: 100 %; what impact sound crosses in common bearings is not counted\.$/);
+  });
+
   test('where next to nothing takes another way, no gain is promised', () => {
     const levels = { direct: BANDS_HZ.map(() => 250), leaks: BANDS_HZ.map(() => 10) };
     const region = { first: 0, last: 20, path: 'leaks', mechanism: 'leak' } as const;
