@@ -106,7 +106,7 @@ const CARRIES: Readonly<Record<PathName, string>> = {
 
 /** How much takes the path, and what it would bring to close it: 10 lg of what is left. */
 function pathInWords({ path, first, last }: Region, context: SentenceContext): string {
-  const { shares, prediction, sound, flankingIsFixed, support } = context;
+  const { shares, prediction, support } = context;
   const bearings = path === 'supports' && support === 'separate-joists';
   const carries = bearings ? COMMON_BEARINGS : CARRIES[path];
   const bands = prediction.bands_Hz
@@ -117,17 +117,20 @@ function pathInWords({ path, first, last }: Region, context: SentenceContext): s
   const values = bands.map(({ share }) => share);
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const share = shareText(low) === shareText(high) ? shareText(high) : `${shareText(low)} to ${shareText(high)}`;
-  const rest =
-    path === 'direct'
-      ? sound === 'impact' && support === 'separate-joists'
-        ? BEARINGS_ARE_LEFT_OUT
-        : ''
-      : bearings
-        ? BEARINGS_ARE_ASSUMED
-        : path === 'flanking' && flankingIsFixed
-          ? limitInWords(low)
-          : closingInWords(bands);
+  const rest = bearings ? BEARINGS_ARE_ASSUMED : consequence(path, { low, bands, context });
   return `${carries}: ${share}${rest}`;
+}
+
+interface Ruled {
+  /** The least share of the path in the bands. */
+  readonly low: number;
+  readonly bands: readonly { readonly band_Hz: number; readonly share: number }[];
+  readonly context: SentenceContext;
+}
+
+function consequence(path: PathName, { low, bands, context: { sound, support, flankingIsFixed } }: Ruled): string {
+  if (path === 'direct') return sound === 'impact' && support === 'separate-joists' ? BEARINGS_ARE_LEFT_OUT : '';
+  return path === 'flanking' && flankingIsFixed ? limitInWords(low) : closingInWords(bands);
 }
 
 /** As the key of the picture calls it. */
@@ -148,7 +151,7 @@ function limitInWords(share: number): string {
 const BUILT_AT_MOST_dB = 15;
 
 /** Nothing where the rest is too little to be told from none: then there is no number to give. */
-function closingInWords(bands: readonly { readonly band_Hz: number; readonly share: number }[]): string {
+function closingInWords(bands: Ruled['bands']): string {
   const gains = bands.map(({ band_Hz, share }) => ({ band_Hz, gain_dB: Math.round(-10 * Math.log10(1 - share)) }));
   const most = gains.reduce((a, b) => (b.gain_dB > a.gain_dB ? b : a));
   const least_dB = Math.min(...gains.map(({ gain_dB }) => gain_dB));
