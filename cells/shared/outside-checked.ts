@@ -78,8 +78,8 @@ export function outsideCheckedNote(notebook: Notebook, stackId: string): Templat
 function limitReasons(outside: readonly OutsideChecked[]): TemplateResult {
   const namesRows = outside.some((one) => 'range' in one);
   return html`<p>
-      What the measured walls and floors span that the engine was fitted on and judged by. Beyond them it computes by the
-      same physics, but nobody has compared that with a measurement.
+      The limits are what the measured walls and floors span that the engine was fitted on and judged by. Beyond them it
+      computes by the same physics, but nobody has compared that with a measurement.
       ${namesRows ? 'Each of these walls and floors is a row of a table, and has a short name there, such as w4.' : nothing}
     </p>
     <ul>
