@@ -67,8 +67,15 @@ export function formatValue(
   const { symbol } = shownUnit(kind, system, options.unit);
   const shown = displayValue(value, kind, system, options);
   const { significantDigits, decimalsMax, zeroIsAbsent } = kindOf(kind);
-  const text = symbol === 'in' ? inches(shown) : decimal(shown, significantDigits, decimalsMax);
-  return text === '0' && zeroIsAbsent && !isRoundingError(value) ? decimal(shown, 1, DECIMALS_OF_TINY) : text;
+  const inFull = (number: number) =>
+    symbol === 'in' ? inches(number) : decimal(number, significantDigits, decimalsMax);
+  const text = inFull(shown);
+  if (text !== '0' || !zeroIsAbsent || isRoundingError(value)) return text;
+  const rounded = Number(shown.toPrecision(1));
+  const step = 10 ** magnitudeOf(shown);
+  // 0.045 mm would be 0.05 mm, which read back is 0.1 mm: cut off instead.
+  const tiny = inFull(rounded) === '0' ? rounded : Math.trunc(shown / step) * step;
+  return decimal(tiny, 1, DECIMALS_OF_TINY);
 }
 
 /** Thinner than anything laid in a floor: what is left of equal lengths that were computed in two ways. */

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import {
   displayValue,
   formatQuantity,
@@ -139,4 +139,16 @@ describe('every unit', () => {
       { numRuns: 2000 },
     );
   });
+});
+
+test('a length that rounds up to the least one of full digits is cut off, so that it reads back as itself', () => {
+  for (const shown of ['0.04 mm', '-0.04 mm']) {
+    const sign = shown.startsWith('-') ? -1 : 1;
+    for (const length_m of [4.5e-5, 4.99e-5]) {
+      const text = formatQuantity(sign * length_m, 'length', 'SI');
+      expect(text.replace('−', '-')).toBe(shown);
+      const parsed = parseQuantity(text, 'length', 'SI');
+      expect(parsed.ok && formatQuantity(parsed.value, 'length', 'SI')).toBe(text);
+    }
+  }
 });
