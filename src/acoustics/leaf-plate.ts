@@ -27,7 +27,7 @@ export interface LeafPlate {
 }
 
 /** One sheet of a leaf by itself, its stiffness static and the mean of both directions. */
-interface PlateSheet extends BendingSheet {
+export interface PlateSheet extends BendingSheet {
   readonly longitudinalSpeed_m_s: number;
   /** What it holds of the leaf's bending energy at low frequency, 0–1. */
   readonly energyShare: number;

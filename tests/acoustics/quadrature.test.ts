@@ -4,7 +4,7 @@ import { floorModel } from '#src/acoustics/floor-model.ts';
 import { MODEL_CONSTANTS } from '#src/acoustics/model-constants.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { QUADRATURE, quadratureFor, SHARP_QUADRATURE } from '#src/acoustics/quadrature.ts';
-import { cavity, fibre, leaf, mat, sheet } from '../published/reference-constructions.ts';
+import { cavity, fibre, leaf, mat, REFERENCE_CONSTRUCTIONS, sheet } from '../published/reference-constructions.ts';
 import { isolated } from './fixtures.ts';
 
 const chosen = (construction: Construction) => quadratureFor(floorModel(construction, MODEL_CONSTANTS));
@@ -26,4 +26,16 @@ it('one that is absent, and a screed whose edges lose more than its material, do
   expect(chosen(hung(board, { ...board, thickness_m: 0, lossFactor: 0.002 }))).toBe(QUADRATURE);
   const screed = sheet('concrete', 0.05, { lossFactor: 0.002 });
   expect(chosen(isolated(leaf([screed]), mat('mat', 0.02, 1e7), leaf([deck])))).toBe(QUADRATURE);
+});
+
+it('what nobody builds, where peaks lie in places nobody foresaw, gets the finer one too', () => {
+  expect(chosen(hung({ ...board, thickness_m: 0.0003 }))).toBe(SHARP_QUADRATURE);
+  expect(chosen(hung({ ...board, density_kg_m3: 15_000 }))).toBe(SHARP_QUADRATURE);
+  expect(chosen(isolated(leaf([deck]), mat('mat', 0.01, 1e5), leaf([board])))).toBe(SHARP_QUADRATURE);
+  expect(chosen(isolated(leaf([deck]), cavity({ depth_m: 1.5 }), leaf([board])))).toBe(SHARP_QUADRATURE);
+  expect(chosen(isolated(leaf([deck]), cavity({ joistSpacing_m: 8 }), leaf([board])))).toBe(SHARP_QUADRATURE);
+});
+
+it.each(Object.entries(REFERENCE_CONSTRUCTIONS))('measured construction %s does not need it', (_, construction) => {
+  expect(chosen(construction)).toBe(QUADRATURE);
 });
