@@ -83,20 +83,23 @@ it('floors of up to three leaves that could be built are within 0.1 dB in every 
   expect(errors_dB(floors('real', 3), 150).at(-1)).toBeLessThan(0.1);
 }, 120_000);
 
-it('floors with a covering, from soft carpet to hard, are within 0.1 dB in every band, 99 of 100, none 0.2 dB off', () => {
+it('floors with a covering, from soft carpet to hard, are within 0.1 dB in every band', () => {
   const covered = fc
     .tuple(floors('real', 2), logUniform(1e4, 1e7))
     .map(([floor, contactStiffness_N_m]) => ({ ...floor, covering: { ...COVERING, contactStiffness_N_m } }));
-  const errors = errors_dB(covered, 150);
-  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.99);
-  expect(errors.at(-1)).toBeLessThan(0.2);
+  expect(errors_dB(covered, 150).at(-1)).toBeLessThan(0.1);
 }, 120_000);
 
-it('anything the engine accepts is within 0.1 dB in every band, 99 of 100, none of these drawn 0.2 dB off', () => {
-  const errors = errors_dB(floors('accepted', 2), 300);
-  expect(within(errors, 0.1)).toBeGreaterThanOrEqual(0.99);
-  expect(errors.at(-1)).toBeLessThan(0.2);
-}, 120_000);
+it.each([
+  [2, 300],
+  [3, 100],
+])(
+  'anything the engine accepts of up to %d leaves is within 0.1 dB in every band: all %d drawn',
+  (leaves, count) => {
+    expect(errors_dB(floors('accepted', leaves), count).at(-1)).toBeLessThan(0.1);
+  },
+  240_000,
+);
 
 it('the quick quadrature is within 0.25 dB in every band, 98 of 100 floors of two leaves, none of these drawn 0.6 dB off', () => {
   const errors = errors_dB(floors('real', 2), 150, QUICK_QUADRATURE);
