@@ -93,16 +93,6 @@ export class FloorAnswer extends LitElement {
       .about::first-letter {
         text-transform: uppercase;
       }
-      /* Where it has room, and not for what takes no time. */
-      .late {
-        visibility: hidden;
-        animation: late 0s 0.4s forwards;
-      }
-      @keyframes late {
-        to {
-          visibility: visible;
-        }
-      }
       [role="group"] {
         display: contents;
       }

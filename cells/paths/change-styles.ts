@@ -30,14 +30,6 @@ export const changeStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
-  .late {
-    animation: late 0.4s step-end backwards;
-  }
-  @keyframes late {
-    from {
-      visibility: hidden;
-    }
-  }
   progress {
     width: 8rem;
     height: 0.375rem;

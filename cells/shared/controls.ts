@@ -7,7 +7,7 @@
  * do here), `danger`; `field` (label, input, help and error on top of each other); `error`, `caution`, `note` (texts);
  * `number` (right-aligned tabular digits); `scroll` (a wide table scrolls by itself, never the page; add
  * `fadeWhereMore()`); `better`, `worse` (differences); `visually-hidden`; `screen-only` (left out on paper);
- * `awaited` (fades while it is `aria-busy`).
+ * `awaited` (fades while it is `aria-busy`), `late` (not seen where it takes no time).
  */
 import { css } from 'lit';
 import { fadeStyles } from '#src/charts/fade-where-more.ts';
@@ -299,6 +299,15 @@ export const controlStyles = css`
     }
     input[type="range"]::-webkit-slider-runnable-track {
       background: CanvasText;
+    }
+  }
+  /* What would only flash where it takes no time. */
+  .late {
+    animation: late 0.4s step-end backwards;
+  }
+  @keyframes late {
+    from {
+      visibility: hidden;
     }
   }
   /* What is computed anew: old figures fade, but not where the new ones come before the eye would notice. */
