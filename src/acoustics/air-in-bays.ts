@@ -1,7 +1,7 @@
 import type { Cavity } from './construction.ts';
 
 /** How far joists stop the air of a cavity from moving across them. */
-export interface Bays {
+export interface AirInBays {
   /** (b/π)⁴ for joists b apart, m⁴. */
   readonly fourth_m4: number;
   /** Part of kx² that is lost while no half wave fits between two joists, 0 to ½. */
@@ -20,7 +20,7 @@ const STEPS = 4;
  * the gap are not counted.
  * @param wholeDepth_m d, with the height of the support.
  */
-export function baysOf({ joists, joistSpacing_m, joistWidth_m, depth_m }: Cavity, wholeDepth_m: number): Bays {
+export function baysOf({ joists, joistSpacing_m, joistWidth_m, depth_m }: Cavity, wholeDepth_m: number): AirInBays {
   if (joists === 'none' || joists === 'open-truss') return { fourth_m4: 0, stopped: 0 };
   const fourth_m4 = (joistSpacing_m / Math.PI) ** 4;
   const gap_m = wholeDepth_m - depth_m;
@@ -34,17 +34,17 @@ export function baysOf({ joists, joistSpacing_m, joistWidth_m, depth_m }: Cavity
  * The part of kx² that counts in a cavity crossed by joists: they stop sound across them until half a wave fits into a bay.
  * Our own.
  */
-export function keptShare({ fourth_m4, stopped }: Bays, kx2: number): number {
+export function keptShare({ fourth_m4, stopped }: AirInBays, kx2: number): number {
   return 1 - stopped / (1 + fourth_m4 * kx2 * kx2);
 }
 
 /** What counts of kx² between the joists. */
-export function insideKx2(bays: Bays, kx2: number): number {
+export function insideKx2(bays: AirInBays, kx2: number): number {
   return kx2 * keptShare(bays, kx2);
 }
 
 /** kx² of the wave of which `inside` ≥ 0 counts between the joists: the inverse of `insideKx2`. */
-export function outsideKx2(bays: Bays, inside: number): number {
+export function outsideKx2(bays: AirInBays, inside: number): number {
   const { fourth_m4, stopped } = bays;
   let kx2 = inside;
   for (let step = 0; step < STEPS; step++) {

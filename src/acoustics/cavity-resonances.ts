@@ -1,4 +1,4 @@
-import { type Bays, keptShare, outsideKx2 } from './air-in-bays.ts';
+import { type AirInBays, keptShare, outsideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -63,7 +63,7 @@ export class CavityResonances {
   }
 
   /** @param inside kz/k0 of the resonance, from 1 on there is none. */
-  #resonate(inside: number, loss: number, bays: Bays, k02: number): void {
+  #resonate(inside: number, loss: number, bays: AirInBays, k02: number): void {
     if (inside >= 1) return;
     const kx2 = outsideKx2(bays, k02 * (1 - inside * inside));
     this.#add(kx2 / k02, (loss * inside * inside) / keptShare(bays, kx2));

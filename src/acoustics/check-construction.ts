@@ -1,3 +1,4 @@
+import { CAVITY_DEPTH_m } from './cavity-limits.ts';
 import type {
   Cavity,
   Construction,
@@ -59,9 +60,7 @@ const SIDE: Interval = [0.3, 100];
 const THICKNESS: Interval = [0, 5];
 /** What is thicker is no plate at any frequency that is heard. */
 const SHEET: Interval = [0, 2];
-/** What is higher is a room with modes of its own, not the air between two leaves. */
-const CAVITY: Interval = [0, 2];
-/** The same with the usual height of any support. */
+/** Depth of a cavity with the usual height of any support. */
 const WHOLE_CAVITY: Interval = [0, 2.5];
 const DENSITY: Interval = [5, 25000];
 const LOSS: Interval = [1e-4, 2];
@@ -108,7 +107,7 @@ function checkMat(mat: Mat, layer: number): void {
 
 function checkCavity(cavity: Cavity, layer: number): void {
   const place = `layer ${layer}, cavity`;
-  within('depth_m', cavity.depth_m, CAVITY, place);
+  within('depth_m', cavity.depth_m, CAVITY_DEPTH_m, place);
   if (cavity.joists !== 'none') {
     within('joistWidth_m', cavity.joistWidth_m, [0.0003, 2], place);
     within('joistSpacing_m', cavity.joistSpacing_m, [0.03, 20], place);
@@ -116,7 +115,7 @@ function checkCavity(cavity: Cavity, layer: number): void {
   const spacing: Interval = [0.03, 20];
   optional('supportLineSpacing_m', cavity.supportLineSpacing_m, spacing, place);
   optional('supportPointSpacing_m', cavity.supportPointSpacing_m, spacing, place);
-  optional('supportHeight_m', cavity.supportHeight_m, CAVITY, place);
+  optional('supportHeight_m', cavity.supportHeight_m, CAVITY_DEPTH_m, place);
   within('depth_m with the height of the support', cavityDepth_m(cavity), WHOLE_CAVITY, place);
   optional('supportStiffness_N_m', cavity.supportStiffness_N_m, POINT_STIFFNESS, place);
   optional('hangerFrequency_Hz', cavity.hangerFrequency_Hz, [0.5, 1000], place);

@@ -1,5 +1,5 @@
 import { type Air, ROOM_AIR } from './air.ts';
-import { type Bays, baysOf } from './air-in-bays.ts';
+import { type AirInBays, baysOf } from './air-in-bays.ts';
 import { checkConstruction } from './check-construction.ts';
 import type { Cavity, Construction, Interlayer, Mat } from './construction.ts';
 import { leafEdges } from './leaf-edges.ts';
@@ -38,7 +38,7 @@ export interface CavityModel {
   readonly cavity: Cavity;
   /** With the height of the support, m. */
   readonly depth_m: number;
-  readonly bays: Bays;
+  readonly bays: AirInBays;
   /** Fluid layers from the lower leaf up, thicknesses adding to the depth; air has no flow resistivity. */
   readonly fluids: readonly FluidLayer[];
   readonly chain?: SupportChain;

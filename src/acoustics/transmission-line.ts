@@ -1,4 +1,4 @@
-import { type Bays, insideKx2 } from './air-in-bays.ts';
+import { type AirInBays, insideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
@@ -50,7 +50,7 @@ export class TransmissionLine {
   readonly #matRe: Float64Array;
   readonly #matIm: Float64Array;
   readonly #firstFluid: Int32Array;
-  readonly #bays: readonly (Bays | undefined)[];
+  readonly #bays: readonly (AirInBays | undefined)[];
   readonly #fluids: Float64Array;
   readonly #velocityRe: Float64Array;
   readonly #velocityIm: Float64Array;

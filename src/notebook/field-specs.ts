@@ -4,6 +4,7 @@
  * The limits are wide, so that unusual floors can be built, but keep every accepted stack within what the engine
  * computes without a gap. They are our own, no source.
  */
+import { CAVITY_DEPTH_m } from '#src/acoustics/cavity-limits.ts';
 import type { JoistKind, SheetContact, SupportKind } from '#src/acoustics/construction.ts';
 import { COVERINGS } from '#src/acoustics/materials.ts';
 import { fibreMaterials, NONE, sheetMaterials } from './material-lookup.ts';
@@ -112,13 +113,15 @@ export const MAT_FIELDS = {
 
 export const CAVITY_FIELDS = {
   joists: choice('joists', JOIST_LABELS),
-  depth_m: because(NOT_A_ROOM, number('depth', 'length', [0, 2], [0, 0.6, 0.005])),
+  depth_m: because(NOT_A_ROOM, number('depth', 'length', CAVITY_DEPTH_m, [0, 0.6, 0.005])),
   joistWidth_m: number('joist width', 'length', [0.001, 1], [0.03, 0.1, 0.001]),
   joistSpacing_m: number('joist spacing', 'length', [0.05, 10], [0.3, 0.8, 0.001]),
   support: choice('ceiling support', SUPPORT_LABELS),
   supportLineSpacing_m: optional(number('spacing of support lines', 'length', [0.05, 10], [0.3, 0.8, 0.001])),
   supportPointSpacing_m: optional(number('spacing along a line', 'length', [0.05, 10], [0.3, 1.5, 0.001])),
-  supportHeight_m: optional(because(NOT_A_ROOM, number('height of the support', 'length', [0, 2], [0.01, 0.3, 0.001]))),
+  supportHeight_m: optional(
+    because(NOT_A_ROOM, number('height of the support', 'length', CAVITY_DEPTH_m, [0.01, 0.3, 0.001])),
+  ),
   supportStiffness_N_m: optional(number('stiffness of one support', 'stiffness', [1e2, 1e10], [5e4, 2e6, 1e4])),
   hangerFrequency_Hz: optional(number('natural frequency of the hangers', 'frequency', [1, 200], [3, 20, 0.5])),
   fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Bays, baysOf, keptShare, outsideKx2 } from '#src/acoustics/air-in-bays.ts';
+import { type AirInBays, baysOf, keptShare, outsideKx2 } from '#src/acoustics/air-in-bays.ts';
 import type { Cavity } from '#src/acoustics/construction.ts';
 import { cavity } from '../published/reference-constructions.ts';
 
@@ -11,7 +11,7 @@ it('gives back the wave of which a part counts between joists', () => {
   const stopped = fc.double({ min: 0, max: 0.5, noNaN: true });
   fc.assert(
     fc.property(logarithmic(1e-6, 1e3), stopped, logarithmic(1e-3, 1e5), (fourth_m4, stopped, kx2) => {
-      const bays: Bays = { fourth_m4, stopped };
+      const bays: AirInBays = { fourth_m4, stopped };
       const inside = kx2 * keptShare(bays, kx2);
       expect(outsideKx2(bays, inside) / kx2).toBeCloseTo(1, 5);
     }),
