@@ -74,7 +74,6 @@ function freeRadiation(f_Hz: number, fc_Hz: number, length_m: number, height_m: 
       perimeter_m: 2 * (length_m + height_m),
       length_m,
       width_m: height_m,
-      edgeFactor: 1,
     };
     return resonantRadiation(f_Hz, fc_Hz, edges, c0);
   }
