@@ -334,7 +334,7 @@ export const COVERINGS: readonly CoveringMaterial[] = [
     key: 'carpet',
     name: 'carpet',
     surfaceMass_kg_m2: 2,
-    contactStiffness_N_m: 1.2e5,
+    contactStiffness_N_m: 1.5e5,
     thickness_m: 0.008,
   },
   {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Construction, Covering } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
+import { deltaLw } from '#src/acoustics/ratings/delta-lw.ts';
 import { REFERENCE_COVERING } from '#src/acoustics/standards/iso-717-2-reference-floors.ts';
 import { tappingForce2_N2_Hz } from '#src/acoustics/tapping-machine.ts';
 import { cavity, covering, leaf, mat, sheet } from '../published/reference-constructions.ts';
@@ -102,6 +103,18 @@ describe('coverings', () => {
     for (const [band_Hz, reference_dB] of bands) {
       expect(Math.abs(gain(band_Hz) - reference_dB), `${band_Hz} Hz`).toBeLessThan(1.5);
     }
+  });
+
+  // ΔLw by DIN 4109 Beiblatt 1:1989, Table 18 (from memory, unverified): 8 mm pile carpet on foam, vinyl on felt, on foam.
+  it.each([
+    ['carpet', 28],
+    ['sheet-vinyl', 13],
+    ['vinyl-plank', 16],
+  ] as const)('%s on a slab takes what the table of floor coverings says, within 1 dB', (key, expected_dB) => {
+    const gain = gain_dB(isolated(slab(0.14)), covering(key));
+    const bands_Hz = REFERENCE_COVERING.map(([band_Hz]) => band_Hz);
+    const { dLw } = deltaLw({ bands_Hz, values_dB: bands_Hz.map(gain) });
+    expect(Math.abs(dLw - expected_dB)).toBeLessThanOrEqual(1);
   });
 
   it('change nothing where they neither give way nor weigh anything', () => {
