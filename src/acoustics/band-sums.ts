@@ -1,6 +1,7 @@
 import { Airborne } from './airborne.ts';
 import { type Azimuth, azimuths } from './azimuths.ts';
 import { bayResonance_Hz } from './bay-resonance.ts';
+import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -22,6 +23,9 @@ const BEATING = 2;
 const BEATING_FAST = 5;
 const BEATEN_OUT = 15;
 const MORE_POINTS_PER_TEN = 3;
+
+/** By how much more points see what ripples over a band; our own. */
+const RIPPLED = 1.25;
 
 /** A doubtful peak that would add less than this share to its band gets no points of its own. */
 const FAINT = 0.01;
@@ -60,8 +64,8 @@ export class BandSums implements Integrand {
   readonly #airborne: Airborne | undefined;
   readonly #impact: Impact;
   readonly #turns: readonly Azimuth[];
-  /** From here on leaves screwed to joists swing between them, so often that their force ripples over a band. */
-  readonly #swinging_Hz: number;
+  /** From here on energies ripple over a band: leaves screwed to joists swing between them, or an empty cavity rings. */
+  readonly #rippling_Hz: number;
   readonly #sum: SettledSum;
 
   /** @param wanted 'struck' leaves all that is airborne at 0. */
@@ -73,7 +77,7 @@ export class BandSums implements Integrand {
     this.#airborne = wanted === 'both' ? new Airborne(model, quadrature, this.#reverberant) : undefined;
     this.#impact = new Impact(model, quadrature, this.#reverberant);
     this.#turns = azimuths(model.orthotropic);
-    this.#swinging_Hz = firstSwing_Hz(model);
+    this.#rippling_Hz = Math.min(firstSwing_Hz(model), firstRing_Hz(model));
     this.#sum = new SettledSum(NUMBERS, WATCHED, quadrature.bandTolerance, quadrature.mostBandHalvings);
   }
 
@@ -120,10 +124,11 @@ export class BandSums implements Integrand {
     const { frequencies, peakFrequencies } = this.#quadrature;
     const beats = edges.lower_Hz / this.#impact.contactResonance_Hz;
     const fast = beats > BEATING_FAST && beats < BEATEN_OUT;
-    const finer = peakFrequencies + (fast ? MORE_POINTS_PER_TEN * Math.ceil(beats / 10) : 0);
+    const share = edges.upper_Hz > this.#rippling_Hz ? RIPPLED : 1;
+    const smooth = Math.ceil(frequencies * share);
+    const finer = Math.ceil(peakFrequencies * share) + (fast ? MORE_POINTS_PER_TEN * Math.ceil(beats / 10) : 0);
     // Of orthotropic leaves waves in some direction always run about as fast as sound.
     const uneven = this.#model.orthotropic || (beats > BEATING && beats < BEATEN_OUT);
-    const smooth = frequencies + (edges.upper_Hz > this.#swinging_Hz ? 1 : 0);
     const nodes = frequencyNodes(sharedNodes, edges, peaks, uneven ? finer : smooth, finer);
     const { sums } = this.#sum.over(nodes, this).settle(nodes, this);
     return energies(sums, Math.log(edges.upper_Hz / edges.lower_Hz));
@@ -173,6 +178,14 @@ function firstSwing_Hz({ interlayers, plates }: FloorModel): number {
     if (layer.kind === 'mat' || layer.cavity.support !== 'direct' || !layer.chain) return first;
     const { line_m } = layer.chain.upper;
     return Math.min(first, bayResonance_Hz(plates[i]!, line_m), bayResonance_Hz(plates[i + 1]!, line_m));
+  }, Infinity);
+}
+
+/** First resonance across a cavity that hardly any fill damps; Infinity without. */
+function firstRing_Hz({ interlayers, air }: FloorModel): number {
+  return interlayers.reduce((first, layer) => {
+    if (layer.kind === 'mat' || filledShare(layer) > DAMPED_SHARE) return first;
+    return Math.min(first, air.soundSpeed_m_s / (2 * layer.depth_m));
   }, Infinity);
 }
 

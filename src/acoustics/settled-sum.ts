@@ -17,8 +17,8 @@ const MORE = 1.5;
 /** A piece that is refined, or half of it, has no fewer points than this. */
 const LEAST_POINTS = 5;
 
-/** What holds no more than so many times the error allowed, or this share, stays a rough sum, which is hardly off by half. */
-const LITTLE = 2;
+/** What holds no more than so many times the error allowed, or this share, stays a rough sum: one point may miss most of it. */
+const LITTLE = 0.25;
 const LITTLE_SHARE = 0.02;
 
 /**

@@ -70,7 +70,7 @@ describe('a sum that settles', () => {
     const nodes = () => unit().breakAt(0.3, 0.01).breakAt(0.6, Infinity);
     // Beyond 0.6 a thousandth of the sum.
     const tall = peak(0.3, 0.01);
-    const counted = new Counted((x) => (x < 0.6 ? tall(x) : 1e-3 * Math.abs(x - 0.6)));
+    const counted = new Counted((x) => (x < 0.6 ? tall(x) : 4e-4 * Math.abs(x - 0.6)));
     const rough = nodes().fill(1);
     const sum = new SettledSum(2, 1, 1e-2, 8).over(rough, counted);
     const looked = counted.asked;

@@ -68,16 +68,27 @@ function errors_dB(all: fc.Arbitrary<Construction>, count: number, own?: Quadrat
     .sort((a, b) => a - b);
 }
 
+function hasCavity({ layers }: Construction): boolean {
+  return layers.some(({ kind }) => kind === 'cavity');
+}
+
 /** What share of the errors is below `limit_dB`. */
 function within(errors: readonly number[], limit_dB: number): number {
   return errors.filter((e) => e < limit_dB).length / errors.length;
 }
 
-it('floors of up to two leaves that could be built are within 0.1 dB of a dense quadrature in every band of up to 110 dB', () => {
-  const errors = errors_dB(floors('real', 2), 300);
-  expect(errors[150]).toBeLessThan(0.02);
-  expect(errors.at(-1)).toBeLessThan(0.1);
-}, 120_000);
+it.each([
+  ['of up to two leaves', floors('real', 2), 300],
+  ['of two leaves with a cavity between', floors('real', 2).filter(hasCavity), 300],
+] as const)(
+  'floors %s that could be built are within 0.1 dB of a dense quadrature in every band of up to 110 dB',
+  (_, all, count) => {
+    const errors = errors_dB(all, count);
+    expect(errors[count / 2]).toBeLessThan(0.02);
+    expect(errors.at(-1)).toBeLessThan(0.1);
+  },
+  120_000,
+);
 
 it('floors of up to three leaves that could be built are within 0.1 dB in every band', () => {
   expect(errors_dB(floors('real', 3), 150).at(-1)).toBeLessThan(0.1);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Construction, ConstructionLayer, Sheet } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { lineAt, tauAt, turned } from '../acoustics/fixtures.ts';
-import { floors, logUniform, uniform } from './floors.ts';
+import { ENOUGH_dB, floors, logUniform, uniform } from './floors.ts';
 
 describe('every floor the engine accepts', () => {
   it('gets finite levels in every band, 20 Hz to 5 kHz, and in every path', () => {
@@ -39,11 +39,12 @@ describe('every floor the engine accepts', () => {
 });
 
 describe('floors that could be built', () => {
-  it('have the same transmission loss upside down where nothing solid joins their leaves: every band within 0.1 dB', () => {
+  it('have the same transmission loss upside down where nothing solid joins their leaves: every band of up to 110 dB within 0.1 dB', () => {
     fc.assert(
       fc.property(floors('real').map(symmetric).map(unjoined), (floor) => {
         const [down, up] = [predict(floor), predict(turned(floor))];
         down.R_dB.forEach((R, i) => {
+          if (R > ENOUGH_dB) return;
           expect(Math.abs(R - up.R_dB[i]!), `${down.bands_Hz[i]} Hz`).toBeLessThan(0.1);
         });
       }),
