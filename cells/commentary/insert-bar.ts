@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Notebook } from '#src/notebook/types.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { FORMULAS } from './formulas.ts';
-import { LIVE_QUANTITIES } from './live-quantities.ts';
+import { LIVE_QUANTITIES, type LiveQuantity, NAME } from './live-quantities.ts';
 
 /** The wish to put a piece of Markdown where the text cursor stands. */
 export class TextInsert extends Event {
@@ -87,7 +87,14 @@ export class InsertBar extends LitElement {
           ${scenarios.map((s) => option(s.id, s.name, this.scenario))}
         </select></label
       >
-      <button ?disabled=${this.stack === ''} @click=${this.#insertValue}>Insert value</button></div><div class="line">
+      <button ?disabled=${this.stack === ''} @click=${() => this.#insertValue()}>Insert value</button>
+      <button
+        ?disabled=${this.stack === '' || !this.#chosen.sound}
+        title="What the rating is called, as walls are counted in it or not: STC or ASTC"
+        @click=${() => this.#insertValue(NAME)}
+      >
+        Insert its name
+      </button></div><div class="line">
       <label
         >Formula
         <select @change=${(e: Event) => (this.formula = chosen(e))}>
@@ -99,11 +106,14 @@ export class InsertBar extends LitElement {
     </div>`;
   }
 
-  #insertValue = (): void => {
+  get #chosen(): LiveQuantity {
+    return LIVE_QUANTITIES.find((q) => q.key === this.quantity)!;
+  }
+
+  #insertValue(ending = ''): void {
     const where = this.scenario === ACTIVE ? this.stack : `${this.scenario}/${this.stack}`;
-    const label = LIVE_QUANTITIES.find((q) => q.key === this.quantity)!.label;
-    this.#insert(`[${label}](value:${where}/${this.quantity})`);
-  };
+    this.#insert(`[${this.#chosen.label}](value:${where}/${this.quantity}${ending})`);
+  }
 
   #insertFormula = (): void => {
     const { key, label } = FORMULAS.find((f) => f.key === this.formula)!;

@@ -20,6 +20,9 @@ export interface LiveQuantity {
 /** Behind the key: the same value less that of the reference scenario, e.g. `stc-gain`. */
 export const GAIN = '-gain';
 
+/** Behind the key of a rating: what it is called, as walls are counted in it or not, e.g. `stc-name`. */
+export const NAME = '-name';
+
 const IMPACT: ReadonlySet<keyof Ratings> = new Set(['IIC', 'Lnw', 'CI', 'CI50_2500']);
 
 function rating(key: string, name: keyof Ratings, label: string): LiveQuantity {

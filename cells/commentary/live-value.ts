@@ -2,8 +2,8 @@
 import type { Notebook } from '#src/notebook/types.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { ResultsView } from '../contract.ts';
-import { countedWords, ratedResult } from '../shared/rated-result.ts';
-import { GAIN, liveQuantity } from './live-quantities.ts';
+import { countedWords, ratedName, ratedResult } from '../shared/rated-result.ts';
+import { GAIN, liveQuantity, NAME } from './live-quantities.ts';
 
 export interface LiveValue {
   readonly state: 'ready' | 'computing' | 'missing';
@@ -13,6 +13,12 @@ export interface LiveValue {
 }
 
 const SCHEME = 'value:';
+
+/** The key without what stands behind it. */
+function bare(key: string): string {
+  const ending = [GAIN, NAME].find((e) => key.endsWith(e)) ?? '';
+  return key.slice(0, key.length - ending.length);
+}
 
 export function isLiveValue(destination: string): boolean {
   return destination.startsWith(SCHEME);
@@ -26,7 +32,7 @@ export function unresolvedText(about: string, written: string): string {
 
 /**
  * `value:stack/quantity` in the active scenario, `value:scenario/stack/quantity` in the one named; with `-gain` behind
- * the quantity, the difference to the reference scenario. `written` stands while there is no value yet; where there
+ * the quantity, the difference to the reference scenario; with `-name`, what the rating is called. `written` stands while there is no value yet; where there
  * can be none it is only quoted, since a number that once was true must not look like one that is.
  */
 export function liveValue(notebook: Notebook, results: ResultsView, destination: string, written: string): LiveValue {
@@ -39,17 +45,21 @@ export function liveValue(notebook: Notebook, results: ResultsView, destination:
   const stack = notebook.stacks.find((s) => s.id === stackId);
   if (!stack) return missing(`There is no stack "${stackId}".`);
   const gain = quantityKey.endsWith(GAIN);
-  const quantity = liveQuantity(gain ? quantityKey.slice(0, -GAIN.length) : quantityKey);
-  if (!quantity) return missing(`There is no value "${quantityKey}".`);
+  const isName = quantityKey.endsWith(NAME);
+  const quantity = liveQuantity(bare(quantityKey));
+  if (!quantity || (isName && !quantity.sound)) return missing(`There is no value "${quantityKey}".`);
 
   const of = (id: string) => ratedResult(notebook, results, id, stack.id);
   const involved = gain ? [of(scenario.id), of(notebook.reference)] : [of(scenario.id)];
   const [own, reference] = involved.map((r) => r.prediction);
   const text = own && textFor();
-  const counted = quantity.sound && countedWords(notebook, stack.id, quantity.sound);
-  const about = [`${quantity.label} of ${stack.name}`, scenario.name, gain && 'against the reference', counted]
+  const { sound } = quantity;
+  const counted = sound && countedWords(notebook, stack.id, sound);
+  const name = sound ? ratedName(notebook, stack.id, sound, quantity.label) : quantity.label;
+  const about = [`${name} of ${stack.name}`, scenario.name, gain && 'against the reference', counted]
     .filter(Boolean)
     .join(', ');
+  if (isName) return { state: 'ready', text: name, about };
   const failed = involved.find((r) => r.state === 'failed');
   if (failed) return { state: 'missing', text: text ?? NO_VALUE, about: `${about}: ${failed.message}` };
   if (involved.some((r) => r.state === 'computing') || text === undefined)

@@ -33,11 +33,12 @@ export function measuredRatings(
     values_dB: curveQuantityInfo(quantity).levels_dB(prediction),
   };
   const rated = sets.map((set) => ({ set, lines: linesOf(quantity, set) }));
+  const withWalls = curveQuantityInfo(quantity).paths_dB(prediction).flanking ? ' with walls' : '';
   const row = (label: string, lines: readonly RatingLine[]) => ({ label, values: lines.map(({ value }) => value) });
   return {
     names: NAMES[quantity],
     rows: [
-      row(`${scenario}, predicted`, linesOf(quantity, predicted)),
+      row(`${scenario}, predicted${withWalls}`, linesOf(quantity, predicted)),
       ...rated.map(({ set, lines }) => row(`${set.name}, measured`, lines)),
     ],
     notes: rated.flatMap(({ set, lines }) => [...missingNotes(set, lines), ...octaveNotes(set, lines)]),

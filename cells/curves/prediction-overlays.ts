@@ -1,5 +1,6 @@
 /** Overlays made from the prediction alone. */
 import type { PathLevels, Prediction } from '#src/acoustics/prediction.ts';
+import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { ContourFit } from '#src/acoustics/ratings/contour-fit.ts';
 import { iic } from '#src/acoustics/ratings/iic.ts';
 import { lnw } from '#src/acoustics/ratings/lnw.ts';
@@ -90,22 +91,24 @@ function contourOverlay(
   ];
 }
 
-function ratingFit({ bands_Hz, R_dB, Ln_dB }: Prediction, impact: boolean, units: UnitSystem) {
+function ratingFit(prediction: Prediction, impact: boolean, units: UnitSystem) {
+  const { bands_Hz, R_dB, Ln_dB, paths_dB, impactPaths_dB } = prediction;
+  const called = (impact ? impactPaths_dB : paths_dB).flanking ? apparentName : (name: string) => name;
   const inchPound = units === 'inch-pound';
   if (impact) {
     const spectrum = { bands_Hz, values_dB: Ln_dB };
     const { IIC, fit } = iic(spectrum);
-    if (inchPound) return { name: `IIC ${IIC}`, fit };
+    if (inchPound) return { name: `${called('IIC')} ${IIC}`, fit };
     const weighted = lnw(spectrum);
-    return { name: `Ln,w ${weighted.Lnw}`, fit: weighted.fit };
+    return { name: `${called('Ln,w')} ${weighted.Lnw}`, fit: weighted.fit };
   }
   const spectrum = { bands_Hz, values_dB: R_dB };
   if (inchPound) {
     const { STC, fit } = stc(spectrum);
-    return { name: `STC ${STC}`, fit };
+    return { name: `${called('STC')} ${STC}`, fit };
   }
   const { Rw, fit } = rw(spectrum);
-  return { name: `Rw ${Rw}`, fit };
+  return { name: `${called('Rw')} ${Rw}`, fit };
 }
 
 function missed({ sum_dB, largest_dB, largestBand_Hz }: ContourFit): string {

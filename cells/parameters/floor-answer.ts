@@ -10,11 +10,14 @@ import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { wholeNumber } from '../shared/number-words.ts';
-import { countedWords, ratedResult } from '../shared/rated-result.ts';
+import { countedWords, ratedName, ratedResult, type Sound } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { smallCurves } from './small-curves.ts';
 
-const RATINGS = ['STC', 'IIC'] as const satisfies readonly (keyof Ratings)[];
+const RATINGS = [
+  { rating: 'STC', sound: 'airborne' },
+  { rating: 'IIC', sound: 'impact' },
+] as const satisfies readonly { rating: keyof Ratings; sound: Sound }[];
 /** More scenarios than this leave a narrow page no room for the curves. */
 const MOST_BESIDE_CURVES = 4;
 /** Of the curves, px. */
@@ -98,11 +101,11 @@ export class FloorAnswer extends LitElement {
       }
       @container (max-width: 40rem) {
         .answer {
-          grid-template-columns: minmax(3rem, 6.5rem) 1.75rem repeat(var(--columns), minmax(0, 1fr));
+          grid-template-columns: minmax(3rem, 6.5rem) 2.25rem repeat(var(--columns), minmax(0, 1fr));
           gap: 0 var(--space-2);
         }
         .many {
-          grid-template-columns: 0 1.75rem repeat(var(--columns), minmax(0, 1fr));
+          grid-template-columns: 0 2.25rem repeat(var(--columns), minmax(0, 1fr));
         }
         .picture .note,
         .late {
@@ -135,10 +138,11 @@ export class FloorAnswer extends LitElement {
         ${answers.map(
           ({ scenario }) => html`<span class="sample" aria-hidden="true">${scenarioSample(scenario)}</span>`,
         )}
-        ${RATINGS.map(
-          (rating) => html`<div role="group" aria-label=${rating}>
-            <span class="name" aria-hidden="true">${rating}</span>
-            <ul aria-label="${rating} in the shown scenarios">
+        ${RATINGS.map(({ rating, sound }) => {
+          const name = ratedName(notebook, this.stack.id, sound, rating);
+          return html`<div role="group" aria-label=${name}>
+            <span class="name" aria-hidden="true">${name}</span>
+            <ul aria-label="${name} in the shown scenarios">
               ${answers.map(
                 ({ scenario, result }) => html`<li
                   class="awaited ${scenario.id === notebook.active ? 'working' : ''}"
@@ -148,8 +152,8 @@ export class FloorAnswer extends LitElement {
                 </li>`,
               )}
             </ul>
-          </div>`,
-        )}
+          </div>`;
+        })}
       </div>`;
   }
 
@@ -197,10 +201,12 @@ export class FloorAnswer extends LitElement {
 function countedSaid(notebook: Notebook, stackId: string): string {
   const [airborne, impact] = (['airborne', 'impact'] as const).map((sound) => countedWords(notebook, stackId, sound));
   if (!airborne || !impact) return '';
-  return airborne === impact ? airborne : `STC of ${airborne}, IIC of the ${impact}`;
+  return airborne === impact
+    ? airborne
+    : `${ratedName(notebook, stackId, 'airborne', 'STC')} of ${airborne}, IIC of the ${impact}`;
 }
 
-function ratingText({ state, prediction }: Result, rating: (typeof RATINGS)[number]): string {
+function ratingText({ state, prediction }: Result, rating: (typeof RATINGS)[number]['rating']): string {
   if (state === 'failed') return NO_VALUE;
   return prediction ? wholeNumber(prediction.ratings[rating]) : '…';
 }

@@ -1,5 +1,6 @@
 /** The single numbers of a floor-ceiling, as the lines of a table. */
 import type { Prediction, Ratings } from '#src/acoustics/prediction.ts';
+import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { signedQuantity, wholeNumber } from '../shared/number-words.ts';
@@ -15,6 +16,12 @@ export interface RatingRow {
   show(prediction: Prediction, units: UnitSystem): string;
   /** The difference to the reference, with sign; whole numbers unless given. */
   readonly showDifference?: (difference: number, units: UnitSystem) => string;
+}
+
+/** What a row is called, and what it is, where the walls are counted in it or not. */
+export function rowWords(row: RatingRow, withWalls: boolean): { readonly label: string; readonly about: string } {
+  if (!withWalls) return row;
+  return { label: apparentName(row.label), about: `${row.about}; floor and walls together` };
 }
 
 /** A rating with the spectrum adaptation term added, the term in brackets. */

@@ -1,5 +1,6 @@
 /** How a rating came about, band by band: from the functions that made the number. */
 import type { Prediction } from '#src/acoustics/prediction.ts';
+import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { ContourFit } from '#src/acoustics/ratings/contour-fit.ts';
 import { iic } from '#src/acoustics/ratings/iic.ts';
 import { lnw } from '#src/acoustics/ratings/lnw.ts';
@@ -24,23 +25,30 @@ export interface StoryLine {
   readonly whole?: true;
 }
 
-/** Undefined for rows that need no story. */
-export function ratingStory(key: string, prediction: Prediction): RatingStory | undefined {
+/** Undefined for rows that need no story. With the walls in them, bands and ratings have names of their own. */
+export function ratingStory(key: string, prediction: Prediction, withWalls = false): RatingStory | undefined {
   const { bands_Hz } = prediction;
+  const name = (rating: string) => (withWalls ? apparentName(rating) : rating);
+  const [R, Ln] = withWalls ? ['R′', 'L′n'] : ['R', 'Ln'];
   const reduction = { bands_Hz, values_dB: prediction.R_dB };
   const impact = { bands_Hz, values_dB: prediction.Ln_dB };
   switch (key) {
     case 'stc': {
       const { STC, fit } = stc(reduction);
-      return contourStory(fit, 'R', { up: true, ...ASTM_E413 }, `Its value at 500 Hz is the STC: ${wholeNumber(STC)}.`);
+      return contourStory(
+        fit,
+        R!,
+        { up: true, ...ASTM_E413 },
+        `Its value at 500 Hz is the ${name('STC')}: ${wholeNumber(STC)}.`,
+      );
     }
     case 'rw': {
       const result = rw(reduction);
       return contourStory(
         result.fit,
-        'R',
+        R!,
         { up: true },
-        `Its value at 500 Hz is Rw: ${wholeNumber(result.Rw)}. ${termSentence('C', result)} ${termSentence('Ctr', result)}`,
+        `Its value at 500 Hz is ${name('Rw')}: ${wholeNumber(result.Rw)}. ${termSentence('C', result)} ${termSentence('Ctr', result)}`,
       );
     }
     case 'c50-5000':
@@ -60,22 +68,22 @@ export function ratingStory(key: string, prediction: Prediction): RatingStory | 
     }
     case 'iic': {
       const { IIC, fit } = iic(impact);
-      const end = `110 less its value at 500 Hz, ${wholeNumber(fit.at500_dB)}, is the IIC: ${wholeNumber(IIC)}.`;
-      return contourStory(fit, 'Ln', { up: false, ...ASTM_E989 }, end);
+      const end = `110 less its value at 500 Hz, ${wholeNumber(fit.at500_dB)}, is the ${name('IIC')}: ${wholeNumber(IIC)}.`;
+      return contourStory(fit, Ln!, { up: false, ...ASTM_E989 }, end);
     }
     case 'lnw': {
       const { Lnw, fit, CI } = lnw(impact);
-      const end = `Its value at 500 Hz is Ln,w: ${wholeNumber(Lnw)}. The bands from 100 Hz to 2500 Hz add up to ${dB(CI.sum_dB)}; less 15 and less Ln,w that is CI: ${wholeNumber(CI.term_dB)}.`;
-      return contourStory(fit, 'Ln', { up: false }, end);
+      const end = `Its value at 500 Hz is ${name('Ln,w')}: ${wholeNumber(Lnw)}. The bands from 100 Hz to 2500 Hz add up to ${dB(CI.sum_dB)}; less 15 and less ${name('Ln,w')} that is CI: ${wholeNumber(CI.term_dB)}.`;
+      return contourStory(fit, Ln!, { up: false }, end);
     }
     case 'ci50-2500': {
       const { Lnw, CI50_2500: term } = lnw(impact);
       return {
         sentences: [
-          `The bands from 50 Hz to 2500 Hz add up to ${dB(term.sum_dB)}; less 15 and less Ln,w, ${wholeNumber(Lnw)}, that is ${wholeNumber(term.term_dB)}.`,
+          `The bands from 50 Hz to 2500 Hz add up to ${dB(term.sum_dB)}; less 15 and less ${name('Ln,w')}, ${wholeNumber(Lnw)}, that is ${wholeNumber(term.term_dB)}.`,
         ],
         bands_Hz: term.bands_Hz,
-        lines: [{ label: 'Ln', values_dB: valuesIn(impact, term.bands_Hz) }],
+        lines: [{ label: Ln!, values_dB: valuesIn(impact, term.bands_Hz) }],
       };
     }
     default:

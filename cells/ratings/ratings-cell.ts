@@ -14,12 +14,13 @@ import { controlStyles } from '../shared/controls.ts';
 import { ofFloorAlone } from '../shared/floor-alone.ts';
 import { signed, wholeNumber } from '../shared/number-words.ts';
 import { ownJoistsCaution } from '../shared/own-joists-caution.ts';
+import { countsWalls } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
 import { countedNote } from './counted-note.ts';
 import './field-part.ts';
-import { RATING_ROWS, type RatingRow } from './rating-rows.ts';
+import { RATING_ROWS, type RatingRow, rowWords } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
 import { ratingsStyles } from './ratings-styles.ts';
 
@@ -86,6 +87,11 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     return this.cell.floorAlone ? ofFloorAlone(result) : result;
   }
 
+  #withWalls({ group }: RatingRow): boolean {
+    if (group === 'Build-up') return false;
+    return countsWalls(this.notebook, group === 'Airborne' ? 'airborne' : 'impact', this.cell.floorAlone ?? false);
+  }
+
   #counted() {
     const { notebook, cell } = this;
     const { floorAlone = false } = cell;
@@ -128,19 +134,20 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
   #row(row: RatingRow, columns: readonly Column[], reference: Result) {
     const told = this.told === row.key;
     const hasStory = row.group !== 'Build-up';
+    const { label, about } = rowWords(row, this.#withWalls(row));
     return html`<tr>
-      <th scope="row" title=${row.about}>
+      <th scope="row" title=${about}>
         ${
           hasStory
             ? html`<button
                 class="quiet"
                 aria-expanded=${told}
-                aria-label="How ${row.label} came about"
+                aria-label="How ${label} came about"
                 @click=${() => this.#tell(told ? undefined : row.key)}
               >
-                ${row.label}
+                ${label}
               </button>`
-            : row.label
+            : label
         }
       </th>
       ${columns.map((column) => this.#value(row, column, reference))}
@@ -176,12 +183,14 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     if (told === undefined) return nothing;
     const row = RATING_ROWS.find((r) => r.key === told)!;
     const { prediction } = this.#of(notebook.active);
-    const story = prediction && ratingStory(told, prediction);
+    const withWalls = this.#withWalls(row);
+    const story = prediction && ratingStory(told, prediction, withWalls);
     if (!story) return nothing;
     const { name } = findScenario(notebook, notebook.active);
-    return html`<section class="story" aria-label="How ${row.label} came about in ${name}" @keydown=${this.#onStoryKey}>
+    const { label } = rowWords(row, withWalls);
+    return html`<section class="story" aria-label="How ${label} came about in ${name}" @keydown=${this.#onStoryKey}>
       <div class="story-head">
-        <h3 tabindex="-1">${row.label} of ${name}</h3>
+        <h3 tabindex="-1">${label} of ${name}</h3>
         <button class="quiet screen-only" @click=${this.#closeStory}>Close</button>
       </div>
       ${story.sentences.map((sentence) => html`<p>${sentence}</p>`)}

@@ -2,6 +2,7 @@
  * What the single numbers of a floor count wherever they stand, in texts and beside sliders too: what the first cell of its
  * ratings counts.
  */
+import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { Notebook, RatingsCell } from '#src/notebook/types.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { countsAround } from './around-counted.ts';
@@ -17,12 +18,20 @@ export function ratedResult(notebook: Notebook, results: ResultsView, scenarioId
   return isRatedAlone(notebook, stackId) ? ofFloorAlone(result) : result;
 }
 
-/**
- * "floor alone"; undefined where nothing goes around the floor, and both are the same. A limit says nothing about footsteps,
- * so that only walls that are described one by one count for impact sound.
- */
-export function countedWords(notebook: Notebook, stackId: string, sound: 'airborne' | 'impact'): string | undefined {
+export type Sound = 'airborne' | 'impact';
+
+/** A limit says nothing about footsteps: only walls that are described one by one count for impact sound. */
+export function countsWalls(notebook: Notebook, sound: Sound, floorAlone: boolean): boolean {
+  return !floorAlone && countsAround(notebook) && (sound === 'airborne' || notebook.flanking.kind === 'by the walls');
+}
+
+/** Its name with the walls where they are counted: "ASTC" for "STC". */
+export function ratedName(notebook: Notebook, stackId: string, sound: Sound, name: string): string {
+  return countsWalls(notebook, sound, isRatedAlone(notebook, stackId)) ? apparentName(name) : name;
+}
+
+/** "floor alone"; undefined where nothing goes around the floor, and both are the same. */
+export function countedWords(notebook: Notebook, stackId: string, sound: Sound): string | undefined {
   if (!countsAround(notebook)) return undefined;
-  const isCounted = sound === 'airborne' || notebook.flanking.kind === 'by the walls';
-  return isCounted && !isRatedAlone(notebook, stackId) ? 'floor and walls together' : 'floor alone';
+  return countsWalls(notebook, sound, isRatedAlone(notebook, stackId)) ? 'floor and walls together' : 'floor alone';
 }

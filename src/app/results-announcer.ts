@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { wholeNumber } from '#cells/shared/number-words.ts';
-import { ratedResult } from '#cells/shared/rated-result.ts';
+import { ratedName, ratedResult } from '#cells/shared/rated-result.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 
@@ -57,7 +57,7 @@ function ratingsInWords(notebook: Notebook, results: ResultsView): string | unde
     sentences.push(
       result.state === 'failed' || !prediction
         ? `${name} could not be computed.`
-        : `${name}: STC ${wholeNumber(prediction.ratings.STC)}, IIC ${wholeNumber(prediction.ratings.IIC)}.`,
+        : `${name}: ${ratedName(notebook, stack, 'airborne', 'STC')} ${wholeNumber(prediction.ratings.STC)}, ${ratedName(notebook, stack, 'impact', 'IIC')} ${wholeNumber(prediction.ratings.IIC)}.`,
     );
   }
   if (sentences.length === 0) return undefined;

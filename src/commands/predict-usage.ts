@@ -16,7 +16,7 @@ Predicts every stack of every scenario of a notebook (.slabspring.json), or a si
   --uncertainty          also how well R is known, and what assumed tolerances of the numbers do to R and Ln
 
   --room VOLUME          also the values as they would be measured in a room of this volume below, m³ unless a unit stands
-                         with it: ASTC, NNIC, NIC, R'w, DnT,w, Dn,w, AIIC, NISR, ISR, L'n,w, L'nT,w; and in which bands the
+                         with it: ASTC, NNIC, NIC, R′w, DnT,w, Dn,w, AIIC, NISR, ISR, L′n,w, L′nT,w; and in which bands the
                          room has too few modes for a level that is the same everywhere
   --reverberation TIME   of that room, s; 0.5 unless given
   --source CSV           levels in the room above (headings "frequency" and "level"; one-third octaves, or octaves, which are

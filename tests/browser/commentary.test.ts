@@ -26,7 +26,7 @@ test('a live value shows the number of the active scenario instead of the one th
   const { element } = await mountText('STC [99](value:floor/stc)');
   const expected = readyResults(withText('')).of('slab', 'floor').prediction!.ratings.STC;
   expect(live(element).textContent).toBe(String(expected));
-  expect(live(element).title).toBe('STC of Floor of the practice room, Slab on top, floor and walls together');
+  expect(live(element).title).toBe('ASTC of Floor of the practice room, Slab on top, floor and walls together');
 });
 
 test('a live value that names a scenario shows that one, with its unit', async () => {
@@ -211,6 +211,10 @@ test('a live value and a formula are put in where the cursor stands', async () =
   (page.getByRole('textbox', { name: 'Text, in Markdown' }).element() as HTMLTextAreaElement).setSelectionRange(1, 1);
   await page.getByRole('button', { name: 'Insert value' }).click();
   expect(notebook().cells[0]).toMatchObject({ text: 'a[STC](value:floor/stc)b' });
+  await page.getByRole('button', { name: 'Insert its name' }).click();
+  expect(notebook().cells[0]).toMatchObject({ text: 'a[STC](value:floor/stc)[STC](value:floor/stc-name)b' });
+  await page.getByRole('combobox', { name: /^Value/ }).selectOptions('mass per area');
+  await expect.element(page.getByRole('button', { name: 'Insert its name' })).toBeDisabled();
 });
 
 test('a text takes no more than a file may hold, typed or put in', async () => {

@@ -52,7 +52,7 @@ test('a volume typed is kept in the cell, and the values are those of the standa
   await expect.element(table()).toBeVisible();
   expect(cells('ASTC')).toEqual(expected.map((e) => e.ASTC));
   expect(cells('DnT,w')).toEqual(expected.map((e) => e.DnTw));
-  expect(cells("L'nT,w")).toEqual(expected.map((e) => e.LnTw));
+  expect(cells('L′nT,w')).toEqual(expected.map((e) => e.LnTw));
 });
 
 function row(name: string): Element {

@@ -172,17 +172,20 @@ test('the figures beside the sliders count what the ratings count, and say what 
     const { element } = await mountParameters(rated(floorAlone));
     const strip = element.shadowRoot!.querySelector('floor-answer')!;
     await strip.updateComplete;
-    const stc = [...strip.shadowRoot!.querySelectorAll('[aria-label="STC"] li')].map((li) =>
+    const stc = [...strip.shadowRoot!.querySelectorAll('[aria-label$="STC"] li')].map((li) =>
       Number(li.textContent!.split(':')[1]),
     );
     const curve = strip.shadowRoot!.querySelector('svg.curves')!.innerHTML;
     const about = strip.shadowRoot!.querySelector('.about')!.textContent;
     element.remove();
-    return { stc, curve, about };
+    const names = [...strip.shadowRoot!.querySelectorAll('.name')].map((n) => n.textContent).filter(Boolean);
+    return { stc, curve, about, names };
   };
   const [together, alone] = [await answer(false), await answer(true)];
-  expect(together.about).toBe('STC of floor and walls together, IIC of the floor alone');
+  expect(together.about).toBe('ASTC of floor and walls together, IIC of the floor alone');
   expect(alone.about).toBe('floor alone');
+  expect(together.names).toEqual(['ASTC', 'IIC']);
+  expect(alone.names).toEqual(['STC', 'IIC']);
   expect(alone.stc[3]).toBeGreaterThan(together.stc[3]!);
   expect(alone.curve).not.toBe(together.curve);
 });

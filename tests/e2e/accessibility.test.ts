@@ -42,7 +42,7 @@ async function openEverything(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Add a fibre' }).click();
   await page.getByRole('button', { name: 'Show as masses on springs' }).click();
   await page.getByRole('button', { name: 'Arrange parameters' }).click();
-  await page.getByRole('button', { name: 'How STC came about' }).click();
+  await page.getByRole('button', { name: 'How ASTC came about' }).click();
   const closed = page.getByRole('button', { name: 'Show the numbers' });
   for (let left = await closed.count(); left > 0; left--) await closed.first().click();
   for (const overlay of await page.getByRole('group', { name: 'Lay over' }).getByRole('checkbox').all())

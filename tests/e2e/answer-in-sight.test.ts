@@ -46,7 +46,9 @@ describe.each([
           return [right, top];
         }),
       );
-    const stc = answer(page).getByRole('list', { name: 'STC in the shown scenarios' }).getByRole('listitem');
+    const stc = answer(page)
+      .getByRole('list', { name: /STC in the shown scenarios/ })
+      .getByRole('listitem');
     const curve = () => answer(page).locator('svg.curves path').nth(1).getAttribute('d');
     const [stcBefore, curveBefore] = [await stc.nth(1).textContent(), await curve()];
     const seen: unknown[] = [];
@@ -132,7 +134,10 @@ test('no step of a drag is read out, only where it ends', async () => {
       collect(document);
       return texts;
     });
-  const stc = answer(page).getByRole('list', { name: 'STC in the shown scenarios' }).getByRole('listitem').nth(1);
+  const stc = answer(page)
+    .getByRole('list', { name: /STC in the shown scenarios/ })
+    .getByRole('listitem')
+    .nth(1);
   const [before, stcBefore] = [await spoken(), await stc.textContent()];
   await pull(page, async () => {
     await page.waitForTimeout(200);

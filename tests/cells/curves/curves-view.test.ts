@@ -101,13 +101,20 @@ describe('overlays', () => {
   });
 
   test.each([
-    ['SI', 'airborne', /^Rw \d+ contour$/],
-    ['inch-pound', 'airborne', /^STC \d+ contour$/],
+    ['SI', 'airborne', /^R′w \d+ contour$/],
+    ['inch-pound', 'airborne', /^ASTC \d+ contour$/],
     ['SI', 'impact', /^Ln,w \d+ contour$/],
     ['inch-pound', 'impact', /^IIC \d+ contour$/],
   ] as const)('with units %s the %s contour is the one of the country', (units, quantity, name) => {
     const view = curvesView(percussionNotebook(1, { units }), { ...all, quantity }, ready(), overlayTools);
     expect(view.data.overlays.find((o) => o.kind === 'contour')!.label).toMatch(name);
+  });
+
+  test('without walls in the curve the contour has the name of laboratory values', () => {
+    const { paths_dB, ...others } = madeUpPrediction();
+    const prediction = { ...others, paths_dB: { direct: paths_dB.direct! } };
+    const view = curvesView(percussionNotebook(1), all, ready({ s1: { state: 'ready', prediction } }), overlayTools);
+    expect(view.data.overlays.find((o) => o.kind === 'contour')!.label).toMatch(/^Rw \d+ contour$/);
   });
 
   test('the deficiencies of the contour add up to what its description says', () => {

@@ -27,7 +27,7 @@ test('ISO 717-1 Annex C, table C.2: Rw (C; Ctr) = 30 (−2; −3), beside the ra
   expect(names).toEqual(['STC', 'OITC', 'Rw', 'C', 'Ctr']);
   expect(rows[1]).toEqual({ label: 'report, measured', values: [29, 25, 30, -2, -3] });
   const { STC, OITC, Rw, C, Ctr } = rateBands(PREDICTION);
-  expect(rows[0]).toEqual({ label: 'Slab, predicted', values: [STC, OITC, Rw, C, Ctr] });
+  expect(rows[0]).toEqual({ label: 'Slab, predicted with walls', values: [STC, OITC, Rw, C, Ctr] });
   expect(notes).toEqual([]);
 });
 
@@ -67,7 +67,7 @@ test('the view has them of the active scenario', () => {
   const notebook = percussionNotebook(3, { active: 's2' });
   const results = { of: () => ({ state: 'ready' as const, prediction: PREDICTION }) };
   expect(curvesView(notebook, cellWith(C2), results, TOOLS).ratings!.rows.map((r) => r.label)).toEqual([
-    'Slab on top, predicted',
+    'Slab on top, predicted with walls',
     'report, measured',
   ]);
 });

@@ -70,6 +70,18 @@ describe('numbers outside of a cell of ratings', () => {
     expect(text(alone, 'value:floor/surface-mass').about).toMatch(/Slab on top$/);
   });
 
+  test('are called what the standards call them with the walls in them', () => {
+    // ASTM E336-23 and ISO 16283-1:2014 name the airborne ones, ASTM E1007 and ISO 16283-2:2020 the impact ones.
+    const byWalls = room([], WALLS);
+    const names = (notebook: Notebook) =>
+      ['stc', 'rw', 'iic', 'lnw'].map((key) => text(notebook, `value:floor/${key}-name`).text);
+    expect(names(byWalls)).toEqual(['ASTC', 'R′w', 'AIIC', 'L′n,w']);
+    expect(names(together)).toEqual(['ASTC', 'R′w', 'IIC', 'Ln,w']);
+    for (const notebook of [alone, room([], NONE)]) expect(names(notebook)).toEqual(['STC', 'Rw', 'IIC', 'Ln,w']);
+    expect(text(together, 'value:both/floor/stc').about).toMatch(/^ASTC of /);
+    expect(text(together, 'value:floor/surface-mass-name').state).toBe('missing');
+  });
+
   test('count walls for footsteps only where they are described one by one', () => {
     expect(countedWords(together, 'floor', 'impact')).toBe('floor alone');
     expect(countedWords(room([], WALLS), 'floor', 'impact')).toBe('floor and walls together');
