@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { ForcedRadiation } from '#src/acoustics/forced-radiation.ts';
-import { gaussLegendre } from '#src/acoustics/gauss-legendre.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { resonantRadiation } from '#src/acoustics/resonant-radiation.ts';
 import { SlowWaveRadiation } from '#src/acoustics/slow-wave-radiation.ts';
@@ -67,45 +66,3 @@ describe('resonant radiation', () => {
     for (let f = 20; f < 5000; f *= 1.02) expect(resonantRadiation(f, 1000, edges, C)).toBeLessThanOrEqual(2);
   });
 });
-
-describe('plate mobility and near fields against direct integration over wave numbers', () => {
-  const B = 394;
-  const m = 8.89;
-  const omega = 2 * Math.PI * 500;
-  const eta = 0.01;
-  const kB = (omega * omega * (m / B)) ** 0.25;
-
-  it('point mobility of the unbounded plate is 1/(8√(Bm)) (Cremer)', () => {
-    // Re Y = ∫ Re[jω/(B(1+jη)k⁴ − ω²m)] k dk/2π
-    const real = integrate(0, 6 * kB, 4000, (k) => {
-      const re = B * k ** 4 - omega * omega * m;
-      const im = B * eta * k ** 4;
-      return ((omega * im) / (re * re + im * im)) * (k / (2 * Math.PI));
-    });
-    expect(real * 8 * Math.sqrt(B * m)).toBeCloseTo(1, 1);
-  });
-
-  it('near field of a point below fc radiates F²ρ0/(2πc0m²)', () => {
-    const k0 = omega / C;
-    // W = ∫₀^{k0} F²/|ωm|² ρ0c0/√(1 − k²/k0²) k dk/2π, mass alone resisting: the fluid's load is small
-    const power = integrate(0, 1, 400, (u) => (RHO * C * k0 * k0) / (2 * Math.PI * (omega * m) ** 2) + 0 * u);
-    expect(power / (RHO / (2 * Math.PI * C * m * m))).toBeCloseTo(1, 6);
-  });
-
-  it('near field of a line below fc radiates F²ρ0/(2ωm²) per metre', () => {
-    const k0 = omega / C;
-    // W = ∫_{−k0}^{k0} F²/|ωm|² ρ0c0/√(1 − k²/k0²) dk/2π with k = k0 sin φ
-    const power = integrate(-Math.PI / 2, Math.PI / 2, 50, () => (RHO * C * k0) / (2 * Math.PI * (omega * m) ** 2));
-    expect(power / (RHO / (2 * omega * m * m))).toBeCloseTo(1, 6);
-  });
-});
-
-function integrate(from: number, to: number, pieces: number, f: (x: number) => number): number {
-  const { nodes, weights } = gaussLegendre(5);
-  let sum = 0;
-  const step = (to - from) / pieces;
-  for (let i = 0; i < pieces; i++) {
-    for (let j = 0; j < 5; j++) sum += (step / 2) * weights[j]! * f(from + step * (i + (nodes[j]! + 1) / 2));
-  }
-  return sum;
-}
