@@ -2,16 +2,26 @@
  * Two sheets with a thin viscoelastic layer between: bending stiffness and loss factor by constrained-layer theory.
  *
  * Source: Ross, Ungar & Kerwin, "Damping of plate flexural vibrations by means of viscoelastic laminae", in Structural
- * Damping, ASME 1959: B = B1 + B3 + B_c g/(1+g), g = G/(t2 k²)·(1/D1 + 1/D3), all complex, with D = Eh the stiffness of a sheet
- * in its plane and k the bending wave number, found by iteration.
+ * Damping, ASME 1959: B = B1 + B3 + B_c g/(1+g), g = G/(t2 k²)·(1/D1 + 1/D3), B_c = d²/(1/D1 + 1/D3), all complex, with D the
+ * stiffness of a sheet in its plane, d the distance of the sheets' neutral axes and k the bending wave number, found by iteration.
  */
 export interface BendingSheet {
   readonly bending_Nm: number;
   readonly lossFactor: number;
-  /** E h, N/m. */
+  /** Eh/(1−ν²), N/m: the other direction is kept from contracting, as in bending. */
   readonly inPlane_N_m: number;
-  readonly thickness_m: number;
+  /** Where it is stretched; another than `lossFactor` in several sheets on each other. */
+  readonly inPlaneLossFactor: number;
   readonly surfaceMass_kg_m2: number;
+  /** From the neutral axis up and down, m. */
+  readonly upperFace_m: number;
+  readonly lowerFace_m: number;
+}
+
+export interface DampingLayer {
+  readonly thickness_m: number;
+  readonly shearModulus_Pa: number;
+  readonly lossFactor: number;
 }
 
 /**
@@ -19,31 +29,51 @@ export interface BendingSheet {
  * and loss factor 1 at room temperature. Assumed values of the usual order (Mead, Passive Vibration Control, 1998, from
  * memory); no product.
  */
-const LAYER = { thickness_m: 0.0005, shearModulus_Pa: 0.6e6, lossFactor: 1 };
+export const DAMPING_LAYER: DampingLayer = { thickness_m: 0.0005, shearModulus_Pa: 0.6e6, lossFactor: 1 };
 
 const ITERATIONS = 4;
 
-/** Stiffness (real part) and loss factor of the pair at `omega_rad_s`. Valid while the pair bends as one plate. */
+/**
+ * The pair as one sheet at `omega_rad_s`. Valid while it bends as one plate. Several pairs in turn, the third sheet on the first two
+ * and so on, are off by up to a quarter in stiffness and loss, in which the pair is not stretched alone but sheared again.
+ */
 export function constrainedPair(
   upper: BendingSheet,
   lower: BendingSheet,
   omega_rad_s: number,
-): { readonly bending_Nm: number; readonly lossFactor: number } {
+  layer: DampingLayer = DAMPING_LAYER,
+): BendingSheet {
   const own = upper.bending_Nm + lower.bending_Nm;
-  const ownLoss = upper.bending_Nm * upper.lossFactor + lower.bending_Nm * lower.lossFactor;
-  const arm = (upper.thickness_m + lower.thickness_m) / 2 + LAYER.thickness_m;
-  const softer = 1 / upper.inPlane_N_m + 1 / lower.inPlane_N_m;
-  const coupling = (arm * arm) / softer;
-  const mass = upper.surfaceMass_kg_m2 + lower.surfaceMass_kg_m2;
-  let real = own + coupling / 2;
+  const ownIm = upper.bending_Nm * upper.lossFactor + lower.bending_Nm * lower.lossFactor;
+  const arm = upper.lowerFace_m + layer.thickness_m + lower.upperFace_m;
+  const surfaceMass_kg_m2 = upper.surfaceMass_kg_m2 + lower.surfaceMass_kg_m2;
+  // 1/D1 + 1/D3
+  const upperGive = 1 / (upper.inPlane_N_m * (1 + upper.inPlaneLossFactor ** 2));
+  const lowerGive = 1 / (lower.inPlane_N_m * (1 + lower.inPlaneLossFactor ** 2));
+  const give = upperGive + lowerGive;
+  const giveIm = -upperGive * upper.inPlaneLossFactor - lowerGive * lower.inPlaneLossFactor;
+  let real = own + (arm * arm) / (2 * give);
   let imaginary = 0;
   for (let i = 0; i < ITERATIONS; i++) {
-    const k2 = omega_rad_s * Math.sqrt(mass / real);
-    const g = (LAYER.shearModulus_Pa * softer) / (LAYER.thickness_m * k2);
-    const gIm = g * LAYER.lossFactor;
-    const size = (1 + g) ** 2 + gIm ** 2;
-    real = own + (coupling * (g * (1 + g) + gIm * gIm)) / size;
-    imaginary = ownLoss + (coupling * gIm) / size;
+    // B_c g/(1+g) = d²/(1/D1 + 1/D3 + t2k²/G)
+    const slip = (layer.thickness_m * omega_rad_s * Math.sqrt(surfaceMass_kg_m2 / real)) / layer.shearModulus_Pa;
+    const slipRe = slip / (1 + layer.lossFactor ** 2);
+    const softRe = give + slipRe;
+    const softIm = giveIm - slipRe * layer.lossFactor;
+    const size = softRe * softRe + softIm * softIm;
+    real = own + (arm * arm * softRe) / size;
+    imaginary = ownIm - (arm * arm * softIm) / size;
   }
-  return { bending_Nm: real, lossFactor: imaginary / real };
+  const inPlane_N_m = upper.inPlane_N_m + lower.inPlane_N_m;
+  const down_m = (arm * lower.inPlane_N_m) / inPlane_N_m;
+  return {
+    bending_Nm: real,
+    lossFactor: imaginary / real,
+    inPlane_N_m,
+    inPlaneLossFactor:
+      (upper.inPlane_N_m * upper.inPlaneLossFactor + lower.inPlane_N_m * lower.inPlaneLossFactor) / inPlane_N_m,
+    surfaceMass_kg_m2,
+    upperFace_m: upper.upperFace_m + down_m,
+    lowerFace_m: lower.lowerFace_m + arm - down_m,
+  };
 }

@@ -3,7 +3,14 @@ import { type BendingSheet, constrainedPair } from './constrained-layer.ts';
 import type { Leaf } from './construction.ts';
 import { LEAST_LOSS_FACTOR } from './least-loss.ts';
 import type { ModelConstants } from './model-constants.ts';
-import { bendingParts_Nm, longitudinalSpeed_m_s, meanModulus_Pa, sheetBending_Nm, total } from './sheet-bending.ts';
+import {
+  bendingParts_Nm,
+  longitudinalSpeed_m_s,
+  meanModulus_Pa,
+  sheetBending_Nm,
+  sheetInPlane_N_m,
+  total,
+} from './sheet-bending.ts';
 import { softeningKink_Hz, thickPlateFactor } from './thick-plate.ts';
 
 /** A leaf as one plate: what does not change with frequency, and the way to what does. */
@@ -28,6 +35,7 @@ export interface LeafPlate {
 
 /** One sheet of a leaf by itself, its stiffness static and the mean of both directions. */
 export interface PlateSheet extends BendingSheet {
+  readonly thickness_m: number;
   readonly longitudinalSpeed_m_s: number;
   /** What it holds of the leaf's bending energy at low frequency, 0–1. */
   readonly energyShare: number;
@@ -79,15 +87,21 @@ export function leafPlate(
   const laid = leaf.sheets.map(({ form }, i) => (form === 'board' ? 0 : onMat ? 1 : i < lowestBoard ? onBoards : 0));
   return {
     leaf,
-    sheets: leaf.sheets.map((sheet, i) => ({
-      bending_Nm: sheetBending_Nm(sheet, meanModulus_Pa(sheet)),
-      lossFactor: sheet.lossFactor + laid[i]! * Math.max(constants.toppingLossFactor - sheet.lossFactor, 0),
-      inPlane_N_m: meanModulus_Pa(sheet) * sheet.thickness_m,
-      thickness_m: sheet.thickness_m,
-      surfaceMass_kg_m2: sheet.density_kg_m3 * sheet.thickness_m,
-      longitudinalSpeed_m_s: longitudinalSpeed_m_s(sheet),
-      energyShare: parts[i]! / whole,
-    })),
+    sheets: leaf.sheets.map((sheet, i) => {
+      const lossFactor = sheet.lossFactor + laid[i]! * Math.max(constants.toppingLossFactor - sheet.lossFactor, 0);
+      return {
+        bending_Nm: sheetBending_Nm(sheet, meanModulus_Pa(sheet)),
+        lossFactor,
+        inPlane_N_m: sheetInPlane_N_m(sheet, meanModulus_Pa(sheet)),
+        inPlaneLossFactor: lossFactor,
+        thickness_m: sheet.thickness_m,
+        upperFace_m: sheet.thickness_m / 2,
+        lowerFace_m: sheet.thickness_m / 2,
+        surfaceMass_kg_m2: sheet.density_kg_m3 * sheet.thickness_m,
+        longitudinalSpeed_m_s: longitudinalSpeed_m_s(sheet),
+        energyShare: parts[i]! / whole,
+      };
+    }),
     surfaceMass_kg_m2: mass,
     thickness_m: total(leaf.sheets.map((s) => s.thickness_m)),
     staticBending_Nm: bending,
@@ -140,13 +154,7 @@ function bondedState(plate: LeafPlate, f_Hz: number, out: PlateState): void {
 function dampedState(sheets: readonly PlateSheet[], f_Hz: number, out: PlateState): void {
   let stack: BendingSheet = { ...sheets[0]!, bending_Nm: softened_Nm(sheets[0]!, f_Hz) };
   for (const sheet of sheets.slice(1)) {
-    const pair = constrainedPair(stack, { ...sheet, bending_Nm: softened_Nm(sheet, f_Hz) }, 2 * Math.PI * f_Hz);
-    stack = {
-      ...pair,
-      inPlane_N_m: stack.inPlane_N_m + sheet.inPlane_N_m,
-      thickness_m: stack.thickness_m + sheet.thickness_m,
-      surfaceMass_kg_m2: stack.surfaceMass_kg_m2 + sheet.surfaceMass_kg_m2,
-    };
+    stack = constrainedPair(stack, { ...sheet, bending_Nm: softened_Nm(sheet, f_Hz) }, 2 * Math.PI * f_Hz);
   }
   out.bending_Nm = stack.bending_Nm;
   out.lossFactor = stack.lossFactor;

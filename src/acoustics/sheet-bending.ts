@@ -7,7 +7,7 @@ import type { Leaf, Sheet } from './construction.ts';
 export function bendingParts_Nm(leaf: Leaf, modulusOf: (sheet: Sheet) => number): number[] {
   const own = leaf.sheets.map((s) => sheetBending_Nm(s, modulusOf(s)));
   if (leaf.contact !== 'bonded') return own;
-  const inPlane = leaf.sheets.map((s) => (modulusOf(s) * s.thickness_m) / (1 - s.poissonRatio ** 2));
+  const inPlane = leaf.sheets.map((s) => sheetInPlane_N_m(s, modulusOf(s)));
   let depth = 0;
   const middles = leaf.sheets.map(({ thickness_m: h }) => {
     depth += h;
@@ -24,6 +24,11 @@ export const total = (parts: readonly number[]): number => parts.reduce((sum, pa
 export function sheetBending_Nm(sheet: Sheet, modulus_Pa: number): number {
   const { thickness_m: h, poissonRatio: nu } = sheet;
   return (modulus_Pa * h * h * h) / (12 * (1 - nu * nu));
+}
+
+/** Eh/(1−ν²), N/m: stretched with the other direction kept from contracting. */
+export function sheetInPlane_N_m({ thickness_m, poissonRatio: nu }: Sheet, modulus_Pa: number): number {
+  return (modulus_Pa * thickness_m) / (1 - nu * nu);
 }
 
 /** Geometric mean of both directions, Pa. */

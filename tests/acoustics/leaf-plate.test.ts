@@ -40,13 +40,8 @@ describe('sheets on each other', () => {
     expect(plate(leaf([board, board], 'bonded')).staticBending_Nm / B).toBeCloseTo(8, 8);
   });
 
-  it('lie between loose and bonded, and lose more, with a damping layer between (Ross, Ungar & Kerwin 1959)', () => {
-    for (const f of [100, 1000, 4000]) {
-      const { bending_Nm, lossFactor } = state(leaf([board, board], 'damped'), f);
-      expect(bending_Nm).toBeGreaterThan(1.9 * B * 0.9);
-      expect(bending_Nm).toBeLessThan(8 * B * 1.6);
-      expect(lossFactor).toBeGreaterThan(2.5 * board.lossFactor);
-    }
+  // How much, and how stiff: `constrained-layer.test.ts`.
+  it('lose more at coincidence with a damping layer between, and let less pass there', () => {
     const free = predict(isolated(leaf([board, board])));
     const damped = predict(isolated(leaf([board, board], 'damped')));
     const dip = free.bands_Hz.indexOf(3150);
