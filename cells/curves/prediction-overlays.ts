@@ -7,7 +7,7 @@ import { lnw } from '#src/acoustics/ratings/lnw.ts';
 import { rw } from '#src/acoustics/ratings/rw.ts';
 import { stc } from '#src/acoustics/ratings/stc.ts';
 import { massLaw_dB } from '#src/acoustics/simple/mass-law.ts';
-import { predictionUncertainty } from '#src/acoustics/uncertainty.ts';
+import { LOWEST_MEASURED_BAND_HZ, predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 import { type BandOverlay, type LineOverlay, levelText, type RangeOverlay } from '#src/charts/band-data.ts';
 import { PATH_MARKS, PATH_NAMES } from '#src/charts/path-marks.ts';
 import type { CurveQuantity, UnitSystem } from '#src/notebook/types.ts';
@@ -42,21 +42,34 @@ function massLawLine(
 }
 
 function uncertaintyRange({ prediction, color }: OverlayFocus): readonly RangeOverlay[] {
-  const { bands_Hz, R_dB } = prediction;
+  const { bands_Hz, R_dB, paths_dB } = prediction;
   const { expanded_dB } = predictionUncertainty(bands_Hz);
   const around = (sign: 1 | -1) => R_dB.map((R, i) => R + sign * expanded_dB[i]!);
   return [
     {
       kind: 'range',
       label: 'uncertainty',
-      description:
-        'where 95 of 100 laboratories would measure this floor: what laboratories differ by (ISO 12999-1, situation A, table from memory) and the errors of this model against measured floors and walls together',
+      description: [
+        `where 95 of 100 laboratories would measure ${notExact(paths_dB)}: what laboratories differ by (ISO 12999-1, situation A, table from memory) and the errors of this model against measured floors and partition walls together`,
+        ...(bands_Hz.some((band) => band < LOWEST_MEASURED_BAND_HZ) ? [BORROWED] : []),
+      ].join('. '),
+      guessedBelow_Hz: LOWEST_MEASURED_BAND_HZ,
       low_dB: around(-1),
       high_dB: around(1),
       color,
     },
   ];
 }
+
+/** What is rated by laboratories is the floor alone: the band says nothing of what else may be in the curve. */
+function notExact({ flanking, leaks }: PathLevels): string {
+  const besides = [flanking && 'the walls around it', leaks && 'its gaps'].filter(Boolean).join(' and ');
+  return besides
+    ? `this floor if ${besides} let through exactly what is assumed (how far a building is off there is not in it)`
+    : 'this floor';
+}
+
+const BORROWED = `Paler below ${LOWEST_MEASURED_BAND_HZ} Hz: no measurement that this model was compared with reaches there, so its error is borrowed from the octave above and may be larger`;
 
 function pathLines(paths: PathLevels, symbol: string): readonly LineOverlay[] {
   return PATH_NAMES.flatMap((path) => {

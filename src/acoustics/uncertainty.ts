@@ -1,6 +1,6 @@
 import { MODEL_RESIDUAL_RMS } from './model-residuals.ts';
 import { airborneUncertainty_dB, combinedUncertainty_dB, coverageFactor } from './ratings/uncertainty.ts';
-import { exactBandOf } from './standards/iec-61260.ts';
+import { exactBandOf, thirdsOf } from './standards/iec-61260.ts';
 
 export interface BandUncertainty {
   /** One standard deviation, dB, per band. */
@@ -30,6 +30,9 @@ export function predictionUncertainty(bands_Hz: readonly number[], coverage: Cov
   const standard_dB = bands_Hz.map((band_Hz, i) => combinedUncertainty_dB(measured_dB[i]!, modelResidual_dB(band_Hz)));
   return { standard_dB, expanded_dB: standard_dB.map((u) => factor * u), coverageFactor: factor };
 }
+
+/** The lowest band that a measured row reaches, Hz: below it the model's error is borrowed, and nothing says how large it is. */
+export const LOWEST_MEASURED_BAND_HZ = thirdsOf(Math.min(...MODEL_RESIDUAL_RMS.map(([octave_Hz]) => octave_Hz)))[0];
 
 /** Rms error of the model in the octave that holds the band; beyond the measured octaves that of the nearest one. */
 export function modelResidual_dB(band_Hz: number): number {

@@ -73,6 +73,8 @@ export interface RangeOverlay {
   readonly low_dB: readonly number[];
   readonly high_dB: readonly number[];
   readonly color: string;
+  /** Nominal; the bands below it are drawn paler, with a broken edge: what is said of them is a guess. Absent: none is. */
+  readonly guessedBelow_Hz?: number;
 }
 
 /** The bands below one of them, shaded over the whole height. */

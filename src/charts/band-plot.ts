@@ -116,7 +116,7 @@ function overlayMarks(overlay: BandOverlay, position: number[], { bands_Hz }: Ba
         }),
       ];
     case 'range':
-      return rangeMarks(overlay, position);
+      return rangeMarks(overlay, position, bands_Hz);
     case 'contour':
       return contourMarks(overlay, position);
     case 'frequency':
@@ -166,14 +166,24 @@ interface Spans extends Pick<PointsOverlay, 'values_dB' | 'mark'> {
   readonly at: readonly number[];
 }
 
-/** One closed outline, there along the upper values and back along the lower ones. */
-function rangeMarks({ low_dB, high_dB, color }: RangeOverlay, position: number[]): Markish[] {
-  const known = position.flatMap((_, i) => (Number.isFinite(low_dB[i]! + high_dB[i]!) ? [i] : []));
-  const outline = [
-    ...known.map((i) => [position[i]!, high_dB[i]!]),
-    ...known.toReversed().map((i) => [position[i]!, low_dB[i]!]),
-  ];
-  return [line(outline, { fill: color, fillOpacity: 0.14, stroke: 'none', clip: true })];
+/** Closed outlines, there along the upper values and back along the lower ones: of what is known, and of what is guessed. */
+function rangeMarks(range: RangeOverlay, position: number[], bands_Hz: readonly number[]): Markish[] {
+  const { low_dB, high_dB, color, guessedBelow_Hz = 0 } = range;
+  const finite = position.flatMap((_, i) => (Number.isFinite(low_dB[i]! + high_dB[i]!) ? [i] : []));
+  const known = finite.filter((i) => bands_Hz[i]! >= guessedBelow_Hz);
+  // Up to the first band that is known, so that no gap stays between both.
+  const guessed = finite.slice(0, finite.length - known.length + 1);
+  const along = (indices: readonly number[], values_dB: readonly number[]) =>
+    indices.map((i) => [position[i]!, values_dB[i]!]);
+  const area = (indices: readonly number[], fillOpacity: number) =>
+    line([...along(indices, high_dB), ...along(indices.toReversed(), low_dB)], {
+      ...{ fill: color, fillOpacity, stroke: 'none', clip: true as const },
+    });
+  const edge = (values_dB: readonly number[]) =>
+    line(along(guessed, values_dB), { stroke: color, strokeWidth: 1, strokeDasharray: '2 4', clip: true });
+  return guessed.length > 1 && known.length < finite.length
+    ? [area(known, 0.14), area(guessed, 0.05), edge(high_dB), edge(low_dB)]
+    : [area(known, 0.14)];
 }
 
 /** Pale enough for labels on it, and told from the range around a curve by reaching from top to bottom. */

@@ -1,5 +1,6 @@
 /** Tables about the numbers of a construction: how well R is known, and what more of each number does. */
 import { OCTAVES_HZ } from '#src/acoustics/standards/iec-61260.ts';
+import { LOWEST_MEASURED_BAND_HZ } from '#src/acoustics/uncertainty.ts';
 import type { NamedNumber } from './named-number.ts';
 import type { StackPrediction } from './predict-notebook.ts';
 import { columns, signedTenths, tenths } from './text-columns.ts';
@@ -18,6 +19,7 @@ export function uncertaintyTable({ bands_Hz, R_dB, uncertainty }: StackPredictio
     'how far a laboratory may find something else, ± dB',
     columns([head, ...rows]),
     `u: standard uncertainty of R, ISO 12999-1 situation A and the model's residuals; 95 %: ${R.coverageFactor} u.`,
+    `Below ${LOWEST_MEASURED_BAND_HZ} Hz no row is measured: the residual there is borrowed from the octave above.`,
     `Between laboratories alone: Rw ± ${betweenLaboratories.Rw}, Ln,w ± ${betweenLaboratories.Lnw} dB (ISO 12999-1, standard uncertainty).`,
     'By tolerances: of the numbers below, assumed, no source. The residuals hold a part of it: not to be added.',
   ].join('\n');

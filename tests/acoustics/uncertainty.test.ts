@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MODEL_RESIDUAL_RMS } from '#src/acoustics/model-residuals.ts';
 import { AIRBORNE_UNCERTAINTY } from '#src/acoustics/standards/iso-12999-1.ts';
-import { modelResidual_dB, predictionUncertainty } from '#src/acoustics/uncertainty.ts';
+import { LOWEST_MEASURED_BAND_HZ, modelResidual_dB, predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 
 const sigma = new Map(AIRBORNE_UNCERTAINTY.A);
 const residual = new Map(MODEL_RESIDUAL_RMS);
@@ -34,6 +34,11 @@ describe('uncertainty of a prediction', () => {
     expect(modelResidual_dB(5000)).toBe(residual.get(4000));
     expect([100, 125, 160].map(modelResidual_dB)).toEqual(Array(3).fill(residual.get(125)));
     expect(modelResidual_dB(200)).toBe(residual.get(250));
+  });
+
+  it('names the lowest third of the octaves that are measured: 125 Hz holds 100, 125 and 160 (IEC 61260-1)', () => {
+    expect(LOWEST_MEASURED_BAND_HZ).toBe(100);
+    expect(modelResidual_dB(80)).toBe(modelResidual_dB(LOWEST_MEASURED_BAND_HZ));
   });
 
   it('has no value below the bands of ISO 12999-1', () => {

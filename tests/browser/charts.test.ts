@@ -53,6 +53,35 @@ const cells = (chart: BandChart, row: number) =>
 
 beforeEach(() => page.viewport(1000, 800));
 
+test('a range of values is paler below the band from which it is known, with a broken edge there', async () => {
+  const range = {
+    kind: 'range' as const,
+    label: 'uncertainty',
+    description: '',
+    low_dB: BANDS_HZ.map(() => 30),
+    high_dB: BANDS_HZ.map(() => 40),
+    color: 'var(--scenario-1)',
+  };
+  const drawn = async (guessedBelow_Hz?: number) => {
+    const overlay = guessedBelow_Hz === undefined ? range : { ...range, guessedBelow_Hz };
+    const { picture } = await bandChart(data(1, 0, [overlay]));
+    const inherited = (path: Element, name: string) => path.closest(`[${name}]`)?.getAttribute(name);
+    return [...picture!.querySelectorAll('path')].flatMap((path) => {
+      const opacity = inherited(path, 'fill-opacity');
+      const dash = inherited(path, 'stroke-dasharray');
+      if (opacity === undefined && dash !== '2 4') return [];
+      const { left, right } = path.getBoundingClientRect();
+      return [{ opacity, left: Math.round(left), right: Math.round(right) }];
+    });
+  };
+  const [whole] = await drawn();
+  const [known, guessed, ...edges] = await drawn(100);
+  expect(guessed).toMatchObject({ opacity: '0.05', left: whole!.left, right: known!.left });
+  expect(known).toMatchObject({ opacity: '0.14', right: whole!.right });
+  expect(edges).toHaveLength(2);
+  expect(await drawn(50)).toHaveLength(1);
+});
+
 test('the picture is one image with one sentence, and nothing in it speaks beside', async () => {
   const chart = await bandChart();
   const picture = chart.picture!;

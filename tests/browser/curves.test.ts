@@ -52,7 +52,7 @@ test('what lies over the curves is switched on and off, and each has its line in
   await page.getByRole('checkbox', { name: 'Resonances' }).click();
   expect(cellOf(notebook()).overlays).toEqual(['contour', 'resonances']);
   const chart = await drawn(element);
-  await expect.poll(() => chart.shadowRoot!.textContent).toContain('Rw');
+  await expect.poll(() => chart.shadowRoot!.textContent).toContain('R′w');
   expect(chart.shadowRoot!.textContent).toContain('deck and ceiling bounce on the air');
   await page.getByRole('checkbox', { name: 'Rating contour' }).click();
   expect(cellOf(notebook()).overlays).toEqual(['resonances']);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Result, ResultsView } from '#cells/contract.ts';
 import { curvesView } from '#cells/curves/curves-view.ts';
 import * as overlayTools from '#cells/curves/overlay-tools.ts';
+import type { Prediction } from '#src/acoustics/prediction.ts';
 import { modelResidual_dB } from '#src/acoustics/uncertainty.ts';
 import type { CurvesCell } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
@@ -152,6 +153,19 @@ describe('overlays', () => {
       2 * 1.96 * Math.hypot(1.8, modelResidual_dB(500)),
       9,
     );
+  });
+
+  test('the uncertainty says where it is borrowed, and that what walls carry is taken as exact', () => {
+    const range = (prediction: Prediction) => {
+      const view = curvesView(percussionNotebook(1), all, ready({ s1: { state: 'ready', prediction } }), overlayTools);
+      return view.data.overlays.find((o) => o.kind === 'range')!;
+    };
+    const withWalls = madeUpPrediction();
+    expect(range(withWalls)).toMatchObject({ guessedBelow_Hz: 100 });
+    expect(range(withWalls).description).toMatch(/this floor if the walls around it let through exactly/);
+    expect(range(withWalls).description).toMatch(/Paler below 100 Hz: no measurement/);
+    const alone = range({ ...withWalls, paths_dB: { direct: withWalls.paths_dB.direct! } });
+    expect(alone.description).toMatch(/^where 95 of 100 laboratories would measure this floor: what/);
   });
 
   test('what does not fit the quantity is left out', () => {
