@@ -88,7 +88,7 @@ function contourOverlay(
 ): readonly BandOverlay[] {
   const { bands_Hz } = prediction;
   const impact = quantity === 'impact';
-  const { name, fit } = ratingFit(prediction, impact, units);
+  const { name, fit, standard } = ratingFit(prediction, impact, units);
   if (!fit.contour_dB.some(Number.isFinite)) return [];
   const at = (values: readonly number[], otherwise: number) =>
     bands_Hz.map((band) => values[fit.bands_Hz.indexOf(band)] ?? otherwise);
@@ -96,7 +96,7 @@ function contourOverlay(
     {
       kind: 'contour',
       label: `${name} contour`,
-      description: `${name}: contour, and how far the curve ${impact ? 'exceeds' : 'misses'} it: ${missed(fit)}`,
+      description: `${name}: contour of ${standard}, and how far the curve ${impact ? 'exceeds' : 'misses'} it: ${missed(fit)}. ${choiceByUnits(impact, units)}`,
       values_dB: at(fit.contour_dB, NaN),
       deficiencies_dB: at(fit.deficiencies_dB, 0),
       missing: impact ? 'above' : 'below',
@@ -111,17 +111,25 @@ function ratingFit(prediction: Prediction, impact: boolean, units: UnitSystem) {
   if (impact) {
     const spectrum = { bands_Hz, values_dB: Ln_dB };
     const { IIC, fit } = iic(spectrum);
-    if (inchPound) return { name: `${called('IIC')} ${IIC}`, fit };
+    if (inchPound) return { name: `${called('IIC')} ${IIC}`, fit, standard: 'ASTM E989' };
     const weighted = lnw(spectrum);
-    return { name: `${called('Ln,w')} ${weighted.Lnw}`, fit: weighted.fit };
+    return { name: `${called('Ln,w')} ${weighted.Lnw}`, fit: weighted.fit, standard: 'ISO 717-2' };
   }
   const spectrum = { bands_Hz, values_dB: R_dB };
   if (inchPound) {
     const { STC, fit } = stc(spectrum);
-    return { name: `${called('STC')} ${STC}`, fit };
+    return { name: `${called('STC')} ${STC}`, fit, standard: 'ASTM E413' };
   }
   const { Rw, fit } = rw(spectrum);
-  return { name: `${called('Rw')} ${Rw}`, fit };
+  return { name: `${called('Rw')} ${Rw}`, fit, standard: 'ISO 717-1' };
+}
+
+/** Nobody chose it: it goes with the units. */
+function choiceByUnits(impact: boolean, units: UnitSystem): string {
+  const [metric, inchPound] = impact ? ['Ln,w', 'IIC'] : ['Rw', 'STC'];
+  return units === 'SI'
+    ? `With inches and pounds the contour of ${inchPound} stands here`
+    : `With metres and kilograms the contour of ${metric} stands here`;
 }
 
 function missed({ sum_dB, largest_dB, largestBand_Hz }: ContourFit): string {

@@ -14,6 +14,12 @@ function ready(changes: Record<string, Result> = {}): ResultsView {
   return { of: (id) => changes[id] ?? { state: 'ready', prediction: madeUpPrediction(LEVELS[id]) } };
 }
 
+/** The standard of each contour, and the rating whose contour stands there with the other units. */
+const CONTOURS = {
+  airborne: { SI: ['ISO 717-1', 'STC'], 'inch-pound': ['ASTM E413', 'Rw'] },
+  impact: { SI: ['ISO 717-2', 'IIC'], 'inch-pound': ['ASTM E989', 'Ln,w'] },
+} as const;
+
 function curvesCell(changes: Partial<CurvesCell> = {}): CurvesCell {
   return { ...(percussionNotebook().cells[1] as CurvesCell), ...changes };
 }
@@ -108,7 +114,11 @@ describe('overlays', () => {
     ['inch-pound', 'impact', /^IIC \d+ contour$/],
   ] as const)('with units %s the %s contour is the one of the country', (units, quantity, name) => {
     const view = curvesView(percussionNotebook(1, { units }), { ...all, quantity }, ready(), overlayTools);
-    expect(view.data.overlays.find((o) => o.kind === 'contour')!.label).toMatch(name);
+    const contour = view.data.overlays.find((o) => o.kind === 'contour')!;
+    expect(contour.label).toMatch(name);
+    const [own, other] = CONTOURS[quantity][units];
+    expect(contour.description).toContain(`contour of ${own}, and`);
+    expect(contour.description).toContain(`the contour of ${other} stands here`);
   });
 
   test('without walls in the curve the contour has the name of laboratory values', () => {
