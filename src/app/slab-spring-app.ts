@@ -69,7 +69,7 @@ export class SlabSpringApp extends LitElement {
     window.addEventListener('pagehide', this.#onHide);
     document.addEventListener('visibilitychange', this.#onHide);
     void this.#start();
-    void tellResults();
+    void loadLateParts();
   }
 
   override disconnectedCallback(): void {
@@ -120,12 +120,14 @@ export class SlabSpringApp extends LitElement {
         .kept=${readOnly ? '' : keptWords(open, new Date())}
         .readOnly=${readOnly}
       ></page-header>
+      <printed-stamp></printed-stamp>
       ${readOnly ? this.#banner() : nothing}
       <div class="columns">
         <scenario-rail .notebook=${notebook} .readOnly=${readOnly}></scenario-rail>
         <main tabindex="-1">
           <cell-column .notebook=${notebook} .results=${this.results} .readOnly=${readOnly}></cell-column>
           ${cautions(notebook)}
+          <printed-record .notebook=${notebook}></printed-record>
         </main>
       </div>
       <results-announcer .notebook=${notebook} .results=${this.results}></results-announcer>
@@ -341,10 +343,17 @@ function cautions(notebook: Notebook) {
   </aside>`;
 }
 
-/** What reads ratings out once they changed comes late, and where it cannot be fetched they are still there to be read. */
-async function tellResults(): Promise<void> {
+/**
+ * What reads ratings out once they changed, and what stands on paper only, come late; where they cannot be fetched the page
+ * is still there to be read.
+ */
+async function loadLateParts(): Promise<void> {
   await afterFirstCurve();
-  await import('./results-announcer.ts').catch(() => {});
+  await Promise.allSettled([
+    import('./results-announcer.ts'),
+    import('./printed-stamp.ts'),
+    import('./printed-record.ts'),
+  ]);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright';
 import { expect as expectSoon } from 'playwright/test';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
@@ -131,6 +132,31 @@ const laidOut = (page: Page, event: 'beforeprint' | 'afterprint') =>
         .map((e) => e.shadowRoot!.querySelector('.picture > svg[role="img"]')!.getAttribute('width')),
     };
   }, event);
+
+test('paper tells when it was printed, what computed it, and every number of the floor; the screen does not', async () => {
+  const { context, page } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await settled(page);
+  await page.emulateMedia({ media: 'print' });
+  await page.waitForFunction(() => customElements.get('printed-record'));
+  const record = page.locator('printed-record');
+  await expectSoon(record.getByRole('table')).toHaveCount(0);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  const row = (name: string) => record.getByRole('row', { name });
+  await expectSoon(row('length')).toContainText('6 m in each');
+  await expectSoon(row('sheet 1: density').first()).toContainText('1760 kg/m³');
+  await expectSoon(row('stiffness of one support')).toContainText('kN/m (usual)');
+  await expectSoon(row('gypsum board').last()).toContainText('density 700 kg/m³');
+  await expectSoon(record.getByText('58 dB at 500 Hz')).toBeVisible();
+  const { version } = JSON.parse(await readFile('package.json', 'utf8')) as { version: string };
+  const stamp = page.locator('printed-stamp');
+  await expectSoon(stamp).toContainText(`Slab & Spring ${version}`);
+  await expectSoon(stamp).toContainText(`${new Date().getFullYear()} at `);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expectSoon(record.getByRole('table')).toHaveCount(0);
+  await expectSoon(stamp).toHaveText('');
+  await context.close();
+});
 
 test('why nobody checked a floor of this kind stands open on paper, where nothing can be unfolded', async () => {
   const { context, page } = await freshPage(browser, inject('baseURL'));

@@ -1,0 +1,89 @@
+/** The materials of a floor in some scenarios, with every number the engine reads of them and where it comes from. */
+import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from '#src/notebook/material-lookup.ts';
+import type { Notebook, Stack } from '#src/notebook/types.ts';
+import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
+import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import type { QuantityKind } from '#src/quantities/kinds.ts';
+import { knownMat, materialSource } from '../stack/material-source.ts';
+import { FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '../stack/own-material-fields.ts';
+
+export interface MaterialRecord {
+  readonly name: string;
+  readonly isOwn: boolean;
+  /** "density 700 kg/m³, loss factor 0.035" */
+  readonly numbers: string;
+  readonly source: string;
+}
+
+interface NumberField {
+  readonly name: string;
+  readonly label: string;
+  readonly quantity: QuantityKind;
+}
+
+const COVERING_FIELDS: readonly NumberField[] = [
+  { name: 'surfaceMass_kg_m2', label: 'mass', quantity: 'surface-mass' },
+  { name: 'thickness_m', label: 'thickness', quantity: 'length' },
+  { name: 'contactStiffness_N_m', label: 'stiffness under a hammer', quantity: 'stiffness' },
+];
+
+export function materialsRecord(
+  notebook: Notebook,
+  stack: Stack,
+  scenarioIds: readonly string[],
+): readonly MaterialRecord[] {
+  const found = new Map<string, MaterialRecord>();
+  const add = (field: 'material' | 'fill' | 'covering', key: string) => {
+    if (key === NONE || found.has(`${field}/${key}`)) return;
+    const { material, fields } = lookedUp(notebook, field, key);
+    found.set(`${field}/${key}`, {
+      name: material.name,
+      isOwn: notebook.materials.some((m) => m === material),
+      numbers: inWords(material, fields, notebook),
+      source: materialSource(notebook, [field], key) || 'not stated',
+    });
+  };
+  for (const values of scenarioIds.map((id) => valuesOf(notebook, id))) {
+    add('covering', fieldValue(stack.covering, values));
+    for (const layer of stack.layers) {
+      if (layer.kind === 'leaf') for (const key of sheetKeys(layer.sheets, values)) add('material', key);
+      else if (layer.kind === 'cavity') add('fill', fieldValue(layer.fill, values));
+    }
+  }
+  return [...found.values(), ...knownMats(stack)];
+}
+
+function sheetKeys(sheets: Extract<Stack['layers'][number], { kind: 'leaf' }>['sheets'], values: Values) {
+  return sheets.filter((s) => fieldValue(s.thickness_m, values) > 0).map((s) => fieldValue(s.material, values));
+}
+
+function lookedUp(notebook: Notebook, field: 'material' | 'fill' | 'covering', key: string) {
+  switch (field) {
+    case 'material':
+      return { material: sheetMaterial(notebook, key), fields: SHEET_MATERIAL_FIELDS };
+    case 'fill':
+      return { material: fibreMaterial(notebook, key), fields: FIBRE_MATERIAL_FIELDS };
+    case 'covering':
+      return { material: coveringMaterial(key), fields: COVERING_FIELDS };
+  }
+}
+
+function inWords(material: object, fields: readonly NumberField[], { units }: Notebook): string {
+  const numbers: Readonly<Record<string, unknown>> = { ...material };
+  return fields
+    .flatMap(({ name, label, quantity }) => {
+      const value = numbers[name];
+      return typeof value === 'number' ? [`${label} ${formatQuantity(value, quantity, units)}`] : [];
+    })
+    .join(', ');
+}
+
+/** A mat's numbers stand among the layers; what remains is where they come from. */
+function knownMats({ layers }: Stack): readonly MaterialRecord[] {
+  return layers.flatMap((layer) => {
+    const known = layer.kind === 'mat' ? knownMat(layer) : undefined;
+    return known
+      ? [{ name: `${layer.name}: ${known.name}`, isOwn: false, numbers: '', source: known.source ?? 'not stated' }]
+      : [];
+  });
+}

@@ -1,0 +1,101 @@
+import { expect, test } from 'vitest';
+import { aroundRecord } from '#cells/record/around-record.ts';
+import { floorRecord } from '#cells/record/floor-record.ts';
+import { materialsRecord } from '#cells/record/materials-record.ts';
+import { fieldPaths, getField } from '#src/notebook/field-path.ts';
+import { NONE } from '#src/notebook/material-lookup.ts';
+import type { Notebook, OwnSheetMaterial, Stack } from '#src/notebook/types.ts';
+import { practiceRoom } from '../../browser/practice-room.ts';
+import { northWall } from '../../notebook/north-wall.ts';
+
+const ALL = ['base', 'slab', 'hung', 'both'];
+const OWN: OwnSheetMaterial = {
+  kind: 'sheet',
+  key: 'loam-board',
+  name: 'loam board',
+  source: 'data sheet of the maker, invented',
+  form: 'board',
+  density_kg_m3: 1450,
+  youngsModulus_Pa: 1.2e9,
+  poissonRatio: 0.2,
+  lossFactor: 0.06,
+};
+
+const floorOf = (notebook: Notebook): Stack => notebook.stacks[0]!;
+
+function texts(notebook: Notebook, group: string, label: string): readonly string[] | undefined {
+  const found = floorRecord(notebook, floorOf(notebook), ALL).find(({ name }) => name.startsWith(group));
+  return found?.rows.find((row) => row.label === label)?.texts;
+}
+
+function withFloor(change: (stack: Stack) => Stack, changes: Partial<Notebook> = {}): Notebook {
+  const notebook = practiceRoom(changes);
+  return { ...notebook, stacks: [change(floorOf(notebook))] };
+}
+
+test('the size of the floor, its covering and what differs between scenarios stand side by side', () => {
+  const room = practiceRoom();
+  expect(texts(room, 'Floor', 'length')).toEqual(Array(4).fill('4 m'));
+  expect(texts(room, 'Floor', 'covering')).toEqual(Array(4).fill('none'));
+  expect(texts(room, 'deck', 'sheet 1: material')).toEqual([
+    'not in it',
+    ...['cellular concrete topping', 'not in it', 'cellular concrete topping'],
+  ]);
+  expect(texts(room, 'deck', 'sheet 1: density')?.[1]).toBe('1760 kg/m³');
+  expect(texts(room, 'joists', 'ceiling support')).toEqual([
+    ...['screwed direct', 'screwed direct', 'resilient channel', 'resilient channel'],
+  ]);
+});
+
+test('what is not stated is told as the usual value; what a kind of support has not is a dash', () => {
+  const room = practiceRoom();
+  expect(texts(room, 'deck', 'sheet 2: density')?.[0]).toBe('600 kg/m³ (usual)');
+  const stiffness = texts(room, 'joists', 'stiffness of one support')!;
+  expect(stiffness[0]).toBe('–');
+  expect(stiffness[2]).toMatch(/^\d+ kN\/m \(usual\)$/);
+});
+
+test('every field that the stack states, gaps too, has a row unless it says nothing in any scenario', () => {
+  const slit = { kind: 'slit' as const, id: 's', name: 'gap at the wall', width_m: 0.002, length_m: 4, depth_m: 0.03 };
+  const room = withFloor((stack) => ({ ...stack, leaks: [slit] }));
+  const rows = floorRecord(room, floorOf(room), ALL).flatMap(({ rows: r }) => r);
+  const single = floorOf(room).layers.filter((l) => l.kind === 'leaf' && l.sheets.length === 1).length;
+  const stated = fieldPaths(floorOf(room)).filter((path) => getField(floorOf(room), path) !== undefined);
+  expect(rows.length).toBeGreaterThanOrEqual(stated.length - single);
+  expect(texts(room, 'gap at the wall (slit)', 'width')).toEqual(Array(4).fill('2 mm'));
+});
+
+test('materials of the notebook’s own come with their numbers and their source, others with theirs', () => {
+  const use = (stack: Stack): Stack => ({
+    ...stack,
+    covering: 'carpet',
+    layers: stack.layers.map((l) =>
+      l.kind === 'leaf' && l.id !== 'deck' ? { ...l, sheets: [{ material: OWN.key, thickness_m: 0.022 }] } : l,
+    ),
+  });
+  const room = withFloor(use, { materials: [OWN] });
+  const record = materialsRecord(room, floorOf(room), ALL);
+  expect(record.find(({ isOwn }) => isOwn)).toEqual({
+    name: 'loam board',
+    isOwn: true,
+    numbers: "density 1450 kg/m³, Young's modulus 1.2 GPa, Poisson's ratio 0.2, loss factor 0.06",
+    source: 'data sheet of the maker, invented',
+  });
+  expect(record.map(({ name }) => name)).toEqual(expect.arrayContaining(['carpet', 'plywood']));
+  for (const { source } of record) expect(source).not.toBe('not stated');
+  // The slab stands only in two scenarios, and no material is told that none of those asked for has.
+  const without = materialsRecord(room, floorOf(room), ['base']).map(({ name }) => name);
+  expect(without).not.toContain('cellular concrete topping');
+  expect(record.every(({ name }) => name !== NONE)).toBe(true);
+});
+
+test('what goes around the floor is told with its numbers', () => {
+  const flanking = (changes: Partial<Notebook['flanking']>) =>
+    aroundRecord(practiceRoom({ flanking: { kind: 'own', R500_dB: 61, slope_dB_per_octave: 2, ...changes } }));
+  expect(flanking({})[0]).toBe(
+    'A limit of the notebook’s own: 61 dB at 500 Hz and 2 dB more per octave, for airborne sound only.',
+  );
+  expect(flanking({ kind: 'ordinary' })[0]).toMatch(/ordinary walls, assumed, not measured: 58 dB at 500 Hz/);
+  const [wall] = flanking({ kind: 'by the walls', walls: [northWall(0.05)] });
+  expect(wall).toMatch(/length along the floor \d.* m, height of the wall \d.* m; junction /);
+});
