@@ -4,7 +4,8 @@
  *
  * Fastenings on a lattice b × l: 1/K = jω Σ 1/(B̃γ⁴ − ω²m') over γ = 2π |(μ/b, ν/l)| without (0,0). The rows along b are
  * summed in closed form, Σ_μ 1/((2πμ/b)² + s²) = (b/2s) coth(sb/2); far rows by their asymptote. With one row only (ν = 0)
- * it is the clamped strip 1/κ⁴ − [cot(κ/2) + coth(κ/2)]/(4κ³). Limits: jωK → 720 B/b⁴ for lines at low frequency,
+ * it is the clamped strip 1/κ⁴ − [cot(κ/2) + coth(κ/2)]/(4κ³). What stiffens the lines by EI is spread over the leaf, with the loss of the
+ * bays: (1+jη)(Bγ⁴ + (EI/b)(2πν/l)⁴). Limits: jωK → 720 B/b⁴ for lines at low frequency,
  * K → 2(1+j) m'c_B/b for lines and n·8√(Bm') for points at high frequency; both are tested.
  */
 export interface Lattice {
@@ -12,6 +13,8 @@ export interface Lattice {
   readonly line_m: number;
   /** Distance of the points along a line, m. Infinity: a continuous line. */
   readonly point_m: number;
+  /** Bending stiffness of what runs along each line under the leaf, as furring channel does, N·m²; 0 or absent: nothing. */
+  readonly lineBending_Nm2?: number;
 }
 
 /** Complex number written by the kernels of this folder. */
@@ -38,7 +41,9 @@ export function fasteningMobility(
 ): Complex {
   const { line_m, point_m } = lattice;
   // The lattice turned by 90° is the same: rows along the longer side are fewer, and sooner is coth 1 in them.
-  const turned = Number.isFinite(point_m) && point_m > line_m;
+  const stiffer = (lattice.lineBending_Nm2 ?? 0) / (line_m * bending_Nm);
+  // Across stiffened lines the sum in closed form is not the same.
+  const turned = stiffer === 0 && Number.isFinite(point_m) && point_m > line_m;
   const b = turned ? point_m : line_m;
   const l = turned ? line_m : point_m;
   // 1/B̃ and κ² = ω √(m'/B̃); √(1/(1+jη)) by half its angle.
@@ -57,14 +62,16 @@ export function fasteningMobility(
     const q1 = (2 * Math.PI) / l;
     const rows = Math.min(Math.ceil((FAR * Math.sqrt(k2)) / q1) + 1, MOST_ROWS);
     for (let nu = 1; nu <= rows; nu++) {
-      lineRow(b, nu * q1 * (nu * q1), k2Re, k2Im, row);
+      const q2 = nu * q1 * (nu * q1);
+      if (stiffer === 0) lineRow(b, q2, k2Re, k2Im, row);
+      else stiffenedRow(b, q2, k2Re, k2Im, stiffer, row);
       sumRe += 2 * row.re;
       sumIm += 2 * row.im;
     }
     // Σ_{ν>N} 2·(b/2)·(1 + ⅝κ⁴/q⁴)/(2q³) with Σ_{ν>N} ν⁻ⁿ ≈ M¹⁻ⁿ/(n−1) · (1 − n(n−1)/24M²), M = N + ½
     const inverse2 = 1 / ((rows + 0.5) * (rows + 0.5));
     const far = inverse2 / (q1 * q1);
-    const tail = ((b * far) / (4 * q1)) * (1 - inverse2 / 4);
+    const tail = ((b * far) / (4 * q1)) * (1 - inverse2 / 4) * stiffened(stiffer);
     const more = ((5 / 24) * far * far * (1 - 1.75 * inverse2)) / (1 - inverse2 / 4);
     sumRe += tail * (1 + more * (k2Re * k2Re - k2Im * k2Im));
     sumIm += tail * more * 2 * k2Re * k2Im;
@@ -75,6 +82,24 @@ export function fasteningMobility(
   out.re = -omega_rad_s * im;
   out.im = omega_rad_s * re;
   return out;
+}
+
+/** So slow a motion that the leaf's mass does not count: κb of the longer side. */
+const RESTING = 0.3;
+
+/** What a leaf gives between its fastenings at rest: its mean displacement against theirs per force on each m² of floor, m³/N. */
+export function restingGive_m3_N(lattice: Lattice, bending_Nm: number): number {
+  const side = Number.isFinite(lattice.point_m) ? Math.max(lattice.line_m, lattice.point_m) : lattice.line_m;
+  const omega = (RESTING / side) ** 2 * Math.sqrt(bending_Nm);
+  return fasteningMobility(lattice, bending_Nm, 1, 0, omega, { re: 0, im: 0 }).im / omega;
+}
+
+/** Far rows with e against those without: Im (1 − j√e)^−½ / (½√e), over 1. */
+function stiffened(e: number): number {
+  if (e === 0) return 1;
+  const root = Math.sqrt(e);
+  // (1 − j√e)^−½ = (1+e)^−¼ e^{j½ atan √e}
+  return (2 * (1 + e) ** -0.25 * Math.sin(Math.atan(root) / 2)) / root;
 }
 
 const row: Complex = { re: 0, im: 0 };
@@ -111,6 +136,16 @@ function lineRow(b: number, q2: number, k2Re: number, k2Im: number, out: Complex
   const size = 2 * (k2Re * k2Re + k2Im * k2Im);
   out.re = (dRe * k2Re + dIm * k2Im) / size;
   out.im = (dIm * k2Re - dRe * k2Im) / size;
+}
+
+/** The same of a row whose lines are stiffened, e = EI/(bB): X² − κ⁴ + e q⁴. */
+function stiffenedRow(b: number, q2: number, k2Re: number, k2Im: number, e: number, out: Complex): void {
+  const re = k2Re * k2Re - k2Im * k2Im - e * q2 * q2;
+  const im = 2 * k2Re * k2Im;
+  const modulus = Math.sqrt(re * re + im * im);
+  const rootRe = Math.sqrt(Math.max((modulus + re) / 2, 0));
+  const rootIm = Math.sqrt(Math.max((modulus - re) / 2, 0)) * (im < 0 ? -1 : 1);
+  lineRow(b, q2, rootRe, rootIm, out);
 }
 
 /** (b/2s) coth(sb/2) for s² given; even in s, so any root serves. */

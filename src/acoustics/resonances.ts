@@ -1,5 +1,6 @@
 import { bayResonance_Hz } from './bay-resonance.ts';
 import type { SupportKind } from './construction.ts';
+import { restingGive_m3_N } from './fastening-impedance.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { NamedFrequency } from './prediction.ts';
 import { tridiagonalEigenvalue } from './tridiagonal.ts';
@@ -35,9 +36,8 @@ export function interlayerStiffness_N_m3(model: FloorModel, index: number): numb
   );
   const { chain } = layer;
   if (!chain?.lower) return 1 / softness;
-  // Clamped strip at rest: 720 B/b⁴ on either side of the spring.
-  const upper = chain.upper.line_m ** 4 / (720 * plates[index]!.staticBending_Nm);
-  const lower = chain.lower.line_m ** 4 / (720 * plates[index + 1]!.staticBending_Nm);
+  const upper = restingGive_m3_N(chain.upper, plates[index]!.staticBending_Nm);
+  const lower = restingGive_m3_N(chain.lower, plates[index + 1]!.staticBending_Nm);
   const spring = chain.spring ? 1 / chain.spring.stiffness_N_m3 : 0;
   return 1 / softness + 1 / (upper + spring + lower);
 }
