@@ -6,7 +6,7 @@
 export type MaterialKind = 'sheet' | 'fibre' | 'mat' | 'covering';
 
 const MEMORY = 'from memory, unverified';
-const FITTED = 'stiffness and loss fitted within the published range';
+const FITTED = 'stiffness and loss chosen by hand within the published range, on the reference rows';
 const ASSUMED = 'assumed values of the usual order; no source';
 const COVERED_SLAB = 'by what it takes of blows on concrete';
 const FLOOR_COVERINGS = `DIN 4109 Beiblatt 1:1989, Table 18 (${MEMORY})`;
