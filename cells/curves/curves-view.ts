@@ -76,6 +76,7 @@ export function curvesView(
     remarks: [
       ...remarks(notebook, info, overlays?.drawn.length || overlays?.missing.length ? focus?.scenario : undefined),
       ...cutRemark(data),
+      ...(cell.quantity === 'airborne' ? beyondMeasuring(data, apparent) : []),
       ...(overlays?.missing ?? []),
       ...((focus && tools.measuredRemarks?.(cell, focus.prediction, focus.scenario.name)) ?? []),
     ],
@@ -191,6 +192,19 @@ function cutRemark({ series, cutBelow_dB = -Infinity }: BandChartData): string[]
         `Below ${cutBelow_dB} dB no curve is drawn: nobody hears or measures so little in a building. The numbers hold those values too.`,
       ]
     : [];
+}
+
+/** More than this between 250 and 2000 Hz is not measured of a floor: common practice, no source. */
+const MOST_MEASURED_dB = 75;
+
+function beyondMeasuring({ bands_Hz, series }: BandChartData, apparent: boolean): string[] {
+  const isBeyond = (value: number, i: number) =>
+    value > MOST_MEASURED_dB && bands_Hz[i]! >= 250 && bands_Hz[i]! <= 2000;
+  if (!series.some(({ values_dB }) => values_dB.some(isBeyond))) return [];
+  const missing = apparent ? '' : ', and none are counted here';
+  return [
+    `More than about ${MOST_MEASURED_dB} dB at middle frequencies is hardly ever measured, in laboratories or in buildings (common practice, no source): the walls then carry more than the floor${missing}. Such values say that the floor is no longer the weak part, not how much is heard.`,
+  ];
 }
 
 /** What the curves hold besides the floor, and where to see the floor alone. */

@@ -184,6 +184,25 @@ describe('overlays', () => {
   });
 });
 
+test('values that nobody measures have a remark, at middle frequencies and of airborne sound only', () => {
+  const remarks = (band_Hz: number, value_dB: number, flanking = false, changes: Partial<CurvesCell> = {}) => {
+    const { paths_dB, ...others } = madeUpPrediction();
+    const R_dB = BANDS_HZ.map((band) => (band === band_Hz ? value_dB : 50));
+    const prediction = {
+      ...others,
+      R_dB,
+      paths_dB: { direct: R_dB, ...(flanking && { flanking: paths_dB.flanking! }) },
+    };
+    const view = curvesView(percussionNotebook(1), curvesCell(changes), ready({ s1: { state: 'ready', prediction } }));
+    return view.remarks.filter((r) => r.includes('common practice, no source'));
+  };
+  expect(remarks(1000, 75)).toEqual([]);
+  expect(remarks(1000, 76)[0]).toMatch(/the walls then carry more than the floor, and none are counted here\./);
+  expect(remarks(1000, 76, true)[0]).toMatch(/the walls then carry more than the floor\. Such/);
+  expect(remarks(4000, 90)).toEqual([]);
+  expect(remarks(1000, 90, false, { quantity: 'impact' })).toEqual([]);
+});
+
 test('the label says quantity, range and extremes of every curve', () => {
   const { label } = curvesView(percussionNotebook(1), curvesCell(), ready());
   const { R_dB } = madeUpPrediction(40);
