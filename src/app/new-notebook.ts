@@ -3,6 +3,9 @@ import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import { FORMAT, type Notebook, type UnitSystem, VERSION } from '#src/notebook/types.ts';
 
+/** The number comes with a second one in the list. */
+const BEGUN_TITLE = /^New notebook(?: \d+)?$/;
+
 /** Round in the units that the notebook begins in. */
 const SIZES = {
   SI: { slab: { value: 0.12, min: 0.05, max: 0.3, step: 0.005 }, length_m: 4, width_m: 2.5 },
@@ -70,7 +73,11 @@ export function emptyNotebook(random: () => number, units: UnitSystem = 'SI'): N
  * what is round in the units that are chosen.
  */
 export function inUnits(notebook: Notebook, units: UnitSystem): Notebook {
-  const begun = (from: UnitSystem) => ({ ...emptyNotebook(Math.random, from), id: notebook.id });
+  const { id, title } = notebook;
+  const begun = (from: UnitSystem) => {
+    const empty = emptyNotebook(Math.random, from);
+    return { ...empty, id, title: BEGUN_TITLE.test(title) ? title : empty.title };
+  };
   const isUntouched = JSON.stringify(notebook) === JSON.stringify(begun(notebook.units));
   return isUntouched ? begun(units) : setUnits(notebook, units);
 }

@@ -10,7 +10,10 @@ import { titleOfDemo } from './demo-titles.ts';
 import { notebookShelfStyles } from './notebook-shelf-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
 
-/** The notebooks of this browser, in a dialog: open, new, duplicate, delete; and those that come with the page. */
+/**
+ * The notebooks of this browser, in a dialog: open, new, duplicate, delete; and those that come with the page. What is slotted
+ * stands within the dialog: the rest of the page cannot be reached while it is open.
+ */
 @customElement('notebook-shelf')
 export class NotebookShelf extends LitElement {
   static override styles = [controlStyles, notebookShelfStyles];
@@ -64,6 +67,7 @@ export class NotebookShelf extends LitElement {
                 )}
               </ul>`
       }
+      <slot></slot>
       <p class="note">
         The browser may empty its storage when room is short or the page was not used for long. The copy that lasts is
         the one you save to a file.

@@ -14,6 +14,7 @@ import type { StoreNotice, StoreNotices } from '#src/store/store-notices.ts';
 import type { StoreProblem } from '#src/store/store-result.ts';
 import { Autosave } from './autosave.ts';
 import type { ApplyEdit } from './edit-check.ts';
+import { freshName } from './fresh-scenario.ts';
 import { duplicateNotebook, emptyNotebook } from './new-notebook.ts';
 import { sameContent } from './same-content.ts';
 
@@ -31,8 +32,8 @@ export type SessionTrouble =
   /** Somebody else saved the notebook; what was changed here is not stored. */
   | { readonly kind: 'conflict'; readonly problem: StoreProblem }
   | { readonly kind: 'damaged'; readonly id: string; readonly problem: StoreProblem }
-  /** A file was opened whose notebook is here already, with other content. */
-  | { readonly kind: 'opened-as-copy' }
+  /** What was opened, a file or an example, is here already with other content: it has this title now. */
+  | { readonly kind: 'opened-as-copy'; readonly title: string }
   /** An edit would have made a notebook that cannot be stored or read again. */
   | { readonly kind: 'refused-edit'; readonly label: string; readonly message: string };
 
@@ -121,16 +122,18 @@ export class Session {
         return;
       }
     }
-    await this.openNew(duplicateNotebook(notebook, notebook.title, this.#options.random));
-    onTrouble({ kind: 'opened-as-copy' });
+    const title = await this.#freeTitle(notebook.title);
+    await this.openNew(duplicateNotebook(notebook, title, this.#options.random));
+    onTrouble({ kind: 'opened-as-copy', title });
   }
 
   /** The same for a notebook that came from a file: a file holds it as it is now. */
   async openFile(notebook: Notebook): Promise<void> {
     await this.openNew(notebook);
     const present = this.#state?.history.present;
-    // A copy has another id; what could not be opened left something else in sight.
-    if (present && (await sameContent({ ...present, id: notebook.id }, notebook))) await this.exported();
+    // A copy has another id and title; what could not be opened left something else in sight.
+    if (present && (await sameContent({ ...present, id: notebook.id, title: notebook.title }, notebook)))
+      await this.exported();
   }
 
   /** An example that nobody edited gives way to a file made from it, and undo brings it back. */
@@ -140,7 +143,8 @@ export class Session {
 
   /** Goes on in the units of the notebook that is open. */
   async create(): Promise<void> {
-    await this.openNew(emptyNotebook(this.#options.random, this.#state?.history.present.units));
+    const notebook = emptyNotebook(this.#options.random, this.#state?.history.present.units);
+    await this.openNew({ ...notebook, title: await this.#freeTitle(notebook.title) });
   }
 
   async duplicate(id: string): Promise<void> {
@@ -152,7 +156,7 @@ export class Session {
       return;
     }
     const { present } = loaded.value.history;
-    await this.openNew(duplicateNotebook(present, `${present.title}, copy`, random));
+    await this.openNew(duplicateNotebook(present, await this.#freeTitle(`${present.title}, copy`), random));
   }
 
   /** What stands on the page goes on as a notebook of its own: for a tab that may only read, and after a conflict. */
@@ -161,7 +165,7 @@ export class Session {
     if (!this.#state) return;
     this.#autosave?.stop();
     const { present } = this.#state.history;
-    await this.openNew(duplicateNotebook(present, `${present.title}, copy`, random));
+    await this.openNew(duplicateNotebook(present, await this.#freeTitle(`${present.title}, copy`), random));
   }
 
   /** Makes this tab the one that writes; the other one turns to reading. */
@@ -320,6 +324,13 @@ export class Session {
     const open = this.#state?.history.present.id === notice.id ? this.#state : undefined;
     if (open?.access === 'reading' && notice.kind === 'saved') await this.open(notice.id);
     await this.refreshShelf();
+  }
+
+  /** In the list two notebooks of one title could not be told apart: the later one gets a number. */
+  async #freeTitle(title: string): Promise<string> {
+    const listed = await this.#options.store.list();
+    const taken = listed.ok ? listed.value.map((entry) => entry.title) : [];
+    return taken.includes(title) ? freshName(title, taken) : title;
   }
 
   async #openAnother(): Promise<void> {

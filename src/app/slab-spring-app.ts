@@ -92,8 +92,9 @@ export class SlabSpringApp extends LitElement {
         @shelf-closed=${() => {
           this.shelfOpen = false;
         }}
-      ></notebook-shelf>
-      <page-notices .notices=${this.notices} @notice-dismissed=${this.#onDismissed}></page-notices>
+        >${this.shelfOpen ? this.#noticed() : nothing}</notebook-shelf
+      >
+      ${this.shelfOpen ? nothing : this.#noticed()}
       ${
         this.#fileDrop.over
           ? html`<div class="file-over" aria-hidden="true">Drop the notebook to open it</div>`
@@ -132,6 +133,10 @@ export class SlabSpringApp extends LitElement {
       </div>
       <results-announcer .notebook=${notebook} .results=${this.results}></results-announcer>
     </div>`;
+  }
+
+  #noticed() {
+    return html`<page-notices .notices=${this.notices} @notice-dismissed=${this.#onDismissed}></page-notices>`;
   }
 
   #banner() {

@@ -38,7 +38,7 @@ export function troubleNotice(trouble: SessionTrouble, actions: TroubleActions):
       return {
         id: 'file',
         tone: 'info',
-        text: 'This notebook is here already, with other content. The file was opened beside it, as a copy.',
+        text: `This notebook is here already, with other content, and stays as it is. What you chose was opened beside it, as a copy: “${trouble.title}”.`,
       };
     case 'refused-edit':
       return {

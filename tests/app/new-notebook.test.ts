@@ -32,6 +32,15 @@ test('a new notebook that nobody touched begins anew in the units that are chose
   expect(inUnits(inches, 'SI')).toEqual(fresh);
 });
 
+test('so does one with a number in its title, and keeps that', () => {
+  const second = { ...emptyNotebook(random), title: 'New notebook 2' };
+  expect(inUnits(second, 'inch-pound')).toEqual({
+    ...emptyNotebook(random, 'inch-pound'),
+    id: second.id,
+    title: second.title,
+  });
+});
+
 test('one that was touched keeps every value', () => {
   for (const touched of [
     setTitle(emptyNotebook(random), 'Club room'),

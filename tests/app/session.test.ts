@@ -172,7 +172,7 @@ test('a file of a notebook that is here with other content opens beside it', asy
   await tab.session.openNew(practiceRoom({ title: 'From a file' }));
   expect(tab.title()).toBe('From a file');
   expect(tab.state().history.present.id).not.toBe('practice-room');
-  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy', title: 'From a file' }]);
   const mine = await tab.store.load('practice-room');
   expect(mine.ok && mine.value.history.present.title).toBe('Mine');
 });
@@ -193,11 +193,11 @@ test('an example that was edited here, or that another tab writes, stays, and th
   await tab.session.openNew(practiceRoom({ title: EXAMPLE }));
   const other = tabOf(browser);
   await other.session.openNew(practiceRoom({ title: 'From a file' }));
-  expect(other.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  expect(other.troubles).toEqual([{ kind: 'opened-as-copy', title: 'From a file' }]);
   rename(tab, 'Mine');
   rename(tab, EXAMPLE);
   await tab.session.openNew(practiceRoom({ title: 'From another file' }));
-  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy', title: 'From another file' }]);
   const mine = await tab.store.load('practice-room');
   expect(mine.ok && mine.value.history.present.title).toBe(EXAMPLE);
 });
@@ -291,6 +291,27 @@ test('a new notebook goes on in the units of the one that is open', async () => 
   expect(tab.state().history.present.units).toBe('inch-pound');
 });
 
+test('no two notebooks that the page makes have one title in the list', async () => {
+  await tab.session.openNew(practiceRoom());
+  tab.session.edit((n) => ({ ...n, units: 'inch-pound' }), 'units');
+  // The same example once more, now that the one here was edited.
+  await tab.session.openFile(practiceRoom());
+  expect(tab.title()).toBe('Percussion above the reading room 2');
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy', title: 'Percussion above the reading room 2' }]);
+  // It counts as being in the file all the same.
+  expect(tab.state().exportedAt_ms).not.toBeNull();
+  await tab.session.create();
+  await tab.session.create();
+  expect(tab.title()).toBe('New notebook 2');
+  for (const copy of ['copy', 'copy 2']) {
+    await tab.session.duplicate('practice-room');
+    expect(tab.title()).toBe(`Percussion above the reading room, ${copy}`);
+  }
+  await tab.session.refreshShelf();
+  const titles = tab.shelf().map((entry) => entry.title);
+  expect(new Set(titles).size).toBe(titles.length);
+});
+
 test('a duplicate has the content and a title that says so', async () => {
   await tab.session.openNew(practiceRoom());
   await tab.session.duplicate('practice-room');
@@ -353,7 +374,7 @@ test('what came from a file is in a file, as a copy too, until it is changed', a
   expect(tab.state().exportedAt_ms).not.toBeNull();
   // The same notebook with other content is opened as a copy beside it.
   await tab.session.openFile(setTitle(practiceRoom(), 'Changed elsewhere'));
-  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy' }]);
+  expect(tab.troubles).toEqual([{ kind: 'opened-as-copy', title: 'Changed elsewhere' }]);
   expect(tab.state().exportedAt_ms).not.toBeNull();
   await tab.session.refreshShelf();
   expect(tab.shelf().map(({ exportedAt_ms }) => typeof exportedAt_ms)).toEqual(['number', 'number']);

@@ -288,8 +288,18 @@ test('the shelf lists notebooks; one is duplicated, deleted and brought back', a
   await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
   await page.getByRole('button', { name: 'Delete Percussion above the reading room', exact: true }).click();
   await expect.poll(() => list.getByRole('listitem').elements().length).toBe(1);
-  await page.getByRole('button', { name: 'Close' }).click();
-  await page.getByRole('button', { name: 'Undo', exact: true }).last().click();
+  // While the dialog is open the rest of the page is out of reach: what undoes it stands within.
+  const dialog = page.getByRole('dialog', { name: 'Notebooks' });
+  const notice = page.getByRole('status').filter({ hasText: 'was deleted' });
+  const undo = notice.getByRole('button', { name: 'Undo', exact: true });
+  await undo.click();
+  await expect.element(dialog).toBeVisible();
+  await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
+  // Left alone, the notice outlives the dialog.
+  await page.getByRole('button', { name: 'Delete Percussion above the reading room', exact: true }).click();
+  await expect.poll(() => list.getByRole('listitem').elements().length).toBe(1);
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await undo.click();
   await page.getByRole('button', { name: 'Notebooks' }).click();
   await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
 });
