@@ -108,7 +108,7 @@ describe('what the text of the practice room says holds in the computation', () 
         const gain_dB = (band_Hz: number) => at(on, band_Hz) - at(without, band_Hz);
         for (const band_Hz of [50, 63]) {
           const octaveUp_Hz = band_Hz === 50 ? 100 : 125;
-          expect(gain_dB(octaveUp_Hz) - gain_dB(band_Hz), `${support} ${slab_m} ${band_Hz}`).toBeGreaterThan(8);
+          expect(gain_dB(octaveUp_Hz) - gain_dB(band_Hz), `${support} ${slab_m} ${band_Hz}`).toBeGreaterThan(6);
         }
       }
   });
