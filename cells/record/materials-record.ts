@@ -5,7 +5,7 @@ import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind } from '#src/quantities/kinds.ts';
 import { knownMat, materialSource } from '../stack/material-source.ts';
-import { FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '../stack/own-material-fields.ts';
+import { COVERING_FIELDS, FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '../stack/own-material-fields.ts';
 
 export interface MaterialRecord {
   readonly name: string;
@@ -20,12 +20,6 @@ interface NumberField {
   readonly label: string;
   readonly quantity: QuantityKind;
 }
-
-const COVERING_FIELDS: readonly NumberField[] = [
-  { name: 'surfaceMass_kg_m2', label: 'mass', quantity: 'surface-mass' },
-  { name: 'thickness_m', label: 'thickness', quantity: 'length' },
-  { name: 'contactStiffness_N_m', label: 'stiffness under a hammer', quantity: 'stiffness' },
-];
 
 export function materialsRecord(
   notebook: Notebook,
@@ -64,7 +58,7 @@ function lookedUp(notebook: Notebook, field: 'material' | 'fill' | 'covering', k
     case 'fill':
       return { material: fibreMaterial(notebook, key), fields: FIBRE_MATERIAL_FIELDS };
     case 'covering':
-      return { material: coveringMaterial(key), fields: COVERING_FIELDS };
+      return { material: coveringMaterial(notebook, key), fields: COVERING_FIELDS };
   }
 }
 

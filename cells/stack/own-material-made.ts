@@ -7,8 +7,10 @@ export const OWN_MATERIAL = '+';
 
 /** Of what kind a material of one's own would be in this field; undefined where none fits. */
 export function ownKind(path: FieldPath): OwnMaterial['kind'] | undefined {
-  if (path.at(-1) === 'material') return 'sheet';
-  return path.at(-1) === 'fill' ? 'fibre' : undefined;
+  const name = path.at(-1);
+  if (name === 'material') return 'sheet';
+  if (name === 'covering') return 'covering';
+  return name === 'fill' ? 'fibre' : undefined;
 }
 
 /** A material was made for a field, and waits for its numbers. */

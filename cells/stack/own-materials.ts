@@ -55,6 +55,7 @@ export class OwnMaterials extends LitElement {
       <div class="row">
         <button type="button" @click=${() => this.#add('sheet')}>Add a sheet material</button>
         <button type="button" @click=${() => this.#add('fibre')}>Add a fibre</button>
+        <button type="button" @click=${() => this.#add('covering')}>Add a covering</button>
       </div>
     `;
   }

@@ -10,7 +10,7 @@ import type {
   Mat,
   Sheet,
 } from './construction.ts';
-import { MODULUS_Pa } from './material-limits.ts';
+import { COVERING_LIMITS, MODULUS_Pa } from './material-limits.ts';
 import { cavityDepth_m } from './normalise-construction.ts';
 
 /**
@@ -93,9 +93,9 @@ function checkSheet(sheet: Sheet, place: string): void {
 
 function checkCovering(covering: Covering): void {
   const place = `covering "${covering.name}"`;
-  within('surfaceMass_kg_m2', covering.surfaceMass_kg_m2, [0, 500], place);
-  within('contactStiffness_N_m', covering.contactStiffness_N_m, POINT_STIFFNESS, place);
-  within('thickness_m', covering.thickness_m, THICKNESS, place);
+  within('surfaceMass_kg_m2', covering.surfaceMass_kg_m2, COVERING_LIMITS.surfaceMass_kg_m2, place);
+  within('contactStiffness_N_m', covering.contactStiffness_N_m, COVERING_LIMITS.contactStiffness_N_m, place);
+  within('thickness_m', covering.thickness_m, COVERING_LIMITS.thickness_m, place);
 }
 
 function checkMat(mat: Mat, layer: number): void {

@@ -6,8 +6,7 @@
  */
 import { CAVITY_DEPTH_m } from '#src/acoustics/cavity-limits.ts';
 import type { JoistKind, SheetContact, SupportKind } from '#src/acoustics/construction.ts';
-import { COVERINGS } from '#src/acoustics/materials.ts';
-import { fibreMaterials, NONE, sheetMaterials } from './material-lookup.ts';
+import { coverings, fibreMaterials, NONE, sheetMaterials } from './material-lookup.ts';
 import type { Choice, Notebook, QuantityKind } from './types.ts';
 
 export interface NumberSpec {
@@ -88,7 +87,7 @@ export const SUPPORT_LABELS: Readonly<Record<SupportKind, string>> = {
 export const STACK_FIELDS = {
   length_m: number('length', 'span', [0.5, 100], [2, 20, 0.1]),
   width_m: number('width', 'span', [0.5, 100], [2, 20, 0.1]),
-  covering: material('covering', () => [NOTHING, ...named(COVERINGS)]),
+  covering: material('covering', (notebook) => [NOTHING, ...named(coverings(notebook))]),
 } as const satisfies Record<string, FieldSpec>;
 
 const LEAF_FIELDS = {

@@ -7,7 +7,7 @@ import {
   SHEET_MATERIALS,
   type SheetMaterial,
 } from '#src/acoustics/materials.ts';
-import type { Notebook, OwnFibreMaterial, OwnSheetMaterial } from './types.ts';
+import type { Notebook, OwnCovering, OwnFibreMaterial, OwnMaterial, OwnSheetMaterial } from './types.ts';
 
 /** The key that stands for "nothing here" in a covering or a fill. */
 export const NONE = 'none';
@@ -24,6 +24,18 @@ export function fibreMaterials(notebook: OwnMaterials): readonly (FibreMaterial 
   return [...FIBRE_MATERIALS, ...notebook.materials.filter((m) => m.kind === 'fibre')];
 }
 
+/** Built-in coverings, then the notebook's own. */
+export function coverings(notebook: OwnMaterials): readonly (CoveringMaterial | OwnCovering)[] {
+  return [...COVERINGS, ...notebook.materials.filter((m) => m.kind === 'covering')];
+}
+
+/** Every material of a kind, built in and the notebook's own. */
+export const MATERIALS_OF = {
+  sheet: sheetMaterials,
+  fibre: fibreMaterials,
+  covering: coverings,
+} as const satisfies Record<OwnMaterial['kind'], unknown>;
+
 export function sheetMaterial(notebook: OwnMaterials, key: string): SheetMaterial | OwnSheetMaterial {
   return byKey(sheetMaterials(notebook), 'sheet material', key);
 }
@@ -32,8 +44,8 @@ export function fibreMaterial(notebook: OwnMaterials, key: string): FibreMateria
   return byKey(fibreMaterials(notebook), 'fibre material', key);
 }
 
-export function coveringMaterial(key: string): CoveringMaterial {
-  return byKey(COVERINGS, 'covering', key);
+export function coveringMaterial(notebook: OwnMaterials, key: string): CoveringMaterial | OwnCovering {
+  return byKey(coverings(notebook), 'covering', key);
 }
 
 function byKey<T extends { readonly key: string }>(list: readonly T[], what: string, key: string): T {

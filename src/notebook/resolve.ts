@@ -44,7 +44,7 @@ export function resolveStack(notebook: Notebook, scenarioId: string, stackId: st
 export function resolveStackWith(notebook: Notebook, values: Values, stackId: string): Construction {
   const stack = findStack(notebook, stackId);
   const flanking = resolveFlanking(notebook.flanking);
-  const covering = resolveCovering(fieldValue(stack.covering, values));
+  const covering = resolveCovering(notebook, fieldValue(stack.covering, values));
   return {
     length_m: fieldValue(stack.length_m, values),
     width_m: fieldValue(stack.width_m, values),
@@ -64,9 +64,9 @@ function resolveLeak(leak: StackLeak, values: Values): Leak {
     : { name, width_m: fieldValue(leak.width_m, values), length_m: fieldValue(leak.length_m, values), depth_m };
 }
 
-function resolveCovering(key: string): Covering | undefined {
+function resolveCovering(notebook: Notebook, key: string): Covering | undefined {
   if (key === NONE) return undefined;
-  const { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m } = coveringMaterial(key);
+  const { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m } = coveringMaterial(notebook, key);
   return { name, surfaceMass_kg_m2, contactStiffness_N_m, thickness_m };
 }
 

@@ -4,7 +4,7 @@
  * parameter?) is checked in `checks/`.
  */
 import * as v from 'valibot';
-import { MODULUS_Pa } from '#src/acoustics/material-limits.ts';
+import { COVERING_LIMITS, MODULUS_Pa } from '#src/acoustics/material-limits.ts';
 import { cellSchema } from './cell-schema.ts';
 import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
@@ -79,6 +79,14 @@ const fibreMaterial = closed({
   flowResistivity_Pa_s_m2: numberWithin(50, 1e7),
 });
 
+const covering = closed({
+  kind: v.literal('covering'),
+  ...named,
+  surfaceMass_kg_m2: numberWithin(...COVERING_LIMITS.surfaceMass_kg_m2),
+  thickness_m: numberWithin(...COVERING_LIMITS.thickness_m),
+  contactStiffness_N_m: numberWithin(...COVERING_LIMITS.contactStiffness_N_m),
+});
+
 const scenario = closed({
   id: key,
   name,
@@ -98,7 +106,7 @@ export const notebookSchema = closed({
   units: v.picklist(['SI', 'inch-pound']),
   parameters: listUpTo(parameter, LIMITS.parameters),
   stacks: nonEmptyListUpTo(stackSchema, LIMITS.stacks),
-  materials: listUpTo(v.variant('kind', [sheetMaterial, fibreMaterial]), LIMITS.materials),
+  materials: listUpTo(v.variant('kind', [sheetMaterial, fibreMaterial, covering]), LIMITS.materials),
   flanking: flankingSchema,
   cells: listUpTo(cellSchema, LIMITS.cells),
   scenarios: nonEmptyListUpTo(scenario, LIMITS.scenarios),

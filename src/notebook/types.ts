@@ -79,7 +79,7 @@ export interface Stack {
   readonly name: string;
   readonly length_m: Field<number>;
   readonly width_m: Field<number>;
-  /** Key of a covering, or 'none'. */
+  /** Key of a covering, built in or the notebook's own, or 'none'. */
   readonly covering: Field<string>;
   /** Alternating leaf, interlayer, …, leaf, from the upper room down. */
   readonly layers: readonly Layer[];
@@ -156,7 +156,7 @@ export interface CavityLayer {
 }
 
 /** A material of the notebook's own. `source` says where the numbers come from. */
-export type OwnMaterial = OwnSheetMaterial | OwnFibreMaterial;
+export type OwnMaterial = OwnSheetMaterial | OwnFibreMaterial | OwnCovering;
 
 export interface OwnSheetMaterial {
   readonly kind: 'sheet';
@@ -181,6 +181,17 @@ export interface OwnFibreMaterial {
   readonly source: string;
   readonly density_kg_m3: number;
   readonly flowResistivity_Pa_s_m2: number;
+}
+
+export interface OwnCovering {
+  readonly kind: 'covering';
+  readonly key: string;
+  readonly name: string;
+  readonly source: string;
+  readonly surfaceMass_kg_m2: number;
+  readonly thickness_m: number;
+  /** Local stiffness under a hammer, N/m. */
+  readonly contactStiffness_N_m: number;
 }
 
 /**

@@ -47,6 +47,39 @@ test('a fibre of one’s own is made where the fill is picked, even where that i
   await expect.element(page.getByText('Used in parameter "cavity fill".')).toBeVisible();
 });
 
+test('a covering of one’s own is made where the covering is picked, with numbers in the reader’s units', async () => {
+  const { notebook, element } = await mountOpen();
+  const covering = () => page.getByRole('combobox', { name: 'covering' });
+  await userEvent.selectOptions(covering(), NEW);
+  const [made] = notebook().materials;
+  expect(made).toMatchObject({ kind: 'covering', name: 'own covering', source: '' });
+  expect(resolveStack(notebook(), 'base', 'floor').covering).toMatchObject({ name: 'own covering' });
+  await expect.element(page.getByText('Used in stack "Floor of the practice room": floor covering.')).toBeVisible();
+
+  const numbers = page.getByRole('group', { name: 'own covering' });
+  const type = async (label: string, text: string) => {
+    await userEvent.fill(numbers.getByRole('textbox', { name: label }), text);
+    await userEvent.keyboard('{Enter}');
+  };
+  await type('surface mass', '1.4 lb/ft2');
+  await type('thickness', '1/4 in');
+  await type('contact stiffness', '900 N/mm');
+  await type('where its numbers come from', 'maker’s data sheet');
+  const { name, surfaceMass_kg_m2, ...rest } = resolveStack(notebook(), 'base', 'floor').covering!;
+  expect(rest).toEqual({ thickness_m: 0.00635, contactStiffness_N_m: 900_000 });
+  expect(surfaceMass_kg_m2).toBeCloseTo(6.835, 3);
+  const told = covering().element().parentElement!.textContent;
+  expect(told).toContain('maker’s data sheet');
+
+  await type('surface mass', '600 kg/m2');
+  await expect
+    .element(numbers.getByRole('alert'))
+    .toHaveTextContent('surface mass must be at most 500 kg/m², got 600 kg/m2.');
+  expect(resolveStack(notebook(), 'base', 'floor').covering).toMatchObject({ surfaceMass_kg_m2 });
+  expect(await axeProblems(element)).toEqual([]);
+  expect(notebookProblems(notebook())).toEqual([]);
+});
+
 test('one that is in use says where, and stays', async () => {
   const { notebook } = await mountOpen();
   await userEvent.selectOptions(page.getByRole('combobox', { name: 'material' }).last(), NEW);

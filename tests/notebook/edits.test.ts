@@ -412,6 +412,18 @@ describe('parameters and materials', () => {
     expect(removeOwnMaterial(notebook, 'sheet', 'own-board').materials).toEqual([]);
     expect(() => removeOwnMaterial(used, 'sheet', 'own-board')).toThrow(/Floor/);
   });
+
+  test('own coverings too, and a sheet of the same key is another material', () => {
+    const numbers = { surfaceMass_kg_m2: 7, thickness_m: 0.005, contactStiffness_N_m: 1e6 };
+    const rubber = { kind: 'covering', key: 'own-board', name: 'rubber', source: 'invented', ...numbers } as const;
+    const added = addOwnMaterial(inBase, rubber);
+    expect(() => addOwnMaterial(added, rubber)).toThrow(/new/);
+    expect(() => addOwnMaterial(inBase, { ...rubber, key: 'carpet' })).toThrow(/new/);
+    const used = setStackField(added, 'floor', ['covering'], 'own-board');
+    expect(() => removeOwnMaterial(used, 'covering', 'own-board')).toThrow(/Floor.*covering/);
+    expect(removeOwnMaterial(used, 'sheet', 'own-board').materials).toEqual([rubber]);
+    expect(() => setStackField(inBase, 'floor', ['covering'], 'own-board')).toThrow(/covering must be one of/);
+  });
 });
 
 function largestDifference(a: readonly number[], b: readonly number[]): number {

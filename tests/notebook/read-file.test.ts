@@ -69,6 +69,16 @@ test('what could not be read again is known before it is written', () => {
   expect(notebookProblems(smallNotebook())).toEqual([]);
 });
 
+/** As a stranger may have written it. */
+const RUBBER = {
+  kind: 'covering',
+  key: 'rubber',
+  name: 'club rubber',
+  source: 'invented',
+  surfaceMass_kg_m2: 7,
+  thickness_m: 0.005,
+  contactStiffness_N_m: 1e6,
+};
 const WIDE = { key: 'wide', label: '', quantity: 'density', value: 1, min: 0, max: 1e5, step: 1 };
 const SIDE = { key: 'side', label: '', quantity: 'length', value: 1, min: 1, max: 2, step: 1 };
 
@@ -192,6 +202,26 @@ describe('one thing wrong gives one problem that says what, where, what was expe
       'an unknown fill',
       { '/stacks/0/layers/1/fill': 'feathers' },
       'Stack “Floor”, layer “joists”: fill must be a known fill, got "feathers" (/stacks/0/layers/1/fill)',
+    ],
+    [
+      'an unknown covering',
+      { '/stacks/0/covering': 'moss' },
+      'Stack “Floor”: covering must be a known covering, got "moss" (/stacks/0/covering)',
+    ],
+    [
+      'an own covering heavier than any',
+      { '/materials/0': { ...RUBBER, surfaceMass_kg_m2: 501 } },
+      'Material “club rubber”: surface mass in kg/m² must be at most 500, got 501 (/materials/0/surfaceMass_kg_m2)',
+    ],
+    [
+      'an own covering that lacks how hard it is',
+      { '/materials/0': { ...RUBBER, contactStiffness_N_m: undefined } },
+      'Material “club rubber”: contact stiffness in N/m must be a number, got nothing (/materials/0/contactStiffness_N_m)',
+    ],
+    [
+      'an own covering with the key of a built-in one',
+      { '/materials/0': { ...RUBBER, key: 'carpet' } },
+      'Material “club rubber”: key must be unique, got "carpet" once more (/materials/0/key)',
     ],
     [
       'an unknown support',

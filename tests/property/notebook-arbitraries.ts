@@ -263,12 +263,13 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
   },
   addOwnMaterial: (n, pick) =>
     addOwnMaterial(n, {
-      kind: 'fibre',
       key: pick.id(n),
       name: 'own',
       source: '',
-      density_kg_m3: 30,
-      flowResistivity_Pa_s_m2: 9000,
+      ...pick.of([
+        { kind: 'fibre', density_kg_m3: 30, flowResistivity_Pa_s_m2: 9000 },
+        { kind: 'covering', surfaceMass_kg_m2: 3, thickness_m: 0.01, contactStiffness_N_m: 1e5 },
+      ] as const),
     }),
   useOwnMaterial: (n, pick) => {
     const stack = pick.of(n.stacks);

@@ -1,5 +1,5 @@
 /** Ids, keys and the marks of scenarios stand for one thing each. */
-import { FIBRE_MATERIALS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
+import { COVERINGS, FIBRE_MATERIALS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
 import { type Path, type Problem, problemAt, shortValue } from '../problem.ts';
 import { asList, asObject, type Entry, entriesOf, isText, own, type RawObject } from './raw.ts';
 
@@ -20,6 +20,7 @@ export function checkUnique(notebook: RawObject): readonly Problem[] {
       SHEET_MATERIALS.map((m) => m.key),
     ),
     ...repeated(materials('fibre'), 'key', ['none', ...FIBRE_MATERIALS.map((m) => m.key)]),
+    ...repeated(materials('covering'), 'key', ['none', ...COVERINGS.map((m) => m.key)]),
     ...repeated(entriesOf(notebook, 'cells'), 'id'),
     ...entriesOf(notebook, 'cells').flatMap(({ item, path }) => repeated(entriesOf(item, 'measured', path), 'id')),
     ...repeated(entriesOf(notebook, 'scenarios'), 'id'),

@@ -1,13 +1,12 @@
 /** Materials of the notebook's own: add, change, remove. */
 import { replacedWhere } from '../lists.ts';
-import { fibreMaterials, sheetMaterials } from '../material-lookup.ts';
+import { MATERIALS_OF } from '../material-lookup.ts';
 import { materialUses } from '../material-use.ts';
 import type { Notebook, OwnMaterial } from '../types.ts';
 
 /** @throws RangeError if a material of the kind, built in or own, has the key already. */
 export function addOwnMaterial(notebook: Notebook, material: OwnMaterial): Notebook {
-  const taken = material.kind === 'sheet' ? sheetMaterials(notebook) : fibreMaterials(notebook);
-  if (taken.some((m) => m.key === material.key))
+  if (MATERIALS_OF[material.kind](notebook).some((m) => m.key === material.key))
     throw new RangeError(`material key must be new, got "${material.key}"`);
   return { ...notebook, materials: [...notebook.materials, material] };
 }

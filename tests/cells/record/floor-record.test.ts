@@ -89,6 +89,26 @@ test('materials of the notebook’s own come with their numbers and their source
   expect(record.every(({ name }) => name !== NONE)).toBe(true);
 });
 
+test('a covering of the notebook’s own comes with its numbers and its source', () => {
+  const rubber = {
+    kind: 'covering',
+    key: 'rubber',
+    name: 'club rubber',
+    source: 'data sheet of the maker, invented',
+    surfaceMass_kg_m2: 7,
+    thickness_m: 0.005,
+    contactStiffness_N_m: 1e6,
+  } as const;
+  const room = withFloor((stack) => ({ ...stack, covering: 'rubber' }), { materials: [rubber] });
+  expect(texts(room, 'Floor', 'covering')).toEqual(Array(4).fill('club rubber'));
+  expect(materialsRecord(room, floorOf(room), ALL)[0]).toEqual({
+    name: 'club rubber',
+    isOwn: true,
+    numbers: 'surface mass 7 kg/m², thickness 5 mm, contact stiffness 1000 kN/m',
+    source: rubber.source,
+  });
+});
+
 test('what goes around the floor is told with its numbers', () => {
   const flanking = (changes: Partial<Notebook['flanking']>) =>
     aroundRecord(practiceRoom({ flanking: { kind: 'own', R500_dB: 61, slope_dB_per_octave: 2, ...changes } }));

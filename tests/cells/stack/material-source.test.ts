@@ -14,6 +14,16 @@ const own = {
   flowResistivity_Pa_s_m2: 9000,
 } as const;
 
+const rubber = {
+  kind: 'covering',
+  key: 'rubber',
+  name: 'club rubber',
+  source: 'data sheet of the maker, invented',
+  surfaceMass_kg_m2: 7,
+  thickness_m: 0.005,
+  contactStiffness_N_m: 1e6,
+} as const;
+
 test.each([
   [['layers', 0, 'sheets', 1, 'material'], 'plywood', MATERIAL_SOURCES.sheet.plywood],
   [['layers', 1, 'fill'], 'glass-fibre', MATERIAL_SOURCES.fibre['glass-fibre']],
@@ -22,9 +32,11 @@ test.each([
   [['layers', 0, 'sheets', 1, 'material'], 'felt', undefined],
   [['layers', 1, 'fill'], 'none', undefined],
   [['layers', 1, 'support'], 'clips', undefined],
+  [['covering'], 'rubber', rubber.source],
+  [['layers', 1, 'fill'], 'rubber', undefined],
   [['covering'], 'constructor', undefined],
 ])('the source of %j = %s', (path, key, source) => {
-  expect(materialSource({ ...smallNotebook(), materials: [own] }, path, key)).toBe(source);
+  expect(materialSource({ ...smallNotebook(), materials: [own, rubber] }, path, key)).toBe(source);
 });
 
 test('a mat that has the values of a known one is called by its name, with its source', () => {

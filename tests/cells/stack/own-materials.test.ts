@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { materialFields, newMaterial } from '#cells/stack/own-material-fields.ts';
-import { SHEET_MATERIALS } from '#src/acoustics/materials.ts';
+import { COVERINGS, SHEET_MATERIALS } from '#src/acoustics/materials.ts';
+import { predict } from '#src/acoustics/predict.ts';
 import { addParameter } from '#src/notebook/edits/add-parameter.ts';
 import { linkField } from '#src/notebook/edits/link-field.ts';
 import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
@@ -15,7 +16,7 @@ const sheetOf = (notebook = smallNotebook(), scenario = 'existing') => {
   return leaf?.kind === 'leaf' ? leaf.sheets[0]! : undefined;
 };
 
-test.each(['sheet', 'fibre'] as const)('the fields of a %s take what a file takes, and no more', (kind) => {
+test.each(['sheet', 'fibre', 'covering'] as const)('the fields of a %s take what a file takes, and no more', (kind) => {
   const made = { ...newMaterial(smallNotebook(), kind), source: 'assumed' };
   const problemsWith = (name: string, value: number) =>
     notebookProblems({ ...smallNotebook(), materials: [{ ...made, [name]: value }] }).length;
@@ -46,6 +47,33 @@ describe('a material made for a field', () => {
     expect(notebookProblems(used)).toEqual([]);
     expect({ ...sheetOf(used), name: '' }).toEqual({ ...sheetOf(), name: '' });
     expect(materialUses(used, 'sheet', made.key)).toEqual(['stack "Floor": ceiling material']);
+  });
+
+  test('as a covering starts like the one that is chosen, or like carpet where there is none', () => {
+    const { key, name, ...numbers } = COVERINGS.find((c) => c.key === 'sheet-vinyl')!;
+    const like = newMaterial(smallNotebook(), 'covering', 'sheet-vinyl');
+    expect(like).toMatchObject({ ...numbers, kind: 'covering', name: `${name}, own`, source: '' });
+    expect(like.key).not.toBe(key);
+    const { name: _, key: __, ...carpet } = COVERINGS.find((c) => c.key === 'carpet')!;
+    expect(newMaterial(smallNotebook(), 'covering', 'none')).toMatchObject({ ...carpet, name: 'own covering' });
+  });
+
+  test('as a covering is computed with its own numbers, at the limits of the file too', () => {
+    const made = { ...newMaterial(smallNotebook(), 'covering', 'carpet'), source: 'assumed' };
+    const base = { ...smallNotebook(), active: 'existing' };
+    const floorWith = (numbers: object) => {
+      const used = useOwnMaterial(base, 'floor', ['covering'], { ...made, ...numbers });
+      expect(notebookProblems(used)).toEqual([]);
+      expect(materialUses(used, 'covering', made.key)).toEqual(['stack "Floor": floor covering']);
+      return resolveStack(used, 'existing', 'floor');
+    };
+    const numbers = { surfaceMass_kg_m2: 3.5, thickness_m: 0.006, contactStiffness_N_m: 2.5e5 };
+    expect(floorWith(numbers).covering).toEqual({ name: 'carpet, own', ...numbers });
+    for (const side of ['min', 'max'] as const) {
+      const extreme = Object.fromEntries(materialFields(made).map((field) => [field.name, field[side]]));
+      const { R_dB, Ln_dB } = predict(floorWith(extreme));
+      for (const value of [...R_dB, ...Ln_dB]) expect(value).toSatisfy(Number.isFinite);
+    }
   });
 
   test('in a fork belongs to the fork', () => {
