@@ -3,11 +3,10 @@ import { raiseToFloatingLimit } from './floating-limit.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { Quadrature } from './quadrature.ts';
 
-/** Transmission coefficient per band, each path as if it were alone. */
+/** Transmission coefficient per band of what goes through the floor itself, each path as if it were alone. */
 export interface AirborneBands {
   readonly direct: Float64Array;
   readonly supports: Float64Array;
-  readonly leaks: Float64Array;
 }
 
 /** Sound power of the tapping machine below, per band, W. */
@@ -26,7 +25,6 @@ export function bandEnergies(
   const airborne = {
     direct: Float64Array.from(sums, (s) => s.direct),
     supports: Float64Array.from(sums, (s) => s.supports),
-    leaks: Float64Array.from(sums, (s) => s.leaks),
   };
   const impact = {
     direct: Float64Array.from(sums, (s) => s.struckDirect),

@@ -8,7 +8,6 @@ import type { FloorModel } from './floor-model.ts';
 import { type FrequencyPeak, frequencyNodes, isNear } from './frequency-nodes.ts';
 import { frequencyPeaks } from './frequency-peaks.ts';
 import { Impact } from './impact.ts';
-import { leakArea_m2, leakTransmission } from './leaks.ts';
 import type { Quadrature } from './quadrature.ts';
 import { ReverberantField } from './reverberant-field.ts';
 import { type Integrand, SettledSum } from './settled-sum.ts';
@@ -38,15 +37,14 @@ const LOW_STEP = 0.05;
 export interface Energies {
   readonly direct: number;
   readonly supports: number;
-  readonly leaks: number;
   readonly struckDirect: number;
   readonly struckSupports: number;
 }
 
-/** Where each stands in a sum: first what must settle, all airborne and all struck sound but leaks. */
-const AT = { airborne: 0, struck: 1, direct: 2, supports: 3, leaks: 4, struckDirect: 5, struckSupports: 6 };
+/** Where each stands in a sum: first what must settle, all airborne and all struck sound. */
+const AT = { airborne: 0, struck: 1, direct: 2, supports: 3, struckDirect: 4, struckSupports: 5 };
 const WATCHED = 2;
-const NUMBERS = 7;
+const NUMBERS = 6;
 
 /** Used by one band after another. */
 const sharedNodes = new CrowdedNodes();
@@ -155,7 +153,6 @@ export class BandSums implements Integrand {
       out[at + AT.struckDirect]! += turn.weight * f_Hz * struck.direct;
       out[at + AT.struckSupports]! += turn.weight * f_Hz * struck.supports;
     }
-    out[at + AT.leaks] = leakShare(this.#model, f_Hz);
     out[at + AT.airborne] = out[at + AT.direct]! + out[at + AT.supports]!;
     out[at + AT.struck] = out[at + AT.struckDirect]! + out[at + AT.struckSupports]!;
   }
@@ -166,7 +163,6 @@ function energies(sums: Float64Array, logWidth: number): Energies {
   return {
     direct: sums[AT.direct]! / logWidth,
     supports: sums[AT.supports]! / logWidth,
-    leaks: sums[AT.leaks]! / logWidth,
     struckDirect: sums[AT.struckDirect]!,
     struckSupports: sums[AT.struckSupports]!,
   };
@@ -195,13 +191,4 @@ function isInside({ frequency_Hz }: FrequencyPeak, { lower_Hz, upper_Hz }: Exact
 
 function struckOf({ struckDirect, struckSupports }: Energies): number {
   return struckDirect + struckSupports;
-}
-
-function leakShare({ construction, edges, air }: FloorModel, f_Hz: number): number {
-  let sum = 0;
-  for (const leak of construction.leaks ?? []) {
-    const area = leakArea_m2(leak);
-    if (area > 0) sum += (leakTransmission(leak, f_Hz, air) * area) / edges.area_m2;
-  }
-  return sum;
 }

@@ -143,7 +143,7 @@ export type WallJunction =
   | { readonly kind: 'cross' | 'tee' | 'light-facade' | 'joists' }
   | { readonly kind: 'measured'; readonly straightK_dB: number; readonly cornerK_dB: number };
 
-/** A slit along `length_m` or, without length, a round hole. Gomperts & Kihlman 1967. */
+/** A slit along `length_m` or, without length, a round hole, open all the way; with a side of 0 it is closed. */
 export interface Leak {
   readonly name: string;
   readonly width_m: number;

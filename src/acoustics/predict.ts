@@ -4,6 +4,7 @@ import { height_m, surfaceMass_kg_m2 } from './dimensions.ts';
 import { flankingOf } from './flanking.ts';
 import { floorModel, holdsLowerLeaf, joinsLeaves } from './floor-model.ts';
 import { normalisedImpactLevel_dB } from './impact.ts';
+import { leakBands } from './leak-bands.ts';
 import { Mechanisms, type PathEnergy } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
 import type { PathName, Prediction, PredictOptions } from './prediction.ts';
@@ -29,6 +30,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
 
   const { airborne: through, impact: struck } = bandEnergies(model, bands_Hz, quadrature);
+  const leaks = leakBands(model, bands_Hz);
   const z0 = model.air.density_kg_m3 * model.air.soundSpeed_m_s;
   const joined = model.interlayers.some(joinsLeaves);
   const held = model.interlayers.some(holdsLowerLeaf);
@@ -47,7 +49,7 @@ export function predict(construction: Construction, options: PredictOptions = {}
     const floorLn_dB = normalisedImpactLevel_dB(struck.direct[band]! + struck.supports[band]!, z0);
     const flanked = around?.(band, { R_dB: -10 * Math.log10(direct + supports), Ln_dB: floorLn_dB });
     if (flanked) paths.push({ path: 'flanking', tau: flanked.tau });
-    if (construction.leaks?.length) paths.push({ path: 'leaks', tau: through.leaks[band]! });
+    if (leaks) paths.push({ path: 'leaks', tau: leaks[band]! });
     for (const { path, tau } of paths) {
       let levels = paths_dB[path];
       if (!levels) paths_dB[path] = levels = [];

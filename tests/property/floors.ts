@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Cavity, Construction, Interlayer, Leaf, Sheet } from '#src/acoustics/construction.ts';
+import type { Cavity, Construction, Interlayer, Leaf, Leak, Sheet } from '#src/acoustics/construction.ts';
 
 /** Losses above say nothing about any room. */
 export const ENOUGH_dB = 110;
@@ -87,4 +87,29 @@ export function floors(reach: Reach, mostLeaves = 3): fc.Arbitrary<Construction>
       layers: [first, ...rest.flat()],
     }))
     .filter(({ layers }) => layers.some((l) => l.kind === 'leaf' && l.sheets.some((s) => s.thickness_m > 0)));
+}
+
+/** A slit or a hole; 'real' ones are open, of accepted ones every number may be 0. */
+export function leaks(reach: Reach): fc.Arbitrary<Leak> {
+  const real = reach === 'real';
+  const number = (usual: readonly [number, number], accepted: readonly [number, number]) =>
+    real
+      ? logUniform(...usual)
+      : fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 9, arbitrary: logUniform(...accepted) });
+  const depth_m = number([0.01, 1], [1e-4, 10]);
+  const slit = fc.record({
+    name: fc.constant('slit'),
+    width_m: number([1e-4, 0.02], [1e-10, 10]),
+    length_m: number([0.1, 10], [1e-10, 1000]),
+    depth_m,
+  });
+  const hole = fc.record({ name: fc.constant('hole'), width_m: number([0.002, 0.3], [1e-10, 10]), depth_m });
+  return fc.oneof(slit, hole);
+}
+
+/** Floors with one to three leaks. */
+export function leakyFloors(reach: Reach, mostLeaves = 2): fc.Arbitrary<Construction> {
+  return fc
+    .tuple(floors(reach, mostLeaves), fc.array(leaks(reach), { minLength: 1, maxLength: 3 }))
+    .map(([floor, through]) => ({ ...floor, leaks: through }));
 }
