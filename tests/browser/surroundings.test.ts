@@ -143,12 +143,25 @@ describe('gaps', () => {
     await userEvent.click(page.getByRole('button', { name: 'Add a hole' }));
     await typed('diameter', '50 mm');
     expect(resolveStack(notebook(), 'base', 'floor').leaks).toEqual([
-      { name: 'gap at the wall', width_m: 0.002, length_m: 4, depth_m: 0.1 },
-      { name: 'pipe penetration', width_m: 0.05, depth_m: 0.3 },
+      { name: 'gap at the wall', width_m: 0.002, length_m: 4, depth_m: 0.27 },
+      { name: 'pipe penetration', width_m: 0.05, depth_m: 0.27 },
     ]);
     await userEvent.click(page.getByRole('button', { name: 'Remove gap at the wall' }));
     expect(notebook().stacks[0]!.leaks!.map((l) => l.name)).toEqual(['pipe penetration']);
     expect(notebookProblems(notebook())).toEqual([]);
+  });
+
+  test('begin as deep as the floor, and say where they are not', async () => {
+    const { element, notebook } = await mountOpen();
+    await userEvent.click(page.getByRole('button', { name: 'Add a slit' }));
+    const remark = page.getByText('does not follow the floor', { exact: false });
+    expect(remark.elements()).toEqual([]);
+    element.notebook = { ...notebook(), active: 'both' };
+    await expect
+      .element(remark)
+      .toHaveTextContent('Its depth, 270 mm, does not follow the floor, which is 320.6 mm high in this scenario.');
+    await typed('depth', '50 mm');
+    await expect.element(remark).toHaveTextContent('Its depth, 50 mm,');
   });
 
   test('can be sealed in one scenario only', async () => {

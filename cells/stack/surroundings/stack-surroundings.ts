@@ -30,8 +30,9 @@ export class StackSurroundings extends LitElement {
       <flanking-choice .notebook=${notebook} .stack=${stack}></flanking-choice>
       <h3>Through gaps and penetrations</h3>
       <p class="note">
-        Air paths straight through this stack. One that is sealed in one scenario only has width 0 there. Computed without
-        friction, which makes narrow gaps too loud at their resonances.
+        Air paths straight through this stack, empty all the way. One that is sealed in one scenario only has width 0
+        there. A new one goes through the whole floor as it is in the active scenario. Air that rubs along its walls is
+        counted: a crack of a tenth of a millimetre through a whole floor hardly matters, one of a millimetre may rule it.
       </p>
       <leak-rows .notebook=${notebook} .stack=${stack}></leak-rows>
       <p class="caution">

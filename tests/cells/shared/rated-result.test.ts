@@ -6,7 +6,7 @@ import { countedWords, ratedResult } from '#cells/shared/rated-result.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { moveCell } from '#src/notebook/edits/move-cell.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { Notebook, RatingsCell } from '#src/notebook/types.ts';
+import type { Notebook, RatingsCell, StackLeak } from '#src/notebook/types.ts';
 import { practiceRoom } from '../../browser/practice-room.ts';
 import { northWall } from '../../notebook/north-wall.ts';
 
@@ -102,5 +102,32 @@ describe('beside the switch', () => {
     const notebook = room([rated('a', floorAlone), rated('b', !floorAlone), rated('c', floorAlone)]);
     expect(note(notebook, 'b')).toMatch(/Texts and the figures beside the sliders go by the first ratings/);
     for (const id of ['a', 'c']) expect(note(notebook, id)).not.toMatch(/go by the first ratings/);
+  });
+
+  test('stands which gaps stay in the floor alone, those of shown scenarios that are open', () => {
+    const gap = {
+      kind: 'slit',
+      id: 'gap',
+      name: 'gap at the wall',
+      width_m: 0.001,
+      length_m: 4,
+      depth_m: 0.3,
+    } as const;
+    const pipe = { kind: 'hole', id: 'pipe', name: 'pipe', diameter_m: 0.02, depth_m: 0.3 } as const;
+    const leaky = (notebook: Notebook, ...leaks: readonly StackLeak[]): Notebook => ({
+      ...notebook,
+      stacks: notebook.stacks.map((stack) => ({ ...stack, leaks })),
+    });
+    const none = room([rated('a')], NONE);
+    for (const notebook of [alone, together, none]) {
+      expect(note(leaky(notebook, gap, pipe), 'a')).toMatch(
+        /Airborne sound through its gaps is counted too: gap at the wall, pipe\./,
+      );
+      expect(note(leaky(notebook, { ...gap, width_m: 0 }, pipe), 'a')).toMatch(/is counted too: pipe\./);
+      expect(note(notebook, 'a')).not.toMatch(/gaps/);
+    }
+    expect(note(leaky(alone, gap), 'a')).toMatch(
+      /^The floor alone, as in a laboratory\. Airborne sound through its gaps/,
+    );
   });
 });
