@@ -36,6 +36,9 @@ export const surroundingsStyles = css`
   .caution {
     max-width: var(--reading-width);
   }
+  .fields + .note {
+    margin: var(--space-2) 0 0;
+  }
   @media (max-width: 30rem) {
     .head {
       flex-wrap: wrap;
