@@ -1,5 +1,5 @@
 /** How the sound of every band splits into paths, from the levels of each path as if it were alone. */
-import type { PathLevels, PathName, Prediction } from '#src/acoustics/prediction.ts';
+import type { PathLevels, Prediction } from '#src/acoustics/prediction.ts';
 import { PATH_NAMES } from '#src/charts/path-marks.ts';
 import type { PathShares } from '#src/charts/share-data.ts';
 import type { PathsCell } from '#src/notebook/types.ts';
@@ -23,17 +23,4 @@ export function pathShares(prediction: Prediction, sound: Sound): readonly PathS
   }));
   const totals = prediction.bands_Hz.map((_, i) => energies.reduce((sum, { energy }) => sum + energy[i]!, 0));
   return energies.map(({ path, energy }) => ({ path, shares: energy.map((e, i) => e / totals[i]!) }));
-}
-
-/** The path with most energy in a band. */
-export function largestPath(
-  shares: readonly PathShares[],
-  index: number,
-): { path: PathName; share: number } | undefined {
-  let largest: { path: PathName; share: number } | undefined;
-  for (const { path, shares: values } of shares) {
-    const share = values[index]!;
-    if (Number.isFinite(share) && !(largest && largest.share >= share)) largest = { path, share };
-  }
-  return largest;
 }

@@ -39,7 +39,7 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
   const paths = pathShares(prediction, sound);
   if (!paths.some((p) => p.shares.some(Number.isFinite)))
     return { ...base, busy, ...failure, empty: `There are no ${sound} paths for this floor.` };
-  const regions = regionsOf(prediction, paths, sound);
+  const regions = regionsOf(prediction, sound);
   const flankingIsFixed = notebook.flanking.kind !== 'by the walls';
   const supports = [...supportsOf(notebook, chosen.id, cell.stack)];
   const support = supports.length === 1 ? supports[0] : undefined;

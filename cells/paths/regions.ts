@@ -1,45 +1,34 @@
 /** Consecutive bands that one thing rules. */
-import type { Mechanism, NamedFrequency, PathName, Prediction } from '#src/acoustics/prediction.ts';
-import type { PathShares } from '#src/charts/share-data.ts';
-import { largestPath, type Sound } from './path-shares.ts';
+import type { BandMechanism, Mechanism, NamedFrequency, PathName, Prediction } from '#src/acoustics/prediction.ts';
+import type { Sound } from './path-shares.ts';
 
 export interface Region {
   /** Indices of the bands, both inclusive. */
   readonly first: number;
   readonly last: number;
   readonly path: PathName;
-  /** Under impact only the path is known. */
-  readonly mechanism?: Mechanism;
+  readonly mechanism: Mechanism;
   /** The frequency behind the mechanism, where there is one. */
   readonly frequency_Hz?: number;
 }
 
-export function regionsOf(prediction: Prediction, shares: readonly PathShares[], sound: Sound): readonly Region[] {
-  const ruled = prediction.bands_Hz.map((_, i) =>
-    sound === 'impact' ? byPath(shares, i) : byMechanism(prediction, i),
-  );
+/** What rules each band, of one sound. */
+export function ruledBands({ mechanisms, impactMechanisms }: Prediction, sound: Sound): readonly BandMechanism[] {
+  return sound === 'impact' ? impactMechanisms : mechanisms;
+}
+
+export function regionsOf(prediction: Prediction, sound: Sound): readonly Region[] {
   const regions: Region[] = [];
-  ruled.forEach((rule, i) => {
+  ruledBands(prediction, sound).forEach(({ path, mechanism, frequency_Hz }, i) => {
+    const rule = { path, mechanism, ...(frequency_Hz !== undefined && { frequency_Hz }) };
     const open = regions.at(-1);
-    if (rule && open && open.last === i - 1 && sameRule(open, rule)) regions[regions.length - 1] = { ...open, last: i };
-    else if (rule) regions.push({ first: i, last: i, ...rule });
+    if (open && sameRule(open, rule)) regions[regions.length - 1] = { ...open, last: i };
+    else regions.push({ first: i, last: i, ...rule });
   });
   return regions;
 }
 
 type Rule = Omit<Region, 'first' | 'last'>;
-
-function byPath(shares: readonly PathShares[], index: number): Rule | undefined {
-  const largest = largestPath(shares, index);
-  return largest && { path: largest.path };
-}
-
-function byMechanism({ mechanisms }: Prediction, index: number): Rule | undefined {
-  const band = mechanisms[index];
-  if (!band) return undefined;
-  const { path, mechanism, frequency_Hz } = band;
-  return { path, mechanism, ...(frequency_Hz !== undefined && { frequency_Hz }) };
-}
 
 /** A critical frequency per band would make a region per band: near equal ones count as one. */
 function sameRule(a: Rule, b: Rule): boolean {
@@ -71,6 +60,6 @@ export function namedFrequency(
   const near = [...resonances_Hz, ...criticalFrequencies_Hz]
     .filter((n) => sameFrequency(n.frequency_Hz, frequency_Hz))
     .sort((a, b) => Math.abs(a.frequency_Hz - frequency_Hz) - Math.abs(b.frequency_Hz - frequency_Hz));
-  const kinds = mechanism && KINDS_OF[mechanism];
+  const kinds = KINDS_OF[mechanism];
   return near.find(({ kind }) => kinds?.includes(kind)) ?? near[0];
 }

@@ -96,7 +96,7 @@ export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: numb
 const COVERING_LOSS_FACTOR = 1.1;
 
 /** Covering and struck leaf as springs one after the other: each takes of a blow by what it gives way. */
-function surfaceContact({ construction: { covering }, plates }: FloorModel): Contact {
+export function surfaceContact({ construction: { covering }, plates }: FloorModel): Contact {
   const leaf = contactOf(plates[0]!.leaf.sheets);
   if (!covering) return leaf;
   const leafGive = 1 / leaf.stiffness_N_m;

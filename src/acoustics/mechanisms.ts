@@ -1,70 +1,100 @@
+import { dips } from './dips.ts';
 import type { FloorModel } from './floor-model.ts';
-import type { BandMechanism, Mechanism, NamedFrequency, PathName } from './prediction.ts';
+import { contactEffect } from './hammer-contact-effect.ts';
+import { movingAsOne_dB } from './moving-as-one.ts';
+import type { BandMechanism, PathLevels, PathName } from './prediction.ts';
+import { type RulingResonance, resonanceNear, rulingResonances } from './ruling-resonances.ts';
 
-/** How far from a resonance, in octaves, it still rules a band of the direct path. */
-const REACH_OCTAVES = 0.5;
+/** What rules one band of the direct path. */
+type DirectRule = Omit<BandMechanism, 'path' | 'share'>;
 
-export interface PathEnergy {
-  readonly path: PathName;
-  readonly tau: number;
-}
+/** No rating reads lower bands; what is found from here on never depends on whether they were asked for. */
+const USUAL_LOWEST_HZ = 50;
 
-const MECHANISM_OF: Record<NamedFrequency['kind'], Mechanism> = {
-  'mass-spring-mass': 'mass-spring-mass',
-  floating: 'mass-spring-mass',
-  cavity: 'cavity-mode',
-  critical: 'coincidence',
-  bay: 'bay-resonance',
-};
+/** So much less force than on a rigid surface lets the surface rule: half the energy. */
+const LEAST_CONTACT_dB = 3;
 
-/** What rules each band of a floor. */
+/**
+ * What rules each band of a floor: the path with most energy and, within the direct path, a resonance where the curve has a
+ * dip beside it (a peak, for impact sound) that it can have made. A resonance without a dip rules nothing.
+ */
 export class Mechanisms {
-  /** Those that may rule; a filled cavity has no sharp resonance. */
-  readonly #named: readonly NamedFrequency[];
+  readonly #model: FloorModel;
+  readonly #bands_Hz: readonly number[];
+  readonly #resonances: readonly RulingResonance[];
   /** The leaves' first resonance on their springs; Infinity for one leaf. */
   readonly #bounce_Hz: number;
-  /** Below it the floor is held by its stiffness. */
-  readonly #stiffness_Hz: number;
 
-  constructor(model: FloorModel, named: readonly NamedFrequency[]) {
-    this.#named = hasEmptyCavity(model) ? named : named.filter(({ kind }) => kind !== 'cavity');
-    this.#bounce_Hz = named
-      .filter(({ kind }) => kind === 'mass-spring-mass' || kind === 'floating')
-      .reduce((least, { frequency_Hz }) => Math.min(least, frequency_Hz), Infinity);
-    this.#stiffness_Hz = Math.min(...model.plates.map((p) => firstMode_Hz(model, p.criticalFrequency_Hz)));
+  constructor(model: FloorModel, bands_Hz: readonly number[]) {
+    this.#model = model;
+    this.#bands_Hz = bands_Hz;
+    this.#resonances = rulingResonances(model);
+    this.#bounce_Hz = Math.min(
+      ...this.#resonances.filter((r) => r.mechanism === 'mass-spring-mass').map((r) => r.frequency_Hz),
+    );
   }
 
-  /** The path with most energy, and within the direct path the nearest resonance. */
-  at(band_Hz: number, paths: readonly PathEnergy[]): BandMechanism {
-    const total = paths.reduce((sum, p) => sum + p.tau, 0);
-    const largest = paths.reduce((a, b) => (b.tau > a.tau ? b : a));
-    const share = total > 0 ? largest.tau / total : 1;
-    if (largest.path === 'direct') return { path: 'direct', share, ...this.#direct(band_Hz) };
-    const mechanism: Mechanism = largest.path === 'leaks' ? 'leak' : largest.path;
-    return { path: largest.path, share, mechanism };
+  /** @param paths_dB R of each path. A floor with springs may also do worse than it would as one mass. */
+  airborne(paths_dB: PathLevels): BandMechanism[] {
+    const direct_dB = paths_dB.direct!;
+    const asOne_dB = Number.isFinite(this.#bounce_Hz) ? movingAsOne_dB(this.#model, this.#bands_Hz) : undefined;
+    const resonant = this.#resonant(direct_dB, asOne_dB);
+    return this.#rules(paths_dB, -1, (band) => resonant[band] ?? this.#apart(band) ?? { mechanism: 'mass' });
   }
 
-  #direct(band_Hz: number): { mechanism: Mechanism; frequency_Hz?: number } {
-    let nearest: NamedFrequency | undefined;
-    let distance = REACH_OCTAVES;
-    for (const candidate of this.#named) {
-      const octaves = Math.abs(Math.log2(band_Hz / candidate.frequency_Hz));
-      if (octaves >= distance) continue;
-      nearest = candidate;
-      distance = octaves;
-    }
-    if (nearest) return { mechanism: MECHANISM_OF[nearest.kind], frequency_Hz: nearest.frequency_Hz };
-    if (band_Hz > this.#bounce_Hz) return { mechanism: 'double-leaf', frequency_Hz: this.#bounce_Hz };
-    if (band_Hz < this.#stiffness_Hz) return { mechanism: 'stiffness', frequency_Hz: this.#stiffness_Hz };
-    return { mechanism: 'mass' };
+  /** @param paths_dB Ln of each path. The force of the hammers has no part in a peak of the floor. */
+  impact(paths_dB: PathLevels): BandMechanism[] {
+    const direct_dB = paths_dB.direct!;
+    const contact = contactEffect(this.#model);
+    const force_dB = this.#bands_Hz.map((f_Hz) => contact.force_dB(f_Hz));
+    // A force that is the same at all frequencies brings 3 dB more an octave into a band.
+    const held_dB = direct_dB.map((level_dB, i) => 10 * Math.log10(this.#bands_Hz[i]!) + force_dB[i]! - level_dB);
+    const resonant = this.#resonant(held_dB);
+    return this.#rules(paths_dB, 1, (band) => {
+      if (resonant[band]) return resonant[band];
+      const effect_dB = -force_dB[band]!;
+      if (effect_dB >= LEAST_CONTACT_dB)
+        return { mechanism: 'hammer-contact', frequency_Hz: contact.resonance_Hz, effect_dB };
+      return this.#apart(band) ?? { mechanism: 'mobility' };
+    });
   }
-}
 
-/** f11 = c²/(4fc)·(1/l1² + 1/l2²): below it a simply supported floor is held by its stiffness. */
-function firstMode_Hz({ air, edges }: FloorModel, fc_Hz: number): number {
-  return (air.soundSpeed_m_s ** 2 / (4 * fc_Hz)) * (edges.length_m ** -2 + edges.width_m ** -2);
-}
+  #apart(band: number): DirectRule | undefined {
+    return this.#bands_Hz[band]! > this.#bounce_Hz
+      ? { mechanism: 'double-leaf', frequency_Hz: this.#bounce_Hz }
+      : undefined;
+  }
 
-function hasEmptyCavity({ interlayers }: FloorModel): boolean {
-  return interlayers.some((i) => i.kind === 'cavity' && i.fluids.every((f) => f.flowResistivity_Pa_s_m2 === undefined));
+  #resonant(levels_dB: readonly number[], asOne_dB?: readonly number[]): (DirectRule | undefined)[] {
+    const usual = this.#bands_Hz.findIndex((f_Hz) => f_Hz >= USUAL_LOWEST_HZ);
+    const named = (from: number) => this.#namedDips(levels_dB.slice(from), asOne_dB?.slice(from), from);
+    return usual === 0 ? named(0) : [...named(0).slice(0, usual), ...named(usual)];
+  }
+
+  #namedDips(
+    levels_dB: readonly number[],
+    asOne_dB: readonly number[] | undefined,
+    from: number,
+  ): (DirectRule | undefined)[] {
+    return dips(levels_dB, asOne_dB).map((dip, i) => {
+      const resonance = dip && resonanceNear(this.#resonances, this.#bands_Hz[from + dip.bottom]!);
+      if (!resonance || Math.abs(Math.log2(this.#bands_Hz[from + i]! / resonance.rings_Hz)) > 1) return undefined;
+      const { mechanism, frequency_Hz } = resonance;
+      return { mechanism, frequency_Hz, effect_dB: dip.depth_dB };
+    });
+  }
+
+  /** @param sign 1 for levels, −1 for losses. */
+  #rules(paths_dB: PathLevels, sign: 1 | -1, direct: (band: number) => DirectRule): BandMechanism[] {
+    const paths = Object.entries(paths_dB) as [PathName, readonly number[]][];
+    return this.#bands_Hz.map((_, band) => {
+      const [path, strongest] = paths.reduce((a, b) => (sign * b[1][band]! > sign * a[1][band]! ? b : a));
+      // Relative to the strongest, so that nothing overflows or vanishes.
+      const others = paths.map(([, levels]) => 10 ** ((sign * (levels[band]! - strongest[band]!)) / 10));
+      const total = others.reduce((sum, energy) => sum + (Number.isFinite(energy) ? energy : 0), 0);
+      const share = 1 / Math.max(total, 1);
+      if (path === 'direct') return { path, share, ...direct(band) };
+      return { path, share, mechanism: path === 'leaks' ? 'leak' : path };
+    });
+  }
 }

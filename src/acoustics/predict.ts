@@ -5,9 +5,9 @@ import { flankingOf } from './flanking.ts';
 import { floorModel, holdsLowerLeaf, joinsLeaves } from './floor-model.ts';
 import { normalisedImpactLevel_dB } from './impact.ts';
 import { leakBands } from './leak-bands.ts';
-import { Mechanisms, type PathEnergy } from './mechanisms.ts';
+import { Mechanisms } from './mechanisms.ts';
 import { MODEL_CONSTANTS } from './model-constants.ts';
-import type { PathName, Prediction, PredictOptions } from './prediction.ts';
+import type { PathLevels, PathName, Prediction, PredictOptions } from './prediction.ts';
 import { quadratureFor } from './quadrature.ts';
 import { energySum_dB } from './ratings/energy.ts';
 import { rateBands } from './ratings/rate-bands.ts';
@@ -24,9 +24,6 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const model = floorModel(construction, options.constants ?? MODEL_CONSTANTS);
   const quadrature = options.quadrature ?? quadratureFor(model);
   const bands_Hz = nominalBandsFrom(options.lowestBand_Hz ?? 50);
-  const critical = criticalFrequencies(model);
-  const resonant = resonances(model);
-  const mechanisms = new Mechanisms(model, [...resonant, ...critical]);
   const around = flankingOf(construction, bands_Hz, (part) => predict(part, options));
 
   const { airborne: through, impact: struck } = bandEnergies(model, bands_Hz, quadrature);
@@ -41,10 +38,10 @@ export function predict(construction: Construction, options: PredictOptions = {}
   const impactSupports: number[] = [];
   const impactFlanking: number[] = [];
   const paths_dB: Partial<Record<PathName, number[]>> = {};
-  const ruling = bands_Hz.map((band_Hz, band) => {
+  bands_Hz.forEach((_, band) => {
     const direct = through.direct[band]!;
     const supports = through.supports[band]!;
-    const paths: PathEnergy[] = [{ path: 'direct', tau: direct }];
+    const paths: { path: PathName; tau: number }[] = [{ path: 'direct', tau: direct }];
     if (joined) paths.push({ path: 'supports', tau: supports });
     const floorLn_dB = normalisedImpactLevel_dB(struck.direct[band]! + struck.supports[band]!, z0);
     const flanked = around?.(band, { R_dB: -10 * Math.log10(direct + supports), Ln_dB: floorLn_dB });
@@ -68,24 +65,26 @@ export function predict(construction: Construction, options: PredictOptions = {}
     Ln_dB.push(flanked?.Ln_dB === undefined ? floorLn_dB : energySum_dB([floorLn_dB, flanked.Ln_dB]));
     impactDirect.push(normalisedImpactLevel_dB(struck.direct[band]!, z0));
     impactSupports.push(normalisedImpactLevel_dB(struck.supports[band]!, z0));
-    return mechanisms.at(band_Hz, paths);
   });
+  const impactPaths_dB: PathLevels = {
+    direct: impactDirect,
+    ...(held && { supports: impactSupports }),
+    ...(impactFlanking.length > 0 && { flanking: impactFlanking }),
+  };
+  const mechanisms = new Mechanisms(model, bands_Hz);
 
   return {
     bands_Hz,
     R_dB,
     paths_dB,
     Ln_dB,
-    impactPaths_dB: {
-      direct: impactDirect,
-      ...(held && { supports: impactSupports }),
-      ...(impactFlanking.length > 0 && { flanking: impactFlanking }),
-    },
+    impactPaths_dB,
     ratings: rateBands({ bands_Hz, R_dB, Ln_dB }),
     surfaceMass_kg_m2: surfaceMass_kg_m2(model),
     height_m: height_m(model),
-    resonances_Hz: resonant,
-    criticalFrequencies_Hz: critical,
-    mechanisms: ruling,
+    resonances_Hz: resonances(model),
+    criticalFrequencies_Hz: criticalFrequencies(model),
+    mechanisms: mechanisms.airborne(paths_dB),
+    impactMechanisms: mechanisms.impact(impactPaths_dB),
   };
 }

@@ -17,5 +17,6 @@ export function predictionFrom(prediction: Prediction, lowest_Hz: number): Predi
     Ln_dB: prediction.Ln_dB.slice(skipped),
     impactPaths_dB: paths(prediction.impactPaths_dB),
     mechanisms: prediction.mechanisms.slice(skipped),
+    impactMechanisms: prediction.impactMechanisms.slice(skipped),
   };
 }

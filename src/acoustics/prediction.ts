@@ -18,8 +18,10 @@ export interface Prediction {
   readonly height_m: number;
   readonly resonances_Hz: readonly NamedFrequency[];
   readonly criticalFrequencies_Hz: readonly NamedFrequency[];
-  /** What rules each band, found from the computation. Same length as `bands_Hz`. */
+  /** What rules R in each band, found from the computation. Same length as `bands_Hz`. */
   readonly mechanisms: readonly BandMechanism[];
+  /** What rules Ln. */
+  readonly impactMechanisms: readonly BandMechanism[];
 }
 
 export type PathName = 'direct' | 'supports' | 'flanking' | 'leaks';
@@ -33,8 +35,9 @@ export interface NamedFrequency {
 }
 
 export type Mechanism =
-  | 'stiffness'
   | 'mass'
+  | 'mobility'
+  | 'hammer-contact'
   | 'mass-spring-mass'
   | 'double-leaf'
   | 'cavity-mode'
@@ -51,6 +54,11 @@ export interface BandMechanism {
   readonly mechanism: Mechanism;
   /** The frequency behind the mechanism (f0, fc, first cavity mode …), where there is one. */
   readonly frequency_Hz?: number;
+  /**
+   * How much the mechanism shows in the band, dB: a resonance by how far R lies below, or Ln above, what the bands beside it
+   * or the same floor moving as one lead one to expect; hammers on a soft surface by how much less their force is.
+   */
+  readonly effect_dB?: number;
 }
 
 /** Integers unless the standard says otherwise. NaN where the bands do not suffice. */

@@ -1,3 +1,4 @@
+import type { Air } from './air.ts';
 import { bayResonance_Hz } from './bay-resonance.ts';
 import type { SupportKind } from './construction.ts';
 import { restingGive_m3_N } from './fastening-impedance.ts';
@@ -29,17 +30,23 @@ export function interlayerStiffness_N_m3(model: FloorModel, index: number): numb
   const layer = model.interlayers[index]!;
   if (layer.kind === 'mat') return layer.mat.dynamicStiffness_N_m3;
   const { air, plates } = model;
-  const modulus = air.density_kg_m3 * air.soundSpeed_m_s ** 2;
-  const softness = layer.fluids.reduce(
-    (sum, f) => sum + (f.thickness_m / modulus) * (f.flowResistivity_Pa_s_m2 === undefined ? 1 : ADIABATIC_RATIO),
-    0,
-  );
+  const ofAir = airStiffness_N_m3(layer, air);
   const { chain } = layer;
-  if (!chain?.lower) return 1 / softness;
+  if (!chain?.lower) return ofAir;
   const upper = restingGive_m3_N(chain.upper, plates[index]!.staticBending_Nm);
   const lower = restingGive_m3_N(chain.lower, plates[index + 1]!.staticBending_Nm);
   const spring = chain.spring ? 1 / chain.spring.stiffness_N_m3 : 0;
-  return 1 / softness + 1 / (upper + spring + lower);
+  return ofAir + 1 / (upper + spring + lower);
+}
+
+/** Of air and fill alone, N/m³. */
+export function airStiffness_N_m3({ fluids }: CavityModel, { density_kg_m3, soundSpeed_m_s }: Air): number {
+  const modulus = density_kg_m3 * soundSpeed_m_s ** 2;
+  const softness = fluids.reduce(
+    (sum, f) => sum + (f.thickness_m / modulus) * (f.flowResistivity_Pa_s_m2 === undefined ? 1 : ADIABATIC_RATIO),
+    0,
+  );
+  return 1 / softness;
 }
 
 /**

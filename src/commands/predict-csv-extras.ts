@@ -1,4 +1,5 @@
 /** The columns of what was asked for besides the prediction; none where it was not. */
+import type { BandMechanism } from '#src/acoustics/prediction.ts';
 import { bandColumn, type CsvColumn } from './csv-column.ts';
 import type { StackPrediction } from './predict-notebook.ts';
 import { SIMPLE_MODELS } from './predict-simple.ts';
@@ -11,11 +12,19 @@ function where(part: keyof StackPrediction, columns: Columns): Columns {
 }
 
 const mechanisms: Columns = () => [
-  { heading: 'path', cell: ({ mechanisms: m }, i) => m[i]!.path },
-  { heading: 'path_share', cell: ({ mechanisms: m }, i) => m[i]!.share },
-  { heading: 'mechanism', cell: ({ mechanisms: m }, i) => m[i]!.mechanism },
-  { heading: 'mechanism_Hz', cell: ({ mechanisms: m }, i) => m[i]!.frequency_Hz ?? Number.NaN },
+  ...ruleColumns('', ({ mechanisms: m }) => m),
+  ...ruleColumns('impact_', ({ impactMechanisms: m }) => m),
 ];
+
+function ruleColumns(before: string, rules: (stack: StackPrediction) => readonly BandMechanism[]): CsvColumn[] {
+  return [
+    { heading: `${before}path`, cell: (stack, i) => rules(stack)[i]!.path },
+    { heading: `${before}path_share`, cell: (stack, i) => rules(stack)[i]!.share },
+    { heading: `${before}mechanism`, cell: (stack, i) => rules(stack)[i]!.mechanism },
+    { heading: `${before}mechanism_Hz`, cell: (stack, i) => rules(stack)[i]!.frequency_Hz ?? Number.NaN },
+    { heading: `${before}mechanism_dB`, cell: (stack, i) => rules(stack)[i]!.effect_dB ?? Number.NaN },
+  ];
+}
 
 const gains = where('gain', () => [
   bandColumn('R_gain_dB', ({ gain }) => gain?.R_dB),

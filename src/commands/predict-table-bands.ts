@@ -8,13 +8,14 @@ export function bandTable(stack: StackPrediction): string {
   const impactPaths = Object.entries(stack.impactPaths_dB);
   const head = [
     ...['Hz', 'R', ...paths.map(([path]) => `R ${path}`)],
-    ...['Ln', ...impactPaths.map(([path]) => `Ln ${path}`), 'R is ruled by'],
+    ...['Ln', ...impactPaths.map(([path]) => `Ln ${path}`), 'R is ruled by', 'Ln is ruled by'],
   ];
   const rows = stack.bands_Hz.map((band_Hz, i) => [
     String(band_Hz),
     ...[stack.R_dB, ...paths.map(([, levels]) => levels)].map((levels) => tenths(levels[i])),
     ...[stack.Ln_dB, ...impactPaths.map(([, levels]) => levels)].map((levels) => tenths(levels[i])),
-    ruleInWords(stack.mechanisms[i]!),
+    ruleInWords(stack.mechanisms[i]!, 'lower'),
+    ruleInWords(stack.impactMechanisms[i]!, 'higher'),
   ]);
   const notes = [
     ...frequencyLine('Resonances', stack.resonances_Hz),
@@ -24,11 +25,16 @@ export function bandTable(stack: StackPrediction): string {
   return [columns([head, ...rows], 1), ...notes].join('\n');
 }
 
-/** "direct 97 %: mass-spring-mass, 63 Hz"; the other paths are mechanisms themselves. */
-function ruleInWords({ path, share, mechanism, frequency_Hz }: BandMechanism): string {
+/** "direct 97 %: mass-spring-mass, 63 Hz, 4 dB lower"; the other paths are mechanisms themselves. */
+function ruleInWords(
+  { path, share, mechanism, frequency_Hz, effect_dB }: BandMechanism,
+  changed: 'lower' | 'higher',
+): string {
   const part = `${path} ${Math.round(100 * share)} %`;
   if (path !== 'direct') return part;
-  return `${part}: ${mechanism}${frequency_Hz === undefined ? '' : `, ${frequency_Hz.toFixed(0)} Hz`}`;
+  const behind = frequency_Hz === undefined ? '' : `, ${frequency_Hz.toFixed(0)} Hz`;
+  const how = mechanism === 'hammer-contact' ? 'less force' : changed;
+  return `${part}: ${mechanism}${behind}${effect_dB === undefined ? '' : `, ${effect_dB.toFixed(0)} dB ${how}`}`;
 }
 
 function frequencyLine(heading: string, frequencies: readonly NamedFrequency[]): readonly string[] {

@@ -29,7 +29,9 @@ Columns of --csv, those of an option only with it:
   outside_checked                    what lies far outside of the measured constructions behind the accuracy table; empty:
                                      nothing does
   field_…                            --room: values as measured in the building; room_modes: diffuse, few-modes, no-modes
-  path, path_share, mechanism, mechanism_Hz   what rules R in the band, its share of the energy, the frequency behind it
+  path, path_share, mechanism, mechanism_Hz, mechanism_dB   what rules R in the band, its share of the energy, the frequency
+                                     behind it, and by how much a resonance lowers R there
+  impact_path, impact_path_share, impact_mechanism …   what rules Ln: resonances raise it; hammer-contact takes so much force
   R_gain_dB, Ln_gain_dB              --gains: over the reference scenario; for Ln the drop
   above_dB, below_dB, loudness_phon, threshold_dB, background_dB, excess_dB, audible, below_LA, below_NC …   --source
   PATH, dR_dB PATH +10 %, dLn_dB PATH +10 %   --sensitivities: the number at PATH and what a tenth more of it does

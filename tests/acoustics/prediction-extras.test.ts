@@ -31,27 +31,6 @@ it('resonances across two cavities name their leaves', () => {
   expect(new Set(names).size).toBe(2);
 });
 
-describe('what rules a band', () => {
-  it('is coincidence at a slab’s critical frequency and mass far above it', () => {
-    const p = predict(isolated(leaf([sheet('concrete', 0.05)])));
-    const fc = p.criticalFrequencies_Hz[0]!.frequency_Hz;
-    const at = (f: number) => p.mechanisms[p.bands_Hz.indexOf(f)]!;
-    expect(fc).toBeGreaterThan(330);
-    expect(fc).toBeLessThan(440);
-    expect(at(400)).toMatchObject({ path: 'direct', mechanism: 'coincidence' });
-    expect(at(3150).mechanism).toBe('mass');
-  });
-
-  it('is flanking where nothing else comes through, and the share says so', () => {
-    const floor = isolated(leaf([sheet('concrete', 0.3)]), mat('mat', 0.02, 1e7), leaf([sheet('concrete', 0.3)]));
-    const p = predict({ ...floor, flanking: { R500_dB: 40, slope_dB_per_octave: 0 } });
-    const last = p.mechanisms.at(-1)!;
-    expect(last.mechanism).toBe('flanking');
-    expect(last.share).toBeGreaterThan(0.99);
-    expect(p.R_dB.at(-1)!).toBeCloseTo(40, 1);
-  });
-});
-
 describe('leaks', () => {
   const slit = { name: 'slit', width_m: 0.002, length_m: 3, depth_m: 0.1 };
 

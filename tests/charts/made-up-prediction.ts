@@ -19,6 +19,11 @@ export function madeUpPrediction(level_dB = 45, changes: Partial<Prediction> = {
     if (i < 3) return { path: 'direct', share, mechanism: 'mass-spring-mass', frequency_Hz: 62 };
     return { path: 'direct', share, mechanism: 'double-leaf', frequency_Hz: 62 };
   });
+  const impactMechanisms = BANDS_HZ.map((_, i): BandMechanism => {
+    if (i < 3) return { path: 'direct', share: 0.8, mechanism: 'mobility' };
+    if (i < 12) return { path: 'direct', share: 0.8, mechanism: 'double-leaf', frequency_Hz: 62 };
+    return { path: 'direct', share: 0.8, mechanism: 'hammer-contact', frequency_Hz: 600, effect_dB: i - 8 };
+  });
   const impact = BANDS_HZ.map((_, i) => 80 - level_dB / 3 - 1.5 * (i - 5));
   return {
     bands_Hz: BANDS_HZ,
@@ -51,6 +56,7 @@ export function madeUpPrediction(level_dB = 45, changes: Partial<Prediction> = {
       { frequency_Hz: 1300, name: 'bending waves in the deck', kind: 'critical' },
     ],
     mechanisms,
+    impactMechanisms,
     ...changes,
   };
 }

@@ -48,6 +48,7 @@ describe('npm run predict', { timeout: 60_000 }, () => {
           'resonances_Hz',
           'criticalFrequencies_Hz',
           'mechanisms',
+          'impactMechanisms',
           'outsideChecked',
         ]);
         const numbers = [stack.R_dB, stack.Ln_dB, Object.values(stack.ratings as object)].flat() as number[];
@@ -112,18 +113,28 @@ describe('npm run predict', { timeout: 60_000 }, () => {
   });
 
   test('what rules each band stands in the table and in the CSV, as the engine says', () => {
-    const { mechanisms } = (JSON.parse(run(['--stack', STACK, '--json']).out) as Printed).scenarios[0]!.stacks[0] as {
-      mechanisms: { path: string; share: number; mechanism: string; frequency_Hz?: number }[];
-    };
+    interface Rule {
+      path: string;
+      share: number;
+      mechanism: string;
+      frequency_Hz?: number;
+      effect_dB?: number;
+    }
+    const { mechanisms, impactMechanisms } = (JSON.parse(run(['--stack', STACK, '--json']).out) as Printed)
+      .scenarios[0]!.stacks[0] as { mechanisms: Rule[]; impactMechanisms: Rule[] };
+    const cells = ({ path, share, mechanism, frequency_Hz, effect_dB }: Rule) =>
+      [path, share, mechanism, frequency_Hz, effect_dB].join(',');
     const [head, ...lines] = run(['--stack', STACK, '--csv']).out.trimEnd().split('\r\n');
-    expect(head).toMatch(/,path,path_share,mechanism,mechanism_Hz$/);
+    expect(head).toMatch(
+      /,path,path_share,mechanism,mechanism_Hz,mechanism_dB,impact_path,impact_path_share,impact_mechanism,impact_mechanism_Hz,impact_mechanism_dB$/,
+    );
     lines.forEach((line, i) => {
-      const { path, share, mechanism, frequency_Hz = '' } = mechanisms[i]!;
-      expect(line.endsWith(`,${path},${share},${mechanism},${frequency_Hz}`)).toBe(true);
+      expect(line.endsWith(`,${cells(mechanisms[i]!)},${cells(impactMechanisms[i]!)}`)).toBe(true);
     });
     const table = run(['--stack', STACK]).out;
-    expect(table).toMatch(/^80 .*direct \d+ %: bay-resonance, 80 Hz$/m);
-    expect(table).toMatch(/^5000 .*supports \d+ %$/m);
+    expect(table).toMatch(/^63 .*direct \d+ %: mass-spring-mass, \d+ Hz, \d dB lower +supports \d+ %$/m);
+    expect(table).toMatch(/^100 .*direct \d+ %: double-leaf, \d+ Hz +supports \d+ %$/m);
+    expect(table).toMatch(/^5000 .*supports \d+ % +supports \d+ %$/m);
   });
 
   test('prints tables with the cautions when nothing is asked for', () => {

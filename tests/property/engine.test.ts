@@ -9,11 +9,11 @@ describe('every floor the engine accepts', () => {
   it('gets finite levels in every band, 20 Hz to 5 kHz, and in every path', () => {
     fc.assert(
       fc.property(floors('accepted'), (floor) => {
-        const { R_dB, Ln_dB, paths_dB, mechanisms } = predict(floor, { lowestBand_Hz: 20 });
+        const { R_dB, Ln_dB, paths_dB, mechanisms, impactMechanisms } = predict(floor, { lowestBand_Hz: 20 });
         for (const levels of [R_dB, Ln_dB, ...Object.values(paths_dB)]) {
           for (const level of levels!) expect(Number.isFinite(level)).toBe(true);
         }
-        for (const { share } of mechanisms) expect(share > 0 && share <= 1).toBe(true);
+        for (const { share } of [...mechanisms, ...impactMechanisms]) expect(share > 0 && share <= 1).toBe(true);
       }),
       { numRuns: 150, seed: 1, endOnFailure: true },
     );

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { largestPath, pathShares } from '#cells/paths/path-shares.ts';
+import { pathShares } from '#cells/paths/path-shares.ts';
 import { pathsView, sharesCsv } from '#cells/paths/paths-view.ts';
 import { bandsInWords, regionSentence, type SentenceContext } from '#cells/paths/region-sentences.ts';
 import { type Region, regionsOf } from '#cells/paths/regions.ts';
 import type { SupportKind } from '#src/acoustics/construction.ts';
-import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { PathName, Prediction } from '#src/acoustics/prediction.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
 import type { Notebook, PathsCell } from '#src/notebook/types.ts';
 import { BANDS_HZ, madeUpPrediction } from '../../charts/made-up-prediction.ts';
@@ -42,7 +42,6 @@ describe('shares', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), leaks: BANDS_HZ.map((_, i) => (i === 0 ? NaN : 50)) };
     const shares = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
     expect(shares.map((p) => p.shares[0])).toEqual([NaN, NaN]);
-    expect(largestPath(shares, 0)).toBeUndefined();
     expect(shares.map((p) => p.shares[1])).toEqual([0.5, 0.5]);
   });
 
@@ -50,14 +49,13 @@ describe('shares', () => {
     const levels = { direct: BANDS_HZ.map(() => 50), leaks: BANDS_HZ.map(() => Infinity) };
     const shares = pathShares(madeUpPrediction(45, { paths_dB: levels }), 'airborne');
     expect(shares.map((p) => p.shares[0])).toEqual([1, 0]);
-    expect(largestPath(shares, 0)).toEqual({ path: 'direct', share: 1 });
   });
 });
 
 describe('regions', () => {
   test('join consecutive bands that the same thing rules, and cover every band once', () => {
     const prediction = madeUpPrediction();
-    const regions = regionsOf(prediction, pathShares(prediction, 'airborne'), 'airborne');
+    const regions = regionsOf(prediction, 'airborne');
     expect(regions.map((r) => r.mechanism)).toEqual(
       prediction.mechanisms.map((m) => m.mechanism).filter((m, i, all) => m !== all[i - 1]),
     );
@@ -72,13 +70,14 @@ describe('regions', () => {
       frequency_Hz: i < 10 ? 1300 : 2500,
     }));
     const prediction = madeUpPrediction(45, { mechanisms });
-    expect(regionsOf(prediction, [], 'airborne').map((r) => r.frequency_Hz)).toEqual([1300, 2500]);
+    expect(regionsOf(prediction, 'airborne').map((r) => r.frequency_Hz)).toEqual([1300, 2500]);
   });
 
-  test('of impact go by the largest path', () => {
-    const prediction = madeUpPrediction();
-    expect(regionsOf(prediction, pathShares(prediction, 'impact'), 'impact')).toEqual([
-      { first: 0, last: 20, path: 'direct' },
+  test('of impact go by what rules impact sound', () => {
+    expect(regionsOf(madeUpPrediction(), 'impact')).toEqual([
+      { first: 0, last: 2, path: 'direct', mechanism: 'mobility' },
+      { first: 3, last: 11, path: 'direct', mechanism: 'double-leaf', frequency_Hz: 62 },
+      { first: 12, last: 20, path: 'direct', mechanism: 'hammer-contact', frequency_Hz: 600 },
     ]);
   });
 });
@@ -111,11 +110,51 @@ describe('sentences', () => {
     });
   }
 
-  test('a mass-spring-mass resonance bears its name, its f0 and its weakest band', () => {
+  /** A resonance that does as much in each band of a region, from the first on. */
+  const doing = (effects_dB: readonly number[], region: Region) =>
+    BANDS_HZ.map((_, i) => {
+      const { path, mechanism } = region;
+      const effect_dB = effects_dB[i - region.first];
+      return { path, share: 1, mechanism, ...(effect_dB === undefined ? {} : { effect_dB }) };
+    });
+
+  test('a mass-spring-mass resonance bears its name, its f0 and what it does in the band where it does most', () => {
     const R_dB = BANDS_HZ.map((_, i) => (i === 1 ? 12.34 : 20 + i));
     const region = { first: 0, last: 2, path: 'direct', mechanism: 'mass-spring-mass', frequency_Hz: 62 } as const;
-    expect(sentence(region, { R_dB })).toBe(
-      'Up to 80 Hz deck and ceiling bounce on the air: f0 = 62 Hz; R is lowest at 63 Hz with 12.3 dB.',
+    const name = 'deck and ceiling bounce on the air: f0 = 62 Hz';
+    expect(sentence(region, { R_dB })).toBe(`Up to 80 Hz ${name}.`);
+    expect(sentence(region, { R_dB, mechanisms: doing([2, 6.4, 3], region) })).toBe(
+      `Up to 80 Hz ${name}; R is 12.3 dB at 63 Hz, about 6 dB lower for it.`,
+    );
+    const one = { ...region, first: 1, last: 1 };
+    expect(sentence(one, { R_dB, mechanisms: doing([6.4], one) })).toBe(
+      `At 63 Hz ${name}; R is 12.3 dB, about 6 dB lower for it.`,
+    );
+  });
+
+  test('under impact a resonance makes Ln higher', () => {
+    const region = { first: 0, last: 2, path: 'direct', mechanism: 'mass-spring-mass', frequency_Hz: 62 } as const;
+    const Ln_dB = BANDS_HZ.map(() => 71);
+    expect(
+      sentence(region, { Ln_dB, impactMechanisms: doing([2, 6.4, 3], region) }, true, { sound: 'impact' }),
+    ).toMatch(/: f0 = 62 Hz; Ln is 71\.0 dB at 63 Hz, about 6 dB higher for it\.$/);
+  });
+
+  test('a surface that gives way bears the resonance of the hammers on it and the force that it takes', () => {
+    const Ln_dB = BANDS_HZ.map((_, i) => 80 - 3 * i);
+    const region = { first: 10, last: 12, path: 'direct', mechanism: 'hammer-contact', frequency_Hz: 107 } as const;
+    expect(
+      sentence(region, { Ln_dB, impactMechanisms: doing([4.6, 9, 18.2], region) }, true, { sound: 'impact' }),
+    ).toBe(
+      'From 500 to 800 Hz the surface gives way under the hammers, which bounce on it at 107 Hz: 5 to 18 dB less force than on a rigid one; Ln falls by 9 dB per octave.',
+    );
+  });
+
+  test('mobility bears the mass and the slope of Ln', () => {
+    const Ln_dB = BANDS_HZ.map((_, i) => 60 + i);
+    const region = { first: 0, last: 8, path: 'direct', mechanism: 'mobility' } as const;
+    expect(sentence(region, { Ln_dB, surfaceMass_kg_m2: 345 }, true, { sound: 'impact' })).toBe(
+      'Up to 315 Hz the blows shake the floor as far as its mass and stiffness let them: 345 kg/m²; Ln rises by 3 dB per octave.',
     );
   });
 
@@ -155,6 +194,10 @@ describe('sentences', () => {
     const words = 'half a wavelength fits between the leaves at 57 Hz';
     expect(sentence(region, { resonances_Hz: [bounce(16), across(57)] })).toBe(
       `Up to 80 Hz the air in the cavity resonates: ${words}.`,
+    );
+    const above = { ...region, first: 4, last: 4 };
+    expect(sentence(above, { resonances_Hz: [bounce(16), across(57)] })).toBe(
+      `At 125 Hz the air in the cavity resonates: ${words}, whole multiples of it and waves aslant above that.`,
     );
     const several = [across(57, 'half a wavelength fits between leaf 3 and the lower leaf'), across(600)];
     expect(sentence(region, { resonances_Hz: several })).toBe(
@@ -222,14 +265,14 @@ describe('sentences', () => {
     expect(sentence(region, { R_dB, resonances_Hz })).toMatch(new RegExp(`; R ${words}\\.$`));
   });
 
-  test('coincidence bears the leaf, its fc and the weakest band', () => {
+  test('coincidence bears the leaf, its fc and what it does', () => {
     const criticalFrequencies_Hz = [
       { frequency_Hz: 732, name: 'the upper leaf: bending waves as fast as sound', kind: 'critical' as const },
     ];
     const R_dB = BANDS_HZ.map((_, i) => (i === 12 ? 40 : 50));
     const region = { first: 11, last: 12, path: 'direct', mechanism: 'coincidence', frequency_Hz: 732 } as const;
-    expect(sentence(region, { R_dB, criticalFrequencies_Hz })).toBe(
-      'From 630 to 800 Hz bending waves in the upper leaf run as fast as sound: fc = 732 Hz; R is lowest at 800 Hz with 40.0 dB.',
+    expect(sentence(region, { R_dB, criticalFrequencies_Hz, mechanisms: doing([3, 10], region) })).toBe(
+      'From 630 to 800 Hz bending waves in the upper leaf run as fast as sound: fc = 732 Hz; R is 40.0 dB at 800 Hz, about 10 dB lower for it.',
     );
   });
 
@@ -264,16 +307,12 @@ describe('sentences', () => {
   });
 
   test('of impact sound to a ceiling on joists of its own is said that common bearings are not counted', () => {
-    const region = { first: 0, last: 20, path: 'direct' } as const;
-    const impactPaths_dB = { direct: BANDS_HZ.map(() => 50) };
-    const said = (support: SupportKind) =>
-      sentence(region, { impactPaths_dB }, true, {
-        support,
-        sound: 'impact',
-        shares: [{ path: 'direct', shares: BANDS_HZ.map(() => 1) }],
-      });
-    expect(said('clips')).toMatch(/cavities: 100 %\.$/);
-    expect(said('separate-joists')).toMatch(/: 100 %; what impact sound crosses in common bearings is not counted\.$/);
+    const [lowest, next] = regionsOf(madeUpPrediction(), 'impact');
+    const said = (region: Region, support: SupportKind) => sentence(region, {}, true, { support, sound: 'impact' });
+    const words = '; what impact sound crosses in common bearings is not counted';
+    expect(said(lowest!, 'clips')).not.toContain(words);
+    expect(said(lowest!, 'separate-joists')).toContain(`${words}.`);
+    expect(said(next!, 'separate-joists'), 'said once').not.toContain(words);
   });
 
   test('where next to nothing takes another way, no gain is promised', () => {
@@ -301,7 +340,8 @@ describe('sentences', () => {
   });
 
   test.each([
-    'stiffness',
+    'mobility',
+    'hammer-contact',
     'mass',
     'mass-spring-mass',
     'double-leaf',
@@ -312,7 +352,8 @@ describe('sentences', () => {
     'flanking',
     'leak',
   ] as const)('%s without a frequency still reads as a sentence', (mechanism) => {
-    const text = sentence({ first: 0, last: 1, path: 'direct', mechanism });
+    const path = mechanism === 'leak' ? 'leaks' : mechanism;
+    const text = sentence({ first: 0, last: 1, mechanism, path: path in PATH_MARKS ? (path as PathName) : 'direct' });
     expect(text).toMatch(/^Up to 63 Hz .{10,}\.$/);
     expect(text).not.toMatch(/undefined|NaN|= [;.]|\s\s/);
   });
