@@ -17,6 +17,7 @@ const FADE = 6;
  * and carry sound across stiff spots.
  *
  * On a light deck the screed's mass helps besides: 20 lg(1 + m1/m2) is allowed on top. Below f0 the limit fades out.
+ * A covering softens the blow before it comes to the screed: what is below is taken as struck through it too.
  *
  * Where the struck leaf lies on a mat, raises each band of `impact` that gains more, both paths by the same factor.
  */
@@ -27,13 +28,15 @@ export function raiseToFloatingLimit(
   impact: ImpactBands,
 ): void {
   const layer = model.interlayers[0];
+  const { covering } = model.construction;
   const below = belowFloatingPart(model.construction);
   if (layer?.kind !== 'mat' || !below) return;
   const [floating, deck] = [model.plates[0]!, model.plates[1]!];
   const { castShare: cast } = floating;
   const resonance_Hz = naturalFrequency_Hz(layer.mat.dynamicStiffness_N_m3, floating.surfaceMass_kg_m2);
   const massGain = (1 + floating.surfaceMass_kg_m2 / deck.surfaceMass_kg_m2) ** 2;
-  const rest = new BandSums(floorModel(below, model.constants, model.air), quadrature, 'struck').bands(bands_Hz);
+  const struck = { ...below, ...(covering && { covering }) };
+  const rest = new BandSums(floorModel(struck, model.constants, model.air), quadrature, 'struck').bands(bands_Hz);
   rest.forEach(({ struckDirect, struckSupports }, band) => {
     const f_Hz = exactBandOf(bands_Hz[band]!).middle_Hz;
     const improvement_dB =
