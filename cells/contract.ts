@@ -6,7 +6,7 @@
  * of its kind appears (`cell-registry.ts`). The page frames it: title (h2), fold, move, duplicate, delete. The cell draws
  * what is inside and starts its own headings at h3.
  */
-import type { FloorPart } from '#src/acoustics/floating-part.ts';
+import type { FloorPart } from '#src/acoustics/floor-part.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';

@@ -1,6 +1,5 @@
 /** What the page asks of a prediction worker: plain data both ways. */
 import type { Construction } from '#src/acoustics/construction.ts';
-import type { FloorPart } from '#src/acoustics/floating-part.ts';
 import type { Prediction, PredictOptions } from '#src/acoustics/prediction.ts';
 
 /** A refusal is data too: an error that crosses a worker keeps nothing but its message. */
@@ -9,5 +8,5 @@ export type PredictOutcome =
   | { readonly ok: false; readonly message: string };
 
 export interface PredictApi {
-  predict(construction: Construction, options: PredictOptions, part?: FloorPart): PredictOutcome;
+  predict(construction: Construction, options: PredictOptions): PredictOutcome;
 }

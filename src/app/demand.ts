@@ -1,15 +1,12 @@
 /** Which predictions a notebook's page needs, most urgent first. */
-import type { FloorPart } from '#src/acoustics/floating-part.ts';
+import type { FloorPart } from '#src/acoustics/floor-part.ts';
 import { focusScenario } from '#src/notebook/focus-scenario.ts';
 import type { Cell, CurvesCell, Notebook } from '#src/notebook/types.ts';
 
-export interface Wanted extends PredictionAsk {
+export interface Wanted {
   readonly scenario: string;
   readonly stack: string;
-}
-
-/** What of a floor is to be predicted. */
-export interface PredictionAsk {
+  /** What of the floor is to be predicted. */
   readonly part: FloorPart;
   readonly lowestBand_Hz: 20 | 50;
 }
@@ -19,7 +16,7 @@ const LIVE_VALUE = /\bvalue:([\w/-]+)/g;
 
 /**
  * The stacks that cells show, in the active scenario, in the shown ones and in the reference; then what the text names
- * beyond that; then the parts of floors that overlays are made from. Each once; ids that the notebook does not have are left out.
+ * beyond that; then the parts of floors that overlays and folded parts are made from. Each once; ids that the notebook does not have are left out.
  */
 export function wantedPredictions(notebook: Notebook): readonly Wanted[] {
   const scenarios = new Set([notebook.active, ...notebook.shown, notebook.reference]);
@@ -35,7 +32,12 @@ export function wantedPredictions(notebook: Notebook): readonly Wanted[] {
     if (gain) want(notebook.reference, stack);
   }
   const focus = focusScenario(notebook);
-  for (const cell of notebook.cells) if (focus && showsFloatingFloor(cell)) want(focus, cell.stack, 'below-floating');
+  for (const cell of notebook.cells) {
+    if (focus && showsFloatingFloor(cell)) want(focus, cell.stack, 'below-floating');
+    if (cell.kind !== 'ratings' || !cell.laidPart) continue;
+    for (const scenario of notebook.shown)
+      for (const part of ['bare-slab', 'laid-on-slab'] as const) want(scenario, cell.stack, part);
+  }
   return [...pairs.values()];
 }
 

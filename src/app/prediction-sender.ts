@@ -11,8 +11,8 @@ export function predictionSender(onDeath: (why: Error) => void): PredictionSende
     onDeath,
   });
   return {
-    send: (slot, construction, { lowestBand_Hz, part }) =>
-      pool.submit<PredictOutcome>(slot, (remote) => remote.predict(construction, { lowestBand_Hz }, part)),
+    send: (slot, construction, lowestBand_Hz) =>
+      pool.submit<PredictOutcome>(slot, (remote) => remote.predict(construction, { lowestBand_Hz })),
     drop: (slot) => pool.drop(slot),
     isSuperseded: (why) => why instanceof Superseded,
   };

@@ -2,7 +2,7 @@
 import type { Result, ResultChoice, ResultsView } from '#cells/contract.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { predictionFrom } from '#src/acoustics/prediction-from.ts';
-import type { PredictionAsk } from './demand.ts';
+import type { Wanted } from './demand.ts';
 
 /** Before anything was asked for. */
 export const NO_RESULTS: ResultsView = { of: () => ({ state: 'computing' }) };
@@ -19,7 +19,7 @@ export function snapshot(results: ReadonlyMap<string, Result>): ResultsView {
   };
 }
 
-export function slotId(scenario: string, stack: string, part: PredictionAsk['part']): string {
+export function slotId(scenario: string, stack: string, part: Wanted['part']): string {
   return part === 'whole' ? `${scenario}/${stack}` : `${scenario}/${stack}/${part}`;
 }
 

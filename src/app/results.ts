@@ -5,12 +5,13 @@
 
 import type { Result, ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
+import { partOfFloor } from '#src/acoustics/floor-part.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
-import { type PredictionAsk, type Wanted, wantedPredictions } from './demand.ts';
+import { type Wanted, wantedPredictions } from './demand.ts';
 import { RecentCache } from './recent-cache.ts';
 import { slotId, snapshot } from './results-view.ts';
 import type { ViewPace } from './view-pace.ts';
@@ -20,7 +21,7 @@ import type { ViewPace } from './view-pace.ts';
  * promise then rejects with what `isSuperseded` recognises.
  */
 export interface PredictionSender {
-  send(slot: string, construction: Construction, ask: PredictionAsk): Promise<PredictOutcome>;
+  send(slot: string, construction: Construction, lowestBand_Hz: Wanted['lowestBand_Hz']): Promise<PredictOutcome>;
   /** Takes back the slot's call if it has not been sent. */
   drop(slot: string): void;
   isSuperseded(why: unknown): boolean;
@@ -37,12 +38,12 @@ export interface ResultsOptions {
 interface Wish {
   readonly key: string;
   readonly construction: Construction;
-  readonly ask: PredictionAsk;
+  readonly lowestBand_Hz: Wanted['lowestBand_Hz'];
   /** Number of the update that brought it: later wishes have higher ones. */
   readonly update: number;
 }
 
-/** What one stack in one scenario shows, and what it waits for; nothing where it could not be resolved. */
+/** What one stack in one scenario, or a part of it, shows, and what it waits for; nothing where it could not be resolved. */
 interface Slot {
   readonly wish: Wish | undefined;
   result: Result;
@@ -114,13 +115,13 @@ export class ResultsService {
     this.#slots = new Map();
   }
 
-  #slotFor(notebook: Notebook, { scenario, stack, ...ask }: Wanted, last: Slot | undefined): Slot {
+  #slotFor(notebook: Notebook, { scenario, stack, part, lowestBand_Hz }: Wanted, last: Slot | undefined): Slot {
     const { result, shows } = last ?? { result: { state: 'computing' } as const, shows: this.#opened - 1 };
     try {
-      const construction = resolveStack(notebook, scenario, stack);
-      const key = JSON.stringify([construction, ask]);
+      const construction = partOfFloor(resolveStack(notebook, scenario, stack), part);
+      const key = JSON.stringify([construction, lowestBand_Hz]);
       if (last?.wish?.key === key) return last;
-      const wish = { key, construction, ask, update: this.#updates };
+      const wish = { key, construction, lowestBand_Hz, update: this.#updates };
       const outcome = this.#cache.get(key);
       return outcome
         ? { wish, result: settled(outcome, result), shows: wish.update }
@@ -142,10 +143,10 @@ export class ResultsService {
       if (wish && result.state === 'computing' && !this.#carriers.has(wish.key)) void this.#request(id, wish);
   }
 
-  async #request(slot: string, { key, construction, ask, update }: Wish): Promise<void> {
+  async #request(slot: string, { key, construction, lowestBand_Hz, update }: Wish): Promise<void> {
     this.#carriers.set(key, slot);
     try {
-      const outcome = await this.#sender.send(slot, construction, ask);
+      const outcome = await this.#sender.send(slot, construction, lowestBand_Hz);
       this.#cache.set(key, outcome);
       this.#settle(key, outcome);
       this.#standIn(slot, outcome, update);

@@ -17,6 +17,9 @@ export function asCsv({ scenarios }: NotebookPrediction): string {
   return csvText(head, rows).trimEnd();
 }
 
+/** Of what lies on the floor, on the standard slab. */
+const IMPROVEMENTS = ['dLw', 'CIdelta', 'dLlin', 'dIIC'] as const;
+
 const PATHS: readonly PathName[] = ['direct', 'supports', 'flanking', 'leaks'];
 
 function usualColumns(stacks: readonly StackPrediction[]): readonly CsvColumn[] {
@@ -32,6 +35,10 @@ function usualColumns(stacks: readonly StackPrediction[]): readonly CsvColumn[] 
     { heading: 'height_m', cell: (stack) => stack.height_m },
     // A column and no line of its own before the head, which a spreadsheet would take for the head.
     { heading: 'outside_checked', cell: ({ outsideChecked }) => outsideChecked.map(({ text }) => text).join('; ') },
+    bandColumn('dL_slab_dB', ({ improvement }) => improvement?.dL_dB),
+    ...IMPROVEMENTS.map(
+      (key): CsvColumn => ({ heading: key, cell: ({ improvement }) => improvement?.[key] ?? Number.NaN }),
+    ),
     ...field.map(
       ({ key }): CsvColumn => ({ heading: `field_${key}`, cell: (stack) => stack.field?.[key] ?? Number.NaN }),
     ),

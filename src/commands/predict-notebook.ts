@@ -1,4 +1,6 @@
 import { outsideChecked } from '#src/acoustics/checked-range.ts';
+import type { Improvement } from '#src/acoustics/improvement.ts';
+import { laidImprovement } from '#src/acoustics/laid-improvement.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
@@ -27,6 +29,8 @@ export interface StackPrediction extends Prediction, StackExtras {
   readonly name: string;
   /** What lies far outside of the measured constructions that the engine was checked on. */
   readonly outsideChecked: readonly OutsideRemark[];
+  /** What covering and leaves on mats take off impact sound on the standard slab; absent where neither lies on the floor. */
+  readonly improvement?: Improvement;
   /** Where gains are asked for, in every scenario but the reference. */
   readonly gain?: StackGain;
 }
@@ -58,7 +62,9 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
     stacks: notebook.stacks.flatMap((stack): readonly StackPrediction[] => {
       try {
         const construction = resolveStack(notebook, scenario.id, stack.id);
-        const prediction = predict(construction, { lowestBand_Hz: wishes.lowestBand_Hz ?? 50 });
+        const options = { lowestBand_Hz: wishes.lowestBand_Hz ?? 50 };
+        const prediction = predict(construction, options);
+        const improvement = laidImprovement(construction, options);
         const layerNames = stack.layers.map(({ name }) => name);
         const outside = outsideChecked(construction).map((found) => ({
           text: outsideCheckedText(found, notebook.units),
@@ -69,6 +75,7 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
             name: stack.name,
             ...prediction,
             outsideChecked: outside,
+            ...(improvement && { improvement }),
             ...extras(construction, layerNames, prediction, wishes),
           },
         ];

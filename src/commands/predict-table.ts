@@ -4,6 +4,7 @@ import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts'
 import { bandTable } from './predict-table-bands.ts';
 import { soundBelowTable } from './predict-table-below.ts';
 import { gainsBlock } from './predict-table-gains.ts';
+import { laidBlock } from './predict-table-laid.ts';
 import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-table-numbers.ts';
 import { simpleTable } from './predict-table-simple.ts';
 import { printable } from './printable.ts';
@@ -17,6 +18,7 @@ export function asTable(result: NotebookPrediction): string {
   const overview = [
     ratingsBlock(stacks),
     ...gainsBlock(stacks),
+    ...laidBlock(stacks),
     ...fieldBlock(stacks),
     ...belowBlock(stacks),
     ...noticesBlock(stacks),

@@ -62,6 +62,7 @@ const ratings = closed({
   title: name,
   stack: key,
   floorAlone: v.exactOptional(v.boolean()),
+  laidPart: v.exactOptional(v.boolean()),
   receivingVolume_m3: v.exactOptional(numberWithin(ROOM_LIMITS.volume_m3.min, ROOM_LIMITS.volume_m3.max)),
   reverberationTime_s: v.exactOptional(numberWithin(ROOM_LIMITS.time_s.min, ROOM_LIMITS.time_s.max)),
 });

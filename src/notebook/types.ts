@@ -316,6 +316,8 @@ export interface RatingsCell extends CellBase {
   readonly stack: string;
   /** What goes around by the walls is left out of the ratings; absent: it is in them as the notebook counts it. */
   readonly floorAlone?: boolean;
+  /** What a covering and what floats on a mat take off impact sound on the standard slab is unfolded; absent: it is not. */
+  readonly laidPart?: boolean;
   /** The room below, for values as they would be measured in the building; absent: not asked for. */
   readonly receivingVolume_m3?: number;
   readonly reverberationTime_s?: number;

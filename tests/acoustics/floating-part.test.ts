@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { belowFloatingPart, partOfFloor } from '#src/acoustics/floating-part.ts';
+import { belowFloatingPart } from '#src/acoustics/floating-part.ts';
+import { partOfFloor } from '#src/acoustics/floor-part.ts';
 import { cavity, covering, leaf, mat, sheet } from '../published/reference-constructions.ts';
 import { isolated } from './fixtures.ts';
 

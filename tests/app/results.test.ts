@@ -3,7 +3,6 @@ import type { ResultsView } from '#cells/contract.ts';
 import type { Construction } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
-import type { PredictionAsk } from '#src/app/demand.ts';
 import { type PredictionSender, ResultsService } from '#src/app/results.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
@@ -12,13 +11,14 @@ import { resolveStack } from '#src/notebook/resolve.ts';
 import type { CurvesCell, Notebook } from '#src/notebook/types.ts';
 import type { PredictOutcome } from '#workers/predict.api.ts';
 import { practiceRoom } from '../browser/practice-room.ts';
+import { MAT, SLAB } from '../notebook/floating-layers.ts';
 
 class Superseded extends Error {}
 
 interface Call {
   readonly slot: string;
   readonly construction: Construction;
-  readonly ask: PredictionAsk;
+  readonly lowestBand_Hz: number;
   resolve(outcome: PredictOutcome): void;
   reject(why: unknown): void;
 }
@@ -28,8 +28,8 @@ class Desk implements PredictionSender {
   readonly calls: Call[] = [];
   readonly dropped: string[] = [];
 
-  send(slot: string, construction: Construction, ask: PredictionAsk): Promise<PredictOutcome> {
-    return new Promise((resolve, reject) => this.calls.push({ slot, construction, ask, resolve, reject }));
+  send(slot: string, construction: Construction, lowestBand_Hz: number): Promise<PredictOutcome> {
+    return new Promise((resolve, reject) => this.calls.push({ slot, construction, lowestBand_Hz, resolve, reject }));
   }
 
   drop(slot: string): void {
@@ -299,7 +299,7 @@ test('one cell of curves from 20 Hz: one prediction from there serves all, who d
   service.update(curvesOf({ lowestBand_Hz: 20 }));
   const [call, ...more] = desk.calls.splice(0);
   expect(more).toEqual([]);
-  expect(call!.ask).toEqual({ part: 'whole', lowestBand_Hz: 20 });
+  expect(call!.lowestBand_Hz).toBe(20);
   const floor = resolveStack(oneScenario(), 'slab', 'floor');
   call!.resolve({ ok: true, prediction: predict(floor, { lowestBand_Hz: 20 }) });
   await Promise.resolve();
@@ -309,16 +309,54 @@ test('one cell of curves from 20 Hz: one prediction from there serves all, who d
   expect(view.of('slab', 'floor').prediction).toBe(view.of('slab', 'floor').prediction);
 });
 
+/** The floor with a slab on a mat on top. */
+function floating(notebook: Notebook): Notebook {
+  const [floor, ...others] = notebook.stacks;
+  return { ...notebook, stacks: [{ ...floor!, layers: [SLAB, MAT, ...floor!.layers] }, ...others] };
+}
+
 test('what lies below a floating part is asked for beside the whole floor, and only under impact', async () => {
-  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'airborne' }));
+  const room = floating(oneScenario());
+  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'airborne' }, room));
   expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor']);
-  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'impact' }));
-  expect(desk.calls.map((c) => [c.slot, c.ask.part])).toEqual([
-    ['slab/floor', 'whole'],
-    ['slab/floor/below-floating', 'below-floating'],
+  service.update(curvesOf({ overlays: ['floating-floor'], quantity: 'impact' }, room));
+  expect(desk.calls.map((c) => [c.slot, c.construction.layers.length])).toEqual([
+    ['slab/floor', 5],
+    ['slab/floor/below-floating', 3],
   ]);
   desk.calls[1]!.resolve({ ok: true, prediction: made(0.2) });
   await Promise.resolve();
   expect(shown().of('slab', 'floor', { part: 'below-floating' })).toEqual({ state: 'ready', prediction: made(0.2) });
   expect(shown().of('slab', 'floor').state).toBe('computing');
+});
+
+const unfolded = (notebook: Notebook, laidPart = true): Notebook => ({
+  ...notebook,
+  cells: notebook.cells.map((c) => (c.kind === 'ratings' ? { ...c, laidPart } : c)),
+});
+
+test('what lies on a floor is asked for on the standard slab once it is unfolded, the slab itself once for all', async () => {
+  const room = floating(practiceRoom({ shown: ['base', 'hung'], active: 'base', reference: 'base' }));
+  service.update(room);
+  await desk.answerAll();
+  service.update(unfolded(room));
+  // Both scenarios lay the same on it.
+  expect(desk.calls.map((c) => [c.slot, c.construction.layers.length])).toEqual([
+    ['base/floor/bare-slab', 1],
+    ['base/floor/laid-on-slab', 3],
+  ]);
+  await desk.answerAll();
+  expect(shown().of('hung', 'floor', { part: 'bare-slab' })).toEqual({ state: 'ready', prediction: made(0.14) });
+  expect(shown().of('hung', 'floor', { part: 'laid-on-slab' })).toEqual({ state: 'ready', prediction: made(0.038) });
+  service.update(setParameter(unfolded(room), 'support', 'clips'));
+  expect(desk.calls.map((c) => c.slot)).toEqual(['base/floor']);
+});
+
+test('a floor that nothing lies on has no part on the standard slab, and nobody is asked for it', () => {
+  service.update(unfolded(oneScenario()));
+  expect(desk.calls.map((c) => c.slot)).toEqual(['slab/floor', 'slab/floor/bare-slab']);
+  expect(shown().of('slab', 'floor', { part: 'laid-on-slab' })).toMatchObject({
+    state: 'failed',
+    message: 'a covering or a leaf on a mat must lie on the floor, got none that does',
+  });
 });
