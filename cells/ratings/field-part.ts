@@ -21,6 +21,7 @@ import { wholeNumber } from '../shared/number-words.ts';
 import '../shared/quantity-field.ts';
 import type { QuantityEntry } from '../shared/quantity-field.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
+import { columnTableStyles } from './column-table-styles.ts';
 
 type RoomField = 'receivingVolume_m3' | 'reverberationTime_s';
 
@@ -36,57 +37,14 @@ export class FieldPart extends LitElement {
   static override styles = [
     controlStyles,
     foldStyles,
+    columnTableStyles,
     css`
-      .note,
-      .caution {
-        max-width: var(--reading-width);
-      }
       .entries {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(11rem, 14rem));
         gap: var(--space-2) var(--space-4);
         align-items: start;
         margin: var(--space-2) 0 var(--space-3);
-      }
-      .scroll {
-        margin-bottom: var(--space-3);
-      }
-      table {
-        width: auto;
-        min-width: calc(9rem + 6rem * var(--columns));
-      }
-      thead .number {
-        vertical-align: top;
-        white-space: normal;
-        width: 6rem;
-        min-width: 4.5rem;
-      }
-      thead .line-sample {
-        display: block;
-        margin: 0 0 var(--space-1) auto;
-      }
-      th[scope='row'] {
-        min-width: 5.5rem;
-      }
-      .about {
-        color: var(--ink-soft);
-        font-size: var(--size-small);
-      }
-      @media (max-width: 40rem) {
-        .about {
-          display: none;
-        }
-      }
-      @media print {
-        .scroll {
-          break-inside: avoid;
-        }
-        table {
-          min-width: 0;
-        }
-        .about {
-          white-space: normal;
-        }
       }
     `,
   ];

@@ -20,6 +20,7 @@ import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { stackPicker } from '../shared/stack-picker.ts';
 import { countedNote } from './counted-note.ts';
 import './field-part.ts';
+import './laid-part.ts';
 import { RATING_ROWS, type RatingRow, rowWords } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
 import { ratingsStyles } from './ratings-styles.ts';
@@ -79,6 +80,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         more. ${ownJoistsCaution(notebook, cell.stack)}
       </p>
       ${outsideCheckedNote(notebook, cell.stack)} ${this.#story()} ${this.#failures(columns)}
+      <laid-part .notebook=${notebook} .cell=${cell} .results=${this.results}></laid-part>
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;
   }
 

@@ -1,5 +1,6 @@
 import type { CellElement } from '#cells/cell-registry.ts';
 import { NotebookEdit, type Result, type ResultsView } from '#cells/contract.ts';
+import { partOfFloor } from '#src/acoustics/floor-part.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Cell, Notebook } from '#src/notebook/types.ts';
@@ -7,9 +8,9 @@ import type { Cell, Notebook } from '#src/notebook/types.ts';
 /** Every prediction, computed here and now. */
 export function readyResults(notebook: Notebook): ResultsView {
   return {
-    of: (scenario, stack): Result => ({
+    of: (scenario, stack, { part = 'whole' } = {}): Result => ({
       state: 'ready',
-      prediction: predict(resolveStack(notebook, scenario, stack)),
+      prediction: predict(partOfFloor(resolveStack(notebook, scenario, stack), part)),
     }),
   };
 }
