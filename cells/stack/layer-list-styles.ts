@@ -79,6 +79,9 @@ export const layerListStyles = css`
     display: flex;
     flex: none;
   }
+  .add {
+    white-space: nowrap;
+  }
   .product {
     display: flex;
     flex-wrap: wrap;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
@@ -19,7 +19,7 @@ import { fieldValue, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
-import { layerMenu, matMenu, stackMenu } from './layer-menus.ts';
+import { addMenu, interlayerMenu, matMenu, stackMenu } from './layer-menus.ts';
 import { layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
 import { knownMat } from './material-source.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
@@ -47,9 +47,18 @@ export class LayerList extends LitElement {
   @state() private chosen: { readonly scenario: string; readonly reach: Reach } | undefined;
   #dragged: number | undefined;
   #presence: Presence = new Map();
+  /** Field to go to once what was added is there. */
+  #added: FieldPath | undefined;
 
   protected override willUpdate(): void {
     this.#presence = presenceByScenario(this.notebook, this.stack);
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    const added = this.#added;
+    if (!added || !changed.has('notebook')) return;
+    this.#added = undefined;
+    void this.reveal(added);
   }
 
   override render() {
@@ -123,12 +132,18 @@ export class LayerList extends LitElement {
     const to = (place: number) =>
       stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
     const partner = layer.kind === 'leaf' ? 'leaf' : 'layer between leaves';
-    const menu = html`<pop-menu
-      .label=${`More for ${name}`}
-      .head=${layer.kind === 'leaf' ? this.#reachChoice('What is added stands', this.#reach) : nothing}
-      .items=${layerMenu(where, layer, this.#send)}
-      >${icon('more')}</pop-menu
-    >`;
+    const menu =
+      layer.kind === 'leaf'
+        ? html`<pop-menu
+            class="add"
+            .label=${`Add at ${name}`}
+            .head=${this.#reachChoice('What is added stands', this.#reach)}
+            .items=${addMenu(where, layer, this.#add)}
+            >${icon('add')} Add</pop-menu
+          >`
+        : html`<pop-menu .label=${`More for ${name}`} .items=${interlayerMenu(where, layer, this.#send)}
+            >${icon('more')}</pop-menu
+          >`;
     const removal = stack.layers.length > 1 ? layerRemoval(this.#removalFrom, layer) : undefined;
     return html`
       <div class="head">
@@ -256,7 +271,7 @@ export class LayerList extends LitElement {
         ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
       </div>
       <div class="product note">
-        <pop-menu .label=${`Values of a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}
+        <pop-menu .label=${`Take a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}
           >Take a known mat</pop-menu
         >
         ${known ? html`<span>${known.name}. ${known.source}</span>` : nothing}
@@ -324,6 +339,12 @@ export class LayerList extends LitElement {
 
   #send = (edit: NotebookEdit | undefined): void => {
     if (edit) this.dispatchEvent(edit);
+  };
+
+  /** What is new is of the most usual material: the choice of it is taken to at once. */
+  #add = (edit: NotebookEdit, material: FieldPath): void => {
+    this.#added = material;
+    this.#send(edit);
   };
 
   #onDragStart(event: DragEvent, index: number): void {

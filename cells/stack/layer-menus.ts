@@ -2,8 +2,9 @@
 import type { NotebookEdit } from '#cells/contract.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
+import type { FieldPath } from '#src/notebook/field-path.ts';
 import { findStack } from '#src/notebook/find.ts';
-import type { Layer, Notebook, Stack } from '#src/notebook/types.ts';
+import type { Interlayer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import {
   addCeilingBelow,
   addFloatingSlab,
@@ -26,25 +27,40 @@ export function stackMenu(notebook: Notebook, stack: Stack, send: Send): readonl
   return [copy, { label: 'Remove this stack, and the cells that show it', choose: () => send(removeStackEdit(stack)) }];
 }
 
-export function layerMenu(where: Where, layer: Layer, send: Send): readonly MenuItem[] {
-  const { notebook, stackId } = where;
-  const { layers } = findStack(notebook, stackId);
-  if (layer.kind !== 'leaf') {
-    const what = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
-    const reach = hasReach(notebook) ? ', in every scenario' : '';
-    const loss = hasJoists(notebook, layer) ? ': its joists go' : '';
-    return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(notebook, stackId, layer)) }];
-  }
-  const leaf = layers.indexOf(layer) / 2;
+export function interlayerMenu({ notebook, stackId }: Where, layer: Interlayer, send: Send): readonly MenuItem[] {
+  const what = layer.kind === 'mat' ? 'Make it a cavity' : 'Make it a mat';
+  const reach = hasReach(notebook) ? ', in every scenario' : '';
+  const loss = hasJoists(notebook, layer) ? ': its joists go' : '';
+  return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(notebook, stackId, layer)) }];
+}
+
+/** What can be added at a leaf. `send` hears too which field says of what the new part is made. */
+export function addMenu(
+  where: Where,
+  layer: LeafLayer,
+  send: (edit: NotebookEdit, material: FieldPath) => void,
+): readonly MenuItem[] {
+  const index = findStack(where.notebook, where.stackId).layers.indexOf(layer);
+  const leaf = index / 2;
   const { length } = layer.sheets;
+  const material = (at: number, sheet: number): FieldPath => ['layers', at, 'sheets', sheet, 'material'];
   return [
-    { label: 'Add a sheet on top', choose: () => send(addSheetEdit(where, layer, 0)) },
-    { label: 'Add a sheet underneath', choose: () => send(addSheetEdit(where, layer, length)) },
+    { label: 'Add a sheet on top', choose: () => send(addSheetEdit(where, layer, 0), material(index, 0)) },
+    {
+      label: 'Add a sheet underneath',
+      choose: () => send(addSheetEdit(where, layer, length), material(index, length)),
+    },
     ...(leaf === 0
-      ? [{ label: 'Add a floating slab on a mat above', choose: () => send(addFloatingSlab(where)) }]
+      ? [{ label: 'Add a floating slab on a mat above', choose: () => send(addFloatingSlab(where), material(0, 0)) }]
       : []),
-    { label: 'Add a ceiling below, under a cavity', choose: () => send(addCeilingBelow(where, leaf)) },
-    { label: 'Add a deck below, under a mat', choose: () => send(addLeafBelowOnMat(where, leaf)) },
+    {
+      label: 'Add a ceiling below, under a cavity',
+      choose: () => send(addCeilingBelow(where, leaf), material(index + 2, 0)),
+    },
+    {
+      label: 'Add a deck below, under a mat',
+      choose: () => send(addLeafBelowOnMat(where, leaf), material(index + 2, 0)),
+    },
   ];
 }
 

@@ -5,6 +5,7 @@ import { NotebookEdit } from '#cells/contract.ts';
 import { isUntouched, readEntry } from '#cells/parameters/read-entry.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { entryKey } from '#cells/shared/entry-key.ts';
+import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/pop-menu.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
@@ -51,13 +52,19 @@ export class StackField extends LitElement {
       pop-menu {
         flex: none;
         font-size: var(--size-small);
-        opacity: 0;
-        transition: opacity 120ms;
       }
-      :host(:hover) pop-menu,
-      :host(:focus-within) pop-menu,
-      pop-menu.linked {
-        opacity: 1;
+      /* It is pressed, and looks like it. */
+      .word {
+        text-decoration: underline dotted 1px;
+        text-underline-offset: 0.25em;
+      }
+      pop-menu svg {
+        width: 0.8em;
+        height: 0.8em;
+        margin-left: -0.35em;
+        fill: none;
+        stroke: currentColor;
+        stroke-width: 2;
       }
       input,
       select {
@@ -72,16 +79,6 @@ export class StackField extends LitElement {
         /* Its name and the word "parameter" beside each other. */
         :host([linked]) {
           grid-column: 1 / -1;
-        }
-      }
-      @media (hover: none) {
-        pop-menu {
-          opacity: 1;
-        }
-      }
-      @media (prefers-reduced-motion: reduce) {
-        pop-menu {
-          transition: none;
         }
       }
     `,
@@ -129,7 +126,7 @@ export class StackField extends LitElement {
               : `${view.label}, fixed: make it a parameter`
           }
           .items=${this.#menu(view)}
-          >${view.linked ? 'parameter' : 'fixed'}</pop-menu
+          ><span class="word">${view.linked ? 'parameter' : 'fixed'}</span>${view.linked ? nothing : icon('fold-open')}</pop-menu
         >
       </div>
       <div>${view.type === 'number' ? this.#renderNumber(view) : this.#renderChoice(view)}</div>

@@ -321,10 +321,10 @@ describe('layers', () => {
 
   test('are added from the menu: a floating slab, a ceiling', async () => {
     const { notebook } = await mountOpen();
-    await page.getByRole('button', { name: 'More for deck' }).click();
+    await page.getByRole('button', { name: 'Add at deck' }).click();
     await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
     expect(notebook().stacks[0]!.layers.map((l) => l.kind)).toEqual(['leaf', 'mat', 'leaf', 'cavity', 'leaf']);
-    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add at ceiling' }).click();
     await page.getByRole('button', { name: 'Add a ceiling below, under a cavity' }).click();
     expect(
       notebook()
@@ -332,6 +332,35 @@ describe('layers', () => {
         .slice(-2),
     ).toEqual(['cavity', 'leaf']);
     expect(() => resolveStack(notebook(), 'base', 'floor')).not.toThrow();
+  });
+
+  test('that are new have their material in reach at once, sheets and whole leaves', async () => {
+    const { list } = await mountOpen();
+    const focused = () => (list.shadowRoot!.activeElement as HTMLElementTagNameMap['stack-field'] | null)?.path;
+    const add = async (at: string, what: string) => {
+      await page.getByRole('button', { name: `Add at ${at}` }).click();
+      await page.getByRole('button', { name: what }).click();
+    };
+    await add('ceiling', 'Add a sheet underneath');
+    await expect.poll(focused).toEqual(['layers', 2, 'sheets', 1, 'material']);
+    await add('deck', 'Add a sheet on top');
+    await expect.poll(focused).toEqual(['layers', 0, 'sheets', 0, 'material']);
+    await add('ceiling', 'Add a ceiling below, under a cavity');
+    await expect.poll(focused).toEqual(['layers', 4, 'sheets', 0, 'material']);
+    const field = list.shadowRoot!.activeElement!.shadowRoot!.activeElement as HTMLSelectElement;
+    expect(field.localName).toBe('select');
+  });
+
+  test('show without the pointer how something is added to them, and that a field can become a parameter', async () => {
+    await mountOpen();
+    const hostOf = (button: Element) => (button.getRootNode() as ShadowRoot).host;
+    const add = page.getByRole('button', { name: 'Add at deck' });
+    expect(hostOf(add.element()).textContent?.trim()).toBe('Add');
+    const fixed = page.getByRole('button', { name: 'joists depth, fixed: make it a parameter' });
+    const shown = fixed.element().checkVisibility({ opacityProperty: true });
+    expect(shown).toBe(true);
+    const word = hostOf(fixed.element()).querySelector('.word')!;
+    expect(getComputedStyle(word).textDecorationLine).toBe('underline');
   });
 
   test('are removed with what belongs to them, which is said before it goes', async () => {
@@ -359,7 +388,7 @@ describe('layers', () => {
 
   test('get sheets, which move and go', async () => {
     const { notebook } = await mountOpen();
-    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add at ceiling' }).click();
     await page.getByRole('button', { name: 'Add a sheet underneath' }).click();
     const sheets = () => (notebook().stacks[0]!.layers[2] as LeafLayer).sheets.map((s) => s.thickness_m);
     expect(sheets()).toEqual([0.0159, 0.0127]);
@@ -375,9 +404,9 @@ describe('layers', () => {
 
   test('begin with sizes that are round in the units that are shown', async () => {
     const { list } = await mountOpen({ ...oneScenario(), units: 'inch-pound' });
-    await page.getByRole('button', { name: 'More for deck' }).click();
+    await page.getByRole('button', { name: 'Add at deck' }).click();
     await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
-    await page.getByRole('button', { name: 'More for ceiling' }).click();
+    await page.getByRole('button', { name: 'Add at ceiling' }).click();
     await page.getByRole('button', { name: 'Add a ceiling below, under a cavity' }).click();
     await list.updateComplete;
     const shown = (path: FieldPath) => {
@@ -430,8 +459,8 @@ describe('a layer in one scenario only', () => {
   const floorsOf = (notebook: Notebook, ids: readonly string[]) =>
     ids.map((id) => normaliseConstruction(resolveStack(notebook, id, 'floor')));
   const slabMenu = async () => {
-    await page.getByRole('button', { name: 'More for deck' }).click();
-    return page.getByRole('group', { name: 'More for deck' });
+    await page.getByRole('button', { name: 'Add at deck' }).click();
+    return page.getByRole('group', { name: 'Add at deck' });
   };
   const rowsSaying = (list: HTMLElement, text: string) =>
     [...list.shadowRoot!.querySelectorAll('.layer')].filter((row) => row.textContent!.includes(text)).length;
@@ -564,9 +593,9 @@ describe('materials of the notebook', () => {
 
 test('a mat takes the values of a known mat, and says where they come from', async () => {
   const { list, notebook } = await mountOpen();
-  await page.getByRole('button', { name: 'More for deck' }).click();
+  await page.getByRole('button', { name: 'Add at deck' }).click();
   await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
-  await page.getByRole('button', { name: 'Values of a known mat for mat' }).click();
+  await page.getByRole('button', { name: 'Take a known mat for mat' }).click();
   const [first] = MAT_PRODUCTS;
   await page.getByRole('button', { name: first!.name, exact: true }).click();
   expect(notebook().stacks[0]!.layers[1]).toMatchObject({

@@ -104,7 +104,7 @@ test('axe finds nothing in the shelf, a menu and what the page tells', async () 
   await openFile(page, '{"format":"slab-and-spring","version":1,"title":3}');
   await expectSoon(page.getByRole('alert').filter({ hasText: 'was not opened' })).toBeVisible();
   await page.getByText('Layers and their fields').click();
-  await page.getByRole('button', { name: 'More for deck' }).click();
+  await page.getByRole('button', { name: 'Add at deck' }).click();
   await expectSoon(page.getByRole('button', { name: 'Add a sheet on top' })).toBeVisible();
   expect(await axeProblems(page, { overlaid: true })).toEqual([]);
   await page.keyboard.press('Escape');

@@ -74,14 +74,14 @@ test('a designer builds a floor from layers in inches and lb/ft³, adds mass in 
   await type(field(deck, 'thickness'), '19 mm', '3/4 in');
 
   // Above it a floating slab on a mat, below it joists with a ceiling on clips.
-  await choose(page, 'More for deck', 'Add a floating slab on a mat above');
+  await choose(page, 'Add at deck', 'Add a floating slab on a mat above');
   const slab = layer(page, 'floating slab');
   await type(field(slab, 'thickness'), '38 mm', '1 1/2 in');
   await type(field(slab, 'thickness'), '1 1/2 in', '1 1/2 in');
   await type(field(slab, 'density'), '110 lb/ft3', '110 lb/ft³');
-  await choose(page, 'Values of a known mat for mat', 'rubber');
+  await choose(page, 'Take a known mat for mat', 'rubber');
   await expectSoon(layer(page, 'mat').locator('.product')).toContainText(/rubber/i);
-  await choose(page, 'More for deck', 'Add a ceiling below, under a cavity');
+  await choose(page, 'Add at deck', 'Add a ceiling below, under a cavity');
   const cavity = layer(page, 'cavity');
   await field(cavity, 'joists').selectOption({ label: 'solid timber joists' });
   await type(field(cavity, 'depth'), '9 1/4', '9 1/4 in');
@@ -212,13 +212,13 @@ test('layers and sheets are moved, added and removed, and undo takes each step b
   const names = () =>
     page.locator('li.layer .name textarea').evaluateAll((all) => all.map((t) => (t as HTMLTextAreaElement).value));
 
-  await choose(page, 'More for slab', 'Add a ceiling below, under a cavity');
+  await choose(page, 'Add at slab', 'Add a ceiling below, under a cavity');
   await expect.poll(names).toEqual(['slab', 'cavity', 'ceiling']);
   await choose(page, 'More for cavity', 'Make it a mat');
   await expect.poll(names).toEqual(['slab', 'mat', 'ceiling']);
   await page.getByRole('button', { name: 'Move ceiling up' }).click();
   await expect.poll(names).toEqual(['ceiling', 'mat', 'slab']);
-  await choose(page, 'More for slab', 'Add a sheet underneath');
+  await choose(page, 'Add at slab', 'Add a sheet underneath');
   await expectSoon(page.getByRole('list', { name: 'Sheets of slab' }).getByRole('listitem')).toHaveCount(2);
   await page.getByRole('button', { name: 'Move sheet 2 of slab up' }).click();
   await expectSoon(page.getByRole('list', { name: 'Sheets of slab' }).getByLabel('material').first()).toHaveValue(
@@ -258,7 +258,7 @@ test('a floating slab is added to one scenario only, counts as added load there,
   const others = ['Slab on top', 'Both'];
   const [fill_kg_m2, ...theirs] = await Promise.all([hung, ...others].map(added));
 
-  await page.getByRole('button', { name: 'More for deck', exact: true }).click();
+  await page.getByRole('button', { name: 'Add at deck', exact: true }).click();
   await expectSoon(page.getByRole('radio', { name: `in “${hung}” only` })).toBeChecked();
   await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
   await settled(page);
