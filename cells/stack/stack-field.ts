@@ -9,8 +9,8 @@ import { icon } from '#cells/shared/icons.ts';
 import '#cells/shared/pop-menu.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
+import { fixField } from '#src/notebook/edits/fix-field.ts';
 import { linkField } from '#src/notebook/edits/link-field.ts';
-import { makeLiteral } from '#src/notebook/edits/make-literal.ts';
 import { makeParameter } from '#src/notebook/edits/make-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { useOwnMaterial } from '#src/notebook/edits/use-own-material.ts';
@@ -187,7 +187,7 @@ export class StackField extends LitElement {
         ? [
             {
               label: 'Fix it at its present value, in every scenario',
-              choose: () => this.#edit(`fixed ${label}`, (n) => makeLiteral(n, this.stack, this.path)),
+              choose: () => this.#edit(`fixed ${label}`, (n) => fixField(n, this.stack, this.path)),
             },
           ]
         : []),
@@ -213,7 +213,9 @@ export class StackField extends LitElement {
       this.draft = undefined;
       return;
     }
-    const limitsFrom = view.linked && `range of the parameter “${view.linked.label}”`;
+    const limitsFrom =
+      view.linked &&
+      `range of the parameter “${view.linked.label}”: widen it with “Arrange parameters”, or fix the value with the word “parameter” above it`;
     const entry = readEntry({ ...view, ...(limitsFrom && { limitsFrom }) }, text, this.notebook.units);
     if (entry.ok) this.#write(entry.value);
     else this.draft = { text, message: entry.message };

@@ -60,6 +60,8 @@ export function emptyNotebook(random: () => number, units: UnitSystem = 'SI'): N
         quantity: 'airborne',
         overlays: [],
       },
+      { kind: 'ratings', id: 'ratings', folded: false, title: 'Ratings', stack: 'floor' },
+      { kind: 'paths', id: 'paths', folded: false, title: 'Paths', stack: 'floor', sound: 'airborne' },
     ],
     scenarios: [{ id: base, name: 'As built', mark: 0, parent: null, changes: {} }],
     shown: [base],

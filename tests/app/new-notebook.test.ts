@@ -25,6 +25,11 @@ test.each(['SI', 'inch-pound'] as const)('a new notebook in %s is sound and begi
   expect(shown).toEqual(units === 'SI' ? ['120 mm', '4 m'] : ['5 in', '13 ft']);
 });
 
+test('a new notebook shows its ratings and the paths of the sound from the start', () => {
+  const kinds = emptyNotebook(random).cells.map((cell) => cell.kind);
+  expect(kinds).toEqual(['parameters', 'stack', 'curves', 'ratings', 'paths']);
+});
+
 test('a new notebook that nobody touched begins anew in the units that are chosen, and back', () => {
   const fresh = emptyNotebook(random);
   const inches = inUnits(fresh, 'inch-pound');

@@ -204,7 +204,7 @@ describe('a field', () => {
     const mounted = await mountOpen();
     const refused = await type(mounted, ['layers', 0, 'sheets', 0, 'thickness_m'], '150 mm');
     expect(refused.shadowRoot!.querySelector('.error')!.textContent).toBe(
-      'deck sheet 1 thickness must be at most 100 mm (range of the parameter “slab thickness”), got 150 mm.',
+      'deck sheet 1 thickness must be at most 100 mm (range of the parameter “slab thickness”: widen it with “Arrange parameters”, or fix the value with the word “parameter” above it), got 150 mm.',
     );
   });
 

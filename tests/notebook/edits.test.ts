@@ -7,6 +7,7 @@ import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack } from '#src/notebook/edits/edit-stacks.ts';
+import { fixField } from '#src/notebook/edits/fix-field.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -316,6 +317,19 @@ describe('setting a field of a stack', () => {
   test('unlinking keeps the value of the active scenario', () => {
     const next = makeLiteral(notebook, 'floor', ['layers', 0, 'sheets', 0, 'thickness_m']);
     expect(resolveStack(next, 'existing', 'floor').layers[0]).toMatchObject({ sheets: [{ thickness_m: 0.076 }, {}] });
+  });
+
+  test('fixing the last field of a parameter takes the parameter out, in every scenario and cell', () => {
+    const thickness = ['layers', 0, 'sheets', 0, 'thickness_m'];
+    const fixed = fixField(notebook, 'floor', thickness);
+    expect(fixed.parameters.map((p) => p.key)).not.toContain('slab');
+    expect(fixed.scenarios.some(({ changes }) => 'slab' in changes)).toBe(false);
+    expect(notebookProblems(fixed)).toEqual([]);
+    expect(resolveStack(fixed, 'existing', 'floor')).toEqual(
+      resolveStack(makeLiteral(notebook, 'floor', thickness), 'existing', 'floor'),
+    );
+    const twice = linkField(notebook, 'floor', PLYWOOD, 'slab');
+    expect(fixField(twice, 'floor', thickness).parameters).toEqual(twice.parameters);
   });
 
   test('a field links only to a parameter that fits', () => {

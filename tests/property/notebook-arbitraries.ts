@@ -10,6 +10,7 @@ import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/noteb
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack, renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { addWall, removeWall, updateWall } from '#src/notebook/edits/edit-walls.ts';
+import { fixField } from '#src/notebook/edits/fix-field.ts';
 import { foldCell } from '#src/notebook/edits/fold-cell.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -166,6 +167,7 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
   clearStackField: withFieldOf('any', (n, stack, path) => clearStackField(n, stack.id, path)),
   makeParameter: withFieldOf('literal', (n, stack, path) => makeParameter(n, stack.id, path)),
   makeLiteral: withFieldOf('linked', (n, stack, path) => makeLiteral(n, stack.id, path)),
+  fixField: withFieldOf('linked', (n, stack, path) => fixField(n, stack.id, path)),
   linkField: withFieldOf('any', (n, stack, path, pick) => linkField(n, stack.id, path, pick.of(n.parameters).key)),
   insertLeaf: (n, pick) => {
     const stack = pick.of(n.stacks);
