@@ -3,7 +3,7 @@ import type { Prediction, Ratings } from '#src/acoustics/prediction.ts';
 import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import { signedQuantity, wholeNumber } from '../shared/number-words.ts';
+import { massText, signedMass, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 
 export interface RatingRow {
   readonly key: string;
@@ -117,11 +117,11 @@ export const RATING_ROWS: readonly RatingRow[] = [
     key: 'surface-mass',
     group: 'Build-up',
     label: 'Mass per area',
-    about: 'everything above each other; added mass is load for a structural engineer',
+    about: 'leaves, covering, fill and joists of the floor; added mass is load for a structural engineer',
     better: 'neither',
     number: (p) => p.surfaceMass_kg_m2,
-    show: (p, units) => formatQuantity(p.surfaceMass_kg_m2, 'surface-mass', units),
-    showDifference: (difference, units) => signedQuantity(difference, 'surface-mass', units),
+    show: (p, units) => massText(p.surfaceMass_kg_m2, units),
+    showDifference: signedMass,
   },
   {
     key: 'height',

@@ -24,6 +24,7 @@ import './laid-part.ts';
 import { RATING_ROWS, type RatingRow, rowWords } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
 import { ratingsStyles } from './ratings-styles.ts';
+import { spreadNote } from './spread-note.ts';
 
 interface Column {
   readonly scenario: Scenario;
@@ -76,9 +77,10 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         </table>
       </div>
       <p class="note">
-        Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
+        Mass counts leaves, covering, fill and the floor's joists. Added mass is load that the floor must carry for good: a structural engineer decides, and wet concrete weighs
         more. ${ownJoistsCaution(notebook, cell.stack)}
       </p>
+      <p class="note">${spreadNote(countsWalls(notebook, 'airborne', cell.floorAlone ?? false))}</p>
       ${outsideCheckedNote(notebook, cell.stack)} ${this.#story()} ${this.#failures(columns)}
       <laid-part .notebook=${notebook} .cell=${cell} .results=${this.results}></laid-part>
       <field-part .notebook=${notebook} .cell=${cell} .results=${this.results}></field-part>`;

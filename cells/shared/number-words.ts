@@ -1,6 +1,6 @@
 /** Numbers and differences as people read them. */
 import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
-import { formatQuantity, NO_VALUE } from '#src/quantities/format-quantity.ts';
+import { displayValue, formatQuantity, NO_VALUE, unitOf } from '#src/quantities/format-quantity.ts';
 
 /** With a true minus; NaN is a dash. */
 export function wholeNumber(value: number): string {
@@ -12,6 +12,24 @@ export function signed(value: number): string {
   if (Number.isNaN(value)) return NO_VALUE;
   const rounded = Math.round(value);
   return rounded === 0 ? '±0' : `${rounded > 0 ? '+' : ''}${wholeNumber(rounded)}`;
+}
+
+/**
+ * A mass per area with one decimal, so that masses and what they differ by can be read under each other; what would be 0 by
+ * it and is not, and what is large, with digits of its own.
+ */
+export function massText(value_kg_m2: number, units: UnitSystem): string {
+  const shown = displayValue(value_kg_m2, 'surface-mass', units);
+  const isPlain = value_kg_m2 === 0 || (Math.abs(shown) >= 0.05 && Math.abs(shown) < 1e6);
+  if (!isPlain) return formatQuantity(value_kg_m2, 'surface-mass', units);
+  return `${shown.toFixed(1).replace('-', '−')} ${unitOf('surface-mass', units)}`;
+}
+
+/** A difference of masses per area, with sign. */
+export function signedMass(difference_kg_m2: number, units: UnitSystem): string {
+  // Masses that differ by rounding only differ by nothing.
+  if (Math.abs(difference_kg_m2) < 1e-6) return `±${massText(0, units)}`;
+  return `${difference_kg_m2 > 0 ? '+' : ''}${massText(difference_kg_m2, units)}`;
 }
 
 /** A difference with sign and unit: "+66.9 kg/m²"; "±0 mm" for what rounds to nothing. */

@@ -86,6 +86,15 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         left: 0;
         background-color: var(--paper);
       }
+      .narrow {
+        display: none;
+      }
+      @media screen and (max-width: 30rem) {
+        .narrow {
+          display: block;
+          margin: var(--space-1) 0 0;
+        }
+      }
       @media (max-width: 30rem) {
         .totals {
           font-size: var(--size-small);

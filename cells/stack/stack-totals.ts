@@ -1,5 +1,6 @@
 /** Mass, height and what they add to the reference scenario, as a table with its cautions. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { massText } from '#cells/shared/number-words.ts';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
@@ -18,7 +19,7 @@ export interface TotalsOptions {
 }
 
 export function stackTotals({ columns, reference, referenceId, units, caution }: TotalsOptions): TemplateResult {
-  const mass = (value: number) => formatQuantity(value, 'surface-mass', units);
+  const mass = (value: number) => massText(value, units);
   const height = (value: number) => formatQuantity(value, 'length', units);
   return html`
     <div class="scroll totals" tabindex="0" role="region" aria-label="Mass and height" ${fadeWhereMore()}>
@@ -67,8 +68,9 @@ export function stackTotals({ columns, reference, referenceId, units, caution }:
         </tbody>
       </table>
     </div>
+    <p class="note narrow screen-only">The table scrolls sideways.</p>
     <p class="caution">
-      “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone,
+      “Mass” counts leaves, covering, fill and the floor's joists. “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone,
       even if it is still to be built. Added mass is load that the joists must carry for good: a structural engineer
       must check it before anything is built. ${caution === undefined ? '' : `${caution} `}Wet concrete weighs more than dry, and joists creep: under a lasting
       load they go on bending for years. Fire rating and fire stopping follow local codes. Before anyone cuts into a

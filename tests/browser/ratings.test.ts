@@ -3,6 +3,7 @@ import { page, userEvent } from 'vitest/browser';
 import '#cells/ratings/ratings-cell.ts';
 import type { ResultsView } from '#cells/contract.ts';
 import { RATING_ROWS, rowWords } from '#cells/ratings/rating-rows.ts';
+import { RATING_ERRORS } from '#src/acoustics/model-residuals.ts';
 import { setActive } from '#src/notebook/edits/set-active.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import type { Layer, Notebook } from '#src/notebook/types.ts';
@@ -97,6 +98,17 @@ test('rows are called what they are: with the walls in them, or of the floor alo
   expect(labels()).toEqual([...withWalls, 'L′n,w (CI)', 'L′n,w + CI,50–2500']);
   await page.getByRole('radio', { name: 'floor alone' }).click();
   await expect.poll(labels).toEqual([...alone, 'Ln,w + CI,50–2500']);
+});
+
+test('how far such numbers were off is said with them, from the errors that the accuracy table is made of', async () => {
+  await mountRatings();
+  const { STC, IIC } = RATING_ERRORS;
+  const note = page.getByText('Expect a spread', { exact: false });
+  await expect.element(note).toHaveTextContent(`STC by ${STC.meanAbsolute} on average and ${STC.worst} at worst`);
+  await expect.element(note).toHaveTextContent(`IIC by ${IIC.meanAbsolute} and ${IIC.worst} (${IIC.rows})`);
+  await expect.element(note).toHaveTextContent('how far the walls are off comes on top.');
+  await page.getByRole('radio', { name: 'floor alone' }).click();
+  await expect.element(note).not.toHaveTextContent('walls are off');
 });
 
 test('without anything around there is no choice, and a building is said to be worse', async () => {

@@ -128,6 +128,18 @@ describe('masses', () => {
     for (const word of ['structural engineer', 'Wet concrete', 'creep', 'Local codes']) expect(caution).toContain(word);
   });
 
+  test('say what they count, and on a narrow page that the table scrolls', async () => {
+    await page.viewport(360, 800);
+    const { element } = await mount();
+    expect(element.shadowRoot!.querySelector('.caution')!.textContent).toMatch(
+      /“Mass” counts leaves, covering, fill and the floor's joists\./,
+    );
+    const note = page.getByText('The table scrolls sideways.');
+    await expect.element(note).toBeVisible();
+    await page.viewport(1000, 800);
+    await expect.element(note).not.toBeVisible();
+  });
+
   test('leave out the joists that a ceiling has of its own, which is said beside the caution of that floor alone', async () => {
     const own = 'A ceiling on joists of its own weighs on the walls, not on the floor above it';
     const said = (element: HTMLElement) => element.shadowRoot!.querySelector('.caution')!.textContent!;
