@@ -41,15 +41,16 @@ export class ReverberantField implements Integrand {
   }
 
   /**
-   * Power per m² radiated below through all supports, incoherently, for a mean square velocity of 1 (m/s)² of the field, W/m².
+   * Power per m² radiated below through all supports, incoherently, for a mean square velocity of 1 (m/s)² of the field in
+   * leaf `leaf`, W/m².
    * @param faster What a lower leaf is given reaches the last one as these waves do, of more than two leaves summed.
    */
-  throughSupports(waves: FastWaves, faster: FastSums): number {
+  throughSupports(waves: FastWaves, faster: FastSums, leaf = 0): number {
     let power = 0;
-    for (let i = 0; i < this.#model.interlayers.length; i++) {
+    for (let i = leaf; i < this.#model.interlayers.length; i++) {
       const supportPower = waves.supportPower[i]!;
       if (supportPower === 0) continue;
-      const above = this.#motion[i]! / this.#motion[0]!;
+      const above = this.#motion[i]! / this.#motion[leaf]!;
       power += above * waves.reverberantCoupling[i]! * supportPower * waves.goesOn(faster, i + 1);
     }
     return power;

@@ -35,7 +35,7 @@ export class SlowPeaks {
     const { fourth, facesPerBending, joined } = waves.free;
     const { states, struckExtraLoss } = waves.line;
     const perFace_Nm = loadPerFace_Nm(f_Hz, this.#model.air);
-    let loss = states[0]!.lossFactor + struckExtraLoss;
+    let loss = states[0]!.lossFactor + struckExtraLoss[0]!;
     for (let i = 1; i < states.length; i++) loss = Math.min(loss, states[i]!.lossFactor);
     for (let i = 0; i < fourth.length; i++) {
       const load = perFace_Nm * facesPerBending[i]!;

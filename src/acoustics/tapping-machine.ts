@@ -25,12 +25,14 @@ const HALF_BAND = 0.115;
  * @param mobility_m_Ns Point mobility Y0 of the floor, real.
  * @param contactStiffness_N_m κ_c; Infinity for bare concrete.
  * @param contactLossFactor η_c of that spring at ω0, as a viscous damper: δ grows by η_c ω0/2.
+ * @param reboundMobility_m_Ns Y0 at ω0, which tells whether the hammer comes back; absent: as at `f_Hz`.
  */
 export function tappingForce2_N2_Hz(
   f_Hz: number,
   mobility_m_Ns: number,
   contactStiffness_N_m: number,
   contactLossFactor = 0,
+  reboundMobility_m_Ns = mobility_m_Ns,
 ): number {
   const { hammerMass_kg: mass, blowVelocity_m_s, blowRate_Hz } = TAPPING_MACHINE;
   const omega = 2 * Math.PI * f_Hz;
@@ -39,7 +41,7 @@ export function tappingForce2_N2_Hz(
   const resistance = omega * mass * mobility_m_Ns + (damper * omega) / omega0;
   const real = 1 - (omega / omega0) ** 2;
   let rebound = 1;
-  const delta = (contactStiffness_N_m * mobility_m_Ns + damper * omega0) / 2;
+  const delta = (contactStiffness_N_m * reboundMobility_m_Ns + damper * omega0) / 2;
   if (delta < omega0) {
     const damped = Math.sqrt(omega0 * omega0 - delta * delta);
     const decay = Math.exp((-Math.PI * delta) / damped);

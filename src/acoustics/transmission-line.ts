@@ -6,6 +6,7 @@ import type { CavityModel, FloorModel } from './floor-model.ts';
 import { FLUID_NUMBERS, prepareFluidLayer } from './fluid-layer.ts';
 import { fluidStack } from './fluid-stack.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
+import { drainsWhenStruck, struckExtraLoss } from './struck-extra-loss.ts';
 
 /**
  * Transfer matrices of the whole floor, marched as one vector (p, v) from the lower room up.
@@ -32,8 +33,8 @@ export class TransmissionLine {
   readonly states: PlateState[];
   /** Bending stiffness of each leaf in the direction of the wave, N·m. */
   readonly bending_Nm: Float64Array;
-  /** Loss factor that the uppermost leaf gains while it is struck. */
-  readonly struckExtraLoss: number;
+  /** Loss factor that each leaf gains while the floor is struck, at the prepared frequency. */
+  readonly struckExtraLoss: Float64Array;
   /** Whether airborne sound and hammers meet the same floor: no supports and no extra loss. */
   readonly alike: boolean;
   /** Supports of each interlayer at the prepared frequency. */
@@ -44,6 +45,7 @@ export class TransmissionLine {
   // Per leaf: Z = bendRe s⁴ + j (mass + bendIm s⁴).
   readonly #mass: Float64Array;
   readonly #bendRe: Float64Array;
+  readonly #struckBendRe: Float64Array;
   readonly #bendIm: Float64Array;
   // Per interlayer.
   readonly #isMat: Uint8Array;
@@ -67,9 +69,10 @@ export class TransmissionLine {
     this.force2 = new Float64Array(n);
     this.states = model.plates.map(() => ({ bending_Nm: 0, lossFactor: 0 }));
     this.bending_Nm = new Float64Array(n);
-    this.struckExtraLoss = model.plates[0]!.struckExtraLoss;
+    this.struckExtraLoss = new Float64Array(n);
     this.#mass = new Float64Array(n);
     this.#bendRe = new Float64Array(n);
+    this.#struckBendRe = new Float64Array(n);
     this.#bendIm = new Float64Array(n);
     this.#velocityRe = new Float64Array(n);
     this.#velocityIm = new Float64Array(n);
@@ -93,7 +96,7 @@ export class TransmissionLine {
         ? { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 }
         : undefined,
     );
-    this.alike = this.struckExtraLoss === 0 && this.chains.every((chain) => chain === undefined);
+    this.alike = !drainsWhenStruck(model) && this.chains.every((chain) => chain === undefined);
   }
 
   /**
@@ -107,6 +110,7 @@ export class TransmissionLine {
     this.#numbers[AT.z0] = air.density_kg_m3 * c;
     const k02 = (omega / c) * (omega / c);
     this.#numbers[AT.k02] = k02;
+    struckExtraLoss(this.#model, f_Hz, this.struckExtraLoss);
     for (let i = 0; i < this.#leaves; i++) {
       const plate = plates[i]!;
       const { bending_Nm, lossFactor } = plateAt(plate, f_Hz, this.states[i]!);
@@ -118,7 +122,7 @@ export class TransmissionLine {
       this.bending_Nm[i] = bending_Nm * turned;
       this.#mass[i] = mass;
       this.#bendRe[i] = bend * lossFactor;
-      if (i === 0) this.#numbers[AT.struckBendRe] = bend * (lossFactor + this.struckExtraLoss);
+      this.#struckBendRe[i] = bend * (lossFactor + this.struckExtraLoss[i]!);
       this.#bendIm[i] = -bend;
     }
     for (let i = 0; i < interlayers.length; i++) {
@@ -192,7 +196,7 @@ export class TransmissionLine {
     const z0 = numbers[AT.z0]!;
     const s4 = numbers[AT.s4]!;
     const u = numbers[AT.u]!;
-    const struckBendRe = numbers[AT.struckBendRe]!;
+    const bendRe = airborne ? this.#bendRe : this.#struckBendRe;
     const evanescent = this.#evanescent;
     const last = this.#leaves - 1;
     const velocityRe = this.#velocityRe;
@@ -216,7 +220,7 @@ export class TransmissionLine {
       }
       velocityRe[i] = vRe;
       velocityIm[i] = vIm;
-      const zRe = (i > 0 || airborne ? this.#bendRe[i]! : struckBendRe) * s4;
+      const zRe = bendRe[i]! * s4;
       const zIm = this.#mass[i]! + this.#bendIm[i]! * s4;
       pRe += zRe * vRe - zIm * vIm;
       pIm += zRe * vIm + zIm * vRe;
@@ -299,8 +303,8 @@ export class TransmissionLine {
  * Where a line keeps its numbers, u and s⁴ of the wave at hand among them. March reads them tens of thousands of times in one
  * prediction: from fields of their own, each reading puts a number on the heap, and predictions take 5 to 10 % longer (measured).
  */
-const AT = { z0: 0, s4: 1, u: 2, struckBendRe: 3, k02: 4 };
-const NUMBERS = 5;
+const AT = { z0: 0, s4: 1, u: 2, k02: 3 };
+const NUMBERS = 4;
 
 /** Larger pressures are scaled down, and velocities with them. */
 const LARGE = 1e60;
