@@ -26,6 +26,7 @@ const USUAL = ' (usual)';
 const ABSENT = 'not in it';
 const KINDS: Readonly<Record<Layer['kind'], string>> = { leaf: 'leaf', mat: 'mat', cavity: 'cavity' };
 /** What a cavity does not read without joists, or without a fill. */
+const NAMING: ReadonlySet<unknown> = new Set(['material', 'fill']);
 const OF_JOISTS: ReadonlySet<unknown> = new Set(['joistWidth_m', 'joistSpacing_m']);
 
 /** The floor's size and covering, its layers from the upper room down, and its gaps. */
@@ -87,7 +88,7 @@ function rowLabel(stack: Stack, path: FieldPath): string {
 }
 
 function textOf(notebook: Notebook, stack: Stack, path: FieldPath, values: Values): string {
-  if (isUnread(stack, path, values)) return path.at(-1) === 'material' ? ABSENT : NO_VALUE;
+  if (isUnread(stack, path, values)) return NAMING.has(path.at(-1)) ? ABSENT : NO_VALUE;
   const spec = fieldSpec(stack, path);
   const field = getField(stack, path);
   if (field !== undefined) return literalText(notebook, spec, fieldValue<ParameterValue>(field, values));
@@ -101,13 +102,21 @@ function literalText(notebook: Notebook, spec: FieldSpec, value: ParameterValue)
     : (spec.choices(notebook).find((choice) => choice.value === value)?.label ?? String(value));
 }
 
-/** A sheet that is absent has no material, a cavity without joists no spacing of them, one without fill no thickness of it. */
+/**
+ * A sheet or further fill that is absent has no material, a cavity without joists no spacing of them, one without fill no
+ * thickness of it.
+ */
 function isUnread(stack: Stack, path: FieldPath, values: Values): boolean {
   const layer = path[0] === 'layers' ? stack.layers[path[1] as number] : undefined;
   const name = path.at(-1);
   if (layer?.kind === 'leaf' && path.length === 5)
     return fieldValue(layer.sheets[path[3] as number]!.thickness_m, values) === 0;
   if (layer?.kind !== 'cavity') return false;
+  if (path.length === 5) {
+    const { fill, fillThickness_m } = layer.fillsAbove![path[3] as number]!;
+    if (fieldValue(fillThickness_m, values) === 0) return true;
+    return name === 'fillThickness_m' && fieldValue(fill, values) === NONE;
+  }
   return (
     (OF_JOISTS.has(name) && fieldValue(layer.joists, values) === 'none') ||
     (name === 'fillThickness_m' && fieldValue(layer.fill, values) === NONE)

@@ -1,6 +1,6 @@
 /** The materials of a floor in some scenarios, with every number the engine reads of them and where it comes from. */
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from '#src/notebook/material-lookup.ts';
-import type { Notebook, Stack } from '#src/notebook/types.ts';
+import type { CavityLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind } from '#src/quantities/kinds.ts';
@@ -41,7 +41,7 @@ export function materialsRecord(
     add('covering', fieldValue(stack.covering, values));
     for (const layer of stack.layers) {
       if (layer.kind === 'leaf') for (const key of sheetKeys(layer.sheets, values)) add('material', key);
-      else if (layer.kind === 'cavity') add('fill', fieldValue(layer.fill, values));
+      else if (layer.kind === 'cavity') for (const key of fillKeys(layer, values)) add('fill', key);
     }
   }
   return [...found.values(), ...knownMats(stack)];
@@ -49,6 +49,12 @@ export function materialsRecord(
 
 function sheetKeys(sheets: Extract<Stack['layers'][number], { kind: 'leaf' }>['sheets'], values: Values) {
   return sheets.filter((s) => fieldValue(s.thickness_m, values) > 0).map((s) => fieldValue(s.material, values));
+}
+
+/** The first fill is told whatever its thickness, those on it where they are there. */
+function fillKeys({ fill, fillsAbove = [] }: CavityLayer, values: Values) {
+  const above = fillsAbove.filter((f) => fieldValue(f.fillThickness_m, values) > 0);
+  return [fill, ...above.map((f) => f.fill)].map((key) => fieldValue(key, values));
 }
 
 function lookedUp(notebook: Notebook, field: 'material' | 'fill' | 'covering', key: string) {

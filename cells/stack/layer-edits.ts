@@ -1,6 +1,7 @@
-/** Edits of whole layers and sheets that the layer list offers, as pure functions with their words for undo. */
+/** Edits of whole layers, sheets and fills that the layer list offers, as pure functions with their words for undo. */
 import { NotebookEdit } from '#cells/contract.ts';
 import type { MatProduct } from '#src/acoustics/materials.ts';
+import { addFill, removeFill } from '#src/notebook/edits/edit-fills.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack } from '#src/notebook/edits/edit-stacks.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -17,8 +18,8 @@ import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
-import type { Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
-import { BOARD, newCavity, newCeiling, newDeck, newMat, newSlab } from './new-layers.ts';
+import type { CavityLayer, Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import { BOARD, newCavity, newCeiling, newDeck, newFill, newMat, newSlab } from './new-layers.ts';
 import type { Reach } from './reach.ts';
 
 /** The stack that is worked in, and whether what is done to it is meant for the active scenario or for every one. */
@@ -167,4 +168,18 @@ export function removeSheetEdit(where: Where, leaf: LeafLayer, at: number): Note
 
 export function moveSheetEdit(stackId: string, leaf: LeafLayer, from: number, to: number): NotebookEdit {
   return new NotebookEdit(`move a sheet of ${leaf.name}`, (n) => moveSheet(n, stackId, leaf.id, from, to));
+}
+
+/** On top of the fills that the cavity has. */
+export function addFillEdit(where: Where, { id, name, fillsAbove = [] }: CavityLayer): NotebookEdit {
+  const { notebook, stackId } = where;
+  const parts = [{ layer: id, fillAbove: fillsAbove.length }];
+  return inReach(`add a fill to ${name}`, where, parts, (n) => addFill(n, stackId, id, newFill(notebook.units)));
+}
+
+/** `at` counts those that lie on the first. */
+export function removeFillEdit(where: Where, { id, name }: CavityLayer, at: number): NotebookEdit {
+  const { stackId } = where;
+  const parts = [{ layer: id, fillAbove: at }];
+  return outOfReach(`remove a fill of ${name}`, where, parts, (n) => removeFill(n, stackId, id, at));
 }

@@ -10,21 +10,23 @@ import { DECLARED_UNDER_kg_m2 } from '#src/acoustics/mat-under-load.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
+import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import { OPTIONAL_CAVITY_FIELDS } from '#src/notebook/optional-cavity-fields.ts';
 import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldsOfSupport } from '#src/notebook/usual-support.ts';
-import { fieldValue, valuesOf } from '#src/notebook/values.ts';
+import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
+import { fillCutOff } from './fill-cut-off.ts';
 import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
-import { addMenu, interlayerMenu, matMenu, stackMenu } from './layer-menus.ts';
-import { layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
+import { addMenu, interlayerMenu, matMenu, nextFill, stackMenu } from './layer-menus.ts';
+import { fillRemoval, layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
 import { knownMat } from './material-source.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
 import { hasReach, type Reach, reachChoice, usualReach } from './reach.ts';
-import { rowActions } from './row-actions.ts';
+import { removalAction, rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
 import './stack-field.ts';
@@ -132,18 +134,27 @@ export class LayerList extends LitElement {
     const to = (place: number) =>
       stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
     const partner = layer.kind === 'leaf' ? 'leaf' : 'layer between leaves';
-    const menu =
-      layer.kind === 'leaf'
-        ? html`<pop-menu
-            class="add"
-            .label=${`Add at ${name}`}
-            .head=${this.#reachChoice('What is added stands', this.#reach)}
-            .items=${addMenu(where, layer, this.#add)}
-            >${icon('add')} Add</pop-menu
-          >`
-        : html`<pop-menu .label=${`More for ${name}`} .items=${interlayerMenu(where, layer, this.#send)}
-            >${icon('more')}</pop-menu
-          >`;
+    const adds = layer.kind === 'leaf' || nextFill(layer) !== undefined;
+    const menu = html`
+      ${
+        adds
+          ? html`<pop-menu
+              class="add"
+              .label=${`Add at ${name}`}
+              .head=${this.#reachChoice('What is added stands', this.#reach)}
+              .items=${addMenu(where, layer, this.#add)}
+              >${icon('add')} Add</pop-menu
+            >`
+          : nothing
+      }
+      ${
+        layer.kind === 'leaf'
+          ? nothing
+          : html`<pop-menu .label=${`More for ${name}`} .items=${interlayerMenu(where, layer, this.#send)}
+              >${icon('more')}</pop-menu
+            >`
+      }
+    `;
     const removal = stack.layers.length > 1 ? layerRemoval(this.#removalFrom, layer) : undefined;
     return html`
       <div class="head">
@@ -294,6 +305,7 @@ export class LayerList extends LitElement {
           ['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m', 'support', 'fill', 'fillThickness_m'].map(at),
         )}
       </div>
+      ${this.#renderFillsAbove(cavity, index, values)}
       <details>
         <summary>More about the support</summary>
         <div class="fields">
@@ -312,6 +324,29 @@ export class LayerList extends LitElement {
           }
         </p>
       </details>
+    `;
+  }
+
+  #renderFillsAbove(cavity: CavityLayer, index: number, values: Values) {
+    const { fillsAbove = [], name } = cavity;
+    if (fillsAbove.length === 0) return nothing;
+    const at = (k: number, field: string) => ['layers', index, 'fillsAbove', k, field];
+    return html`
+      <ul aria-label="Fills of ${name} on the first, from the lower one up">
+        ${fillsAbove.map((_, k) => {
+          const row = `${FILLS_ABOVE_FIELDS[k]!.fill.label} of ${name}`;
+          return html`<li class="sheet">
+            <div class="fields">
+              ${this.#field(at(k, 'fill'))}
+              ${this.#field(at(k, 'fillThickness_m'), fillCutOff(this.notebook, cavity, k, values))}
+            </div>
+            <div class="actions" role="group" aria-label="Actions for ${row}">
+              ${removalAction(row, fillRemoval(this.#removalFrom, cavity, k))}
+            </div>
+          </li>`;
+        })}
+      </ul>
+      <p class="note">The first fill lies on the leaf below, every further one on the one before.</p>
     `;
   }
 

@@ -3,10 +3,12 @@ import type { NotebookEdit } from '#cells/contract.ts';
 import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
+import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
 import { findStack } from '#src/notebook/find.ts';
-import type { Interlayer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import type { Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import {
   addCeilingBelow,
+  addFillEdit,
   addFloatingSlab,
   addLeafBelowOnMat,
   addSheetEdit,
@@ -34,12 +36,15 @@ export function interlayerMenu({ notebook, stackId }: Where, layer: Interlayer, 
   return [{ label: `${what}${reach}${loss}`, choose: () => send(turnInterlayer(notebook, stackId, layer)) }];
 }
 
-/** What can be added at a leaf. `send` hears too which field says of what the new part is made. */
-export function addMenu(
-  where: Where,
-  layer: LeafLayer,
-  send: (edit: NotebookEdit, material: FieldPath) => void,
-): readonly MenuItem[] {
+/** Hears too which field says of what the new part is made. */
+type SendAdded = (edit: NotebookEdit, material: FieldPath) => void;
+
+/** What can be added at a layer. */
+export function addMenu(where: Where, layer: Layer, send: SendAdded): readonly MenuItem[] {
+  return layer.kind === 'leaf' ? leafMenu(where, layer, send) : fillMenu(where, layer, send);
+}
+
+function leafMenu(where: Where, layer: LeafLayer, send: SendAdded): readonly MenuItem[] {
   const index = findStack(where.notebook, where.stackId).layers.indexOf(layer);
   const leaf = index / 2;
   const { length } = layer.sheets;
@@ -62,6 +67,19 @@ export function addMenu(
       choose: () => send(addLeafBelowOnMat(where, leaf), material(index + 2, 0)),
     },
   ];
+}
+
+function fillMenu(where: Where, layer: Interlayer, send: SendAdded): readonly MenuItem[] {
+  const fill = nextFill(layer);
+  if (layer.kind !== 'cavity' || fill === undefined) return [];
+  const index = findStack(where.notebook, where.stackId).layers.indexOf(layer);
+  const material = ['layers', index, 'fillsAbove', layer.fillsAbove?.length ?? 0, 'fill'];
+  return [{ label: `Add a ${fill} on top of the fill`, choose: () => send(addFillEdit(where, layer), material) }];
+}
+
+/** "second fill"; undefined where nothing takes another. */
+export function nextFill(layer: Interlayer): string | undefined {
+  return layer.kind === 'cavity' ? FILLS_ABOVE_FIELDS[layer.fillsAbove?.length ?? 0]?.fill.label : undefined;
 }
 
 export function matMenu(stackId: string, index: number, send: Send): readonly MenuItem[] {

@@ -1,10 +1,11 @@
-/** How layers and sheets are removed: what is said and asked before, and from where they then go. */
+/** How layers, sheets and fills are removed: what is said and asked before, and from where they then go. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { NotebookEdit } from '#cells/contract.ts';
+import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
 import { findStack } from '#src/notebook/find.ts';
-import type { Layer, LeafLayer, Stack } from '#src/notebook/types.ts';
+import type { CavityLayer, Layer, LeafLayer, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
-import { removeLayerEdit, removeSheetEdit, type Where } from './layer-edits.ts';
+import { removeFillEdit, removeLayerEdit, removeSheetEdit, type Where } from './layer-edits.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
 import type { Reach } from './reach.ts';
 import type { Removal } from './row-actions.ts';
@@ -46,6 +47,21 @@ export function sheetRemoval(from: RemovalFrom, leaf: LeafLayer, sheet: number):
     isElsewhere: notebook.scenarios.some(({ id }) => id !== active && isThere(id)),
     goesToo: (reach) => whatGoes(notebook, stack, { layer: leaf.id, sheet }, reach),
     remove: (reach) => send(removeSheetEdit({ ...where, reach }, leaf, sheet)),
+  });
+}
+
+/** `fill` counts those that lie on the first, which is always there to be chosen. */
+export function fillRemoval(from: RemovalFrom, cavity: CavityLayer, fill: number): Removal {
+  const { where, send } = from;
+  const { notebook } = where;
+  const { fillThickness_m } = cavity.fillsAbove![fill]!;
+  const isThere = (id: string) => fieldValue(fillThickness_m, valuesOf(notebook, id)) > 0;
+  return removal(from, {
+    name: `${FILLS_ABOVE_FIELDS[fill]!.fill.label} of ${cavity.name}`,
+    mayGoHere: isThere(notebook.active),
+    isElsewhere: notebook.scenarios.some(({ id }) => id !== notebook.active && isThere(id)),
+    goesToo: () => [],
+    remove: (reach) => send(removeFillEdit({ ...where, reach }, cavity, fill)),
   });
 }
 

@@ -1,5 +1,5 @@
 /** What a layer holds when it is new. */
-import type { CavityLayer, LeafLayer, MatLayer, SheetField, UnitSystem } from '#src/notebook/types.ts';
+import type { CavityLayer, FillField, LeafLayer, MatLayer, SheetField, UnitSystem } from '#src/notebook/types.ts';
 
 /**
  * Sizes of the trade: round ones in inches, in millimetres as they are sold there (OSB of 18.3 mm is what is called
@@ -53,6 +53,11 @@ export function newCavity(id: string, units: UnitSystem): CavityLayer {
     fill: 'glass-fibre',
     fillThickness_m: fill_m,
   };
+}
+
+/** Of the other fibre than a new cavity has: two of one kind would be one. */
+export function newFill(units: UnitSystem): FillField {
+  return { fill: 'mineral-wool', fillThickness_m: SIZES[units].fill_m };
 }
 
 function newLeaf(id: string, name: string, sheet: SheetField): LeafLayer {

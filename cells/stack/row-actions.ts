@@ -28,15 +28,17 @@ export function rowActions({ name, onUp, onDown, movedIn, menu, removal }: RowAc
     <div class="actions" role="group" aria-label="Actions for ${name}">
       ${action('Move', 'up', name, onUp, ` up${movedIn}`)} ${action('Move', 'down', name, onDown, ` down${movedIn}`)}
       ${menu ?? nothing}
-      ${
-        removal?.asksFirst
-          ? html`<pop-menu .label=${`Remove ${name}`} .head=${removal.head} .items=${[removal.item]}
-              >${icon('remove')}</pop-menu
-            >`
-          : action('Remove', 'remove', name, removal && (() => removal.item.choose()))
-      }
+      ${removalAction(name, removal)}
     </div>
   `;
+}
+
+export function removalAction(name: string, removal: Removal | undefined): TemplateResult {
+  return removal?.asksFirst
+    ? html`<pop-menu .label=${`Remove ${name}`} .head=${removal.head} .items=${[removal.item]}
+        >${icon('remove')}</pop-menu
+      >`
+    : action('Remove', 'remove', name, removal && (() => removal.item.choose()));
 }
 
 function action(

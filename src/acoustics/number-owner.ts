@@ -1,4 +1,4 @@
-import type { Construction, Sheet } from './construction.ts';
+import type { Construction, FibreLayer, Sheet } from './construction.ts';
 import type { NumberPath } from './number-path.ts';
 
 /** What of a construction a number belongs to. */
@@ -19,7 +19,7 @@ export function numberOwner({ layers, covering }: Construction, path: NumberPath
     layer?.kind === 'leaf' && list === 'sheets'
       ? sheetName(layer.sheets, index)
       : layer?.kind === 'cavity' && list === 'fill'
-        ? layer.fill[index]?.name
+        ? fibreName(layer.fill, index)
         : undefined;
   return { layer: Number(at), part };
 }
@@ -28,4 +28,12 @@ export function numberOwner({ layers, covering }: Construction, path: NumberPath
 function sheetName(sheets: readonly Sheet[], index: number): string | undefined {
   const name = sheets[index]?.name;
   return sheets.filter((s) => s.name === name && s.thickness_m > 0).length > 1 ? `${name} (sheet ${index + 1})` : name;
+}
+
+/** Counted from the lower leaf up where several fibres are called the same. */
+function fibreName(fill: readonly FibreLayer[], index: number): string | undefined {
+  const name = fill[index]?.name;
+  return fill.filter((f) => f.name === name && f.thickness_m > 0).length > 1
+    ? `${name} (${index + 1} from below)`
+    : name;
 }

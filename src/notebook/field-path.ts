@@ -1,10 +1,18 @@
 /**
  * Where a field stands in a stack, from the stack's own object: `['length_m']`, `['layers', 2, 'depth_m']`,
- * `['layers', 0, 'sheets', 1, 'thickness_m']` or `['leaks', 0, 'width_m']`, the same steps as in the file.
+ * `['layers', 0, 'sheets', 1, 'thickness_m']`, `['layers', 1, 'fillsAbove', 0, 'fill']` or `['leaks', 0, 'width_m']`, the same
+ * steps as in the file.
  */
-import { type FieldSpec, LAYER_FIELDS, LEAK_FIELDS, SHEET_FIELDS, STACK_FIELDS } from './field-specs.ts';
+import {
+  FILLS_ABOVE_FIELDS,
+  type FieldSpec,
+  LAYER_FIELDS,
+  LEAK_FIELDS,
+  SHEET_FIELDS,
+  STACK_FIELDS,
+} from './field-specs.ts';
 import { replacedAt } from './lists.ts';
-import type { Field, Layer, LeafLayer, ParameterValue, Stack, StackLeak } from './types.ts';
+import type { Field, Layer, ParameterValue, Stack, StackLeak } from './types.ts';
 
 export type FieldPath = readonly (string | number)[];
 
@@ -53,7 +61,7 @@ export function withField(stack: Stack, path: FieldPath, field: Field<ParameterV
   const leak = leakAt(stack, path);
   if (leak) return { ...stack, leaks: replacedAt(stack.leaks!, index, withEntry(leak, name, field)) };
   const layer = layerAt(stack, path);
-  const next = path.length === 3 ? withEntry(layer, name, field) : withSheetEntry(stack, layer, path, field);
+  const next = path.length === 3 ? withEntry(layer, name, field) : withItemEntry(stack, layer, path, field);
   return { ...stack, layers: replacedAt(stack.layers, index, next) };
 }
 
@@ -68,9 +76,20 @@ export function fieldPaths(stack: Stack): readonly FieldPath[] {
 
 function layerPaths(layer: Layer): readonly FieldPath[] {
   const own = present(layer, LAYER_FIELDS[layer.kind]);
-  if (layer.kind !== 'leaf') return own;
-  const sheets = layer.sheets.flatMap((sheet, i) => present(sheet, SHEET_FIELDS).map((path) => ['sheets', i, ...path]));
-  return [...own, ...sheets];
+  switch (layer.kind) {
+    case 'leaf':
+      return [...own, ...layer.sheets.flatMap((sheet, i) => within(['sheets', i], present(sheet, SHEET_FIELDS)))];
+    case 'mat':
+      return own;
+    case 'cavity': {
+      const above = layer.fillsAbove ?? [];
+      return [...own, ...above.flatMap((fill, i) => within(['fillsAbove', i], present(fill, FILLS_ABOVE_FIELDS[i]!)))];
+    }
+  }
+}
+
+function within(place: FieldPath, paths: readonly FieldPath[]): readonly FieldPath[] {
+  return paths.map((path) => [...place, ...path]);
 }
 
 function present(holder: object, specs: Readonly<Record<string, FieldSpec>>): readonly FieldPath[] {
@@ -85,10 +104,10 @@ function placeOf(stack: Stack, path: FieldPath): Place {
   if (leak) return place(leak, LEAK_FIELDS[leak.kind], leak.name);
   const layer = layerAt(stack, path);
   if (path.length === 3) return place(layer, LAYER_FIELDS[layer.kind], layer.name);
-  const leaf = leafAt(stack, layer, path);
+  const item = itemAt(stack, layer, path);
   const index = path[3] as number;
-  const name = leaf.sheets.length > 1 ? `${leaf.name} sheet ${index + 1}` : leaf.name;
-  return place(leaf.sheets[index]!, SHEET_FIELDS, name);
+  if (layer.kind !== 'leaf') return place(item, FILLS_ABOVE_FIELDS[index]!, layer.name);
+  return place(item, SHEET_FIELDS, layer.sheets.length > 1 ? `${layer.name} sheet ${index + 1}` : layer.name);
 }
 
 function place(holder: object, specs: Readonly<Record<string, FieldSpec>>, name: string): Place {
@@ -105,17 +124,22 @@ function leakAt(stack: Stack, path: FieldPath): StackLeak | undefined {
   return path[0] === 'leaks' && path.length === 3 && typeof path[1] === 'number' ? stack.leaks?.[path[1]] : undefined;
 }
 
-function leafAt(stack: Stack, layer: Layer, path: FieldPath): LeafLayer {
-  const known = layer.kind === 'leaf' && path[2] === 'sheets' && typeof path[3] === 'number' && layer.sheets[path[3]];
-  if (layer.kind !== 'leaf' || !known) throw unknownField(stack, path);
-  return layer;
+/** A sheet of a leaf, or a further fill of a cavity. */
+function itemAt(stack: Stack, layer: Layer, path: FieldPath): object {
+  const [, , list, index] = path;
+  const item = typeof index === 'number' ? listOf(layer, list)?.[index] : undefined;
+  if (!item) throw unknownField(stack, path);
+  return item;
 }
 
-function withSheetEntry(stack: Stack, layer: Layer, path: FieldPath, field: Field<ParameterValue> | undefined): Layer {
-  const leaf = leafAt(stack, layer, path);
-  const index = path[3] as number;
-  const sheet = withEntry(leaf.sheets[index]!, String(path[4]), field);
-  return { ...leaf, sheets: replacedAt(leaf.sheets, index, sheet) };
+function listOf(layer: Layer, name: FieldPath[number] | undefined): readonly object[] | undefined {
+  if (layer.kind === 'leaf') return name === 'sheets' ? layer.sheets : undefined;
+  return layer.kind === 'cavity' && name === 'fillsAbove' ? layer.fillsAbove : undefined;
+}
+
+function withItemEntry(stack: Stack, layer: Layer, path: FieldPath, field: Field<ParameterValue> | undefined): Layer {
+  const item = withEntry(itemAt(stack, layer, path), String(path[4]), field);
+  return { ...layer, [String(path[2])]: replacedAt(listOf(layer, path[2])!, path[3] as number, item) } as Layer;
 }
 
 function withEntry<T extends object>(holder: T, name: string, field: Field<ParameterValue> | undefined): T {

@@ -110,6 +110,13 @@ export const MAT_FIELDS = {
   lossFactor: number('loss factor', 'ratio', [0.001, 1], [0.01, 0.5, 0.01]),
 } as const satisfies Record<string, FieldSpec>;
 
+function fillFields(name: string) {
+  return {
+    fill: material(name, (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
+    fillThickness_m: number(`${name} thickness`, 'length', [0, 5], [0, 0.4, 0.005]),
+  } as const satisfies Record<string, FieldSpec>;
+}
+
 export const CAVITY_FIELDS = {
   joists: choice('joists', JOIST_LABELS),
   depth_m: because(NOT_A_ROOM, number('depth', 'length', CAVITY_DEPTH_m, [0, 0.6, 0.005])),
@@ -123,9 +130,11 @@ export const CAVITY_FIELDS = {
   ),
   supportStiffness_N_m: optional(number('stiffness of one support', 'stiffness', [1e2, 1e10], [5e4, 2e6, 1e4])),
   hangerFrequency_Hz: optional(number('natural frequency of the hangers', 'frequency', [1, 200], [3, 20, 0.5])),
-  fill: material('fill', (notebook) => [NOTHING, ...named(fibreMaterials(notebook))]),
-  fillThickness_m: number('fill thickness', 'length', [0, 5], [0, 0.4, 0.005]),
+  ...fillFields('fill'),
 } as const satisfies Record<string, FieldSpec>;
+
+/** Of the fibres that lie on the first, from the lower one up. A cavity may have as many; our own choice, no source. */
+export const FILLS_ABOVE_FIELDS = ['second fill', 'third fill', 'fourth fill'].map(fillFields);
 
 const depth_m = number('depth', 'length', [0, 2], [0, 0.4, 0.001]);
 

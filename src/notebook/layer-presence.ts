@@ -45,6 +45,10 @@ export function absentFields(layer: Layer, index: number): readonly AbsentField[
   }
 }
 
+export function absentFillField(index: number, fillAbove: number): AbsentField {
+  return { path: ['layers', index, 'fillsAbove', fillAbove, 'fillThickness_m'], value: 0 };
+}
+
 export function absentSheetField(index: number, sheet: number): AbsentField {
   return { path: ['layers', index, 'sheets', sheet, 'thickness_m'], value: 0 };
 }

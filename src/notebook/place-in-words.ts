@@ -16,6 +16,8 @@ interface EntryWords {
   readonly one: string;
   /** The key under which it has a name of its own. */
   readonly named?: string;
+  /** Number of the first of them; absent: 1. */
+  readonly first?: number;
   /** The key under which something stands that helps to find it, where it has no name. */
   readonly known?: string;
 }
@@ -24,6 +26,7 @@ const ENTRIES: Readonly<Record<string, EntryWords>> = {
   stacks: { one: 'stack', named: 'name' },
   layers: { one: 'layer', named: 'name' },
   sheets: { one: 'sheet', known: 'material' },
+  fillsAbove: { one: 'fill', first: 2, known: 'fill' },
   leaks: { one: 'leak', named: 'name' },
   walls: { one: 'wall', named: 'name' },
   scenarios: { one: 'scenario', named: 'name' },
@@ -63,11 +66,11 @@ export function placeInWords(file: unknown, pointer: string): PlaceInWords {
 
 function entryInWords(list: string, index: string, item: RawObject): string | undefined {
   if (!Object.hasOwn(ENTRIES, list)) return undefined;
-  const { one, named, known } = ENTRIES[list]!;
+  const { one, named, first = 1, known } = ENTRIES[list]!;
   const name = textUnder(named, item);
   if (name) return `${one} “${name}”`;
   const help = textUnder(known, item);
-  return `${one} ${Number(index) + 1}${help && ` (${help})`}`;
+  return `${one} ${Number(index) + first}${help && ` (${help})`}`;
 }
 
 function textUnder(key: string | undefined, item: RawObject): string {

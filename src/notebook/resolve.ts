@@ -20,6 +20,7 @@ import { resolveFlanking } from './resolve-flanking.ts';
 import type {
   CavityLayer,
   Field,
+  FillField,
   Layer,
   LeafLayer,
   MatLayer,
@@ -117,11 +118,19 @@ function resolveMat(mat: MatLayer, values: Values): Mat {
 }
 
 function resolveCavity(notebook: Notebook, cavity: CavityLayer, values: Values): Cavity {
+  const empty = emptyCavity(cavity, values);
+  const fitting_m = fittingFills_m(cavity, cavityDepth_m(empty), values);
+  const fill = fillsOf(cavity).flatMap((field, i) => resolveFill(notebook, field.fill, fitting_m[i]!, values));
+  return { ...empty, fill };
+}
+
+/** A cavity before anything is put into it. */
+export function emptyCavity(cavity: CavityLayer, values: Values): Cavity {
   const overrides = OPTIONAL_CAVITY_FIELDS.flatMap((name) => {
     const value = optional(cavity[name], values);
     return value === undefined ? [] : [[name, value] as const];
   });
-  const empty: Cavity = {
+  return {
     kind: 'cavity',
     joists: fieldValue(cavity.joists, values),
     depth_m: fieldValue(cavity.depth_m, values),
@@ -131,15 +140,28 @@ function resolveCavity(notebook: Notebook, cavity: CavityLayer, values: Values):
     ...Object.fromEntries(overrides),
     fill: [],
   };
-  const key = fieldValue(cavity.fill, values);
-  const thickness_m = Math.min(fieldValue(cavity.fillThickness_m, values), cavityDepth_m(empty));
-  return { ...empty, fill: resolveFill(notebook, key, thickness_m) };
 }
 
-/** None, or one of thickness 0, leaves the cavity empty; a batt thicker than the cavity fills it. */
-function resolveFill(notebook: Notebook, key: string, thickness_m: number): Cavity['fill'] {
-  if (key === NONE || thickness_m === 0) return [];
-  const { name, flowResistivity_Pa_s_m2, density_kg_m3 } = fibreMaterial(notebook, key);
+/** The first fill and those that lie on it, from the lower one up. */
+function fillsOf(cavity: CavityLayer): readonly FillField[] {
+  return [cavity, ...(cavity.fillsAbove ?? [])];
+}
+
+/** How much of each fill lies in a cavity of this depth, m: what is thicker is cut off at the top, and none is 0. */
+export function fittingFills_m(cavity: CavityLayer, depth_m: number, values: Values): readonly number[] {
+  let left_m = depth_m;
+  return fillsOf(cavity).map(({ fill, fillThickness_m }) => {
+    const thickness_m = fieldValue(fill, values) === NONE ? 0 : Math.min(fieldValue(fillThickness_m, values), left_m);
+    left_m -= thickness_m;
+    // What is left of a difference of decimals is no room.
+    if (left_m < 1e-9) left_m = 0;
+    return thickness_m;
+  });
+}
+
+function resolveFill(notebook: Notebook, fill: Field<string>, thickness_m: number, values: Values): Cavity['fill'] {
+  if (thickness_m === 0) return [];
+  const { name, flowResistivity_Pa_s_m2, density_kg_m3 } = fibreMaterial(notebook, fieldValue(fill, values));
   return [{ name, thickness_m, flowResistivity_Pa_s_m2, density_kg_m3 }];
 }
 

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import {
   CAVITY_FIELDS,
   CONTACT_LABELS,
+  FILLS_ABOVE_FIELDS,
   JOIST_LABELS,
   LEAK_FIELDS,
   MAT_FIELDS,
@@ -47,6 +48,11 @@ function stackSchemaOf(may: typeof field) {
     lossFactor: quantity(MAT_FIELDS.lossFactor),
   });
 
+  const fill = {
+    fill: materialKey,
+    fillThickness_m: quantity(CAVITY_FIELDS.fillThickness_m),
+  };
+
   const cavity = closed({
     kind: v.literal('cavity'),
     id: key,
@@ -61,8 +67,8 @@ function stackSchemaOf(may: typeof field) {
     supportHeight_m: optional(CAVITY_FIELDS.supportHeight_m),
     supportStiffness_N_m: optional(CAVITY_FIELDS.supportStiffness_N_m),
     hangerFrequency_Hz: optional(CAVITY_FIELDS.hangerFrequency_Hz),
-    fill: materialKey,
-    fillThickness_m: quantity(CAVITY_FIELDS.fillThickness_m),
+    ...fill,
+    fillsAbove: v.exactOptional(listUpTo(closed(fill), FILLS_ABOVE_FIELDS.length)),
   });
 
   const slit = closed({

@@ -153,6 +153,15 @@ export interface CavityLayer {
   /** Key of a fibre material, or 'none'. */
   readonly fill: Field<string>;
   readonly fillThickness_m: Field<number>;
+  /** Fibres lying on that one, from the lower one up; absent: none. */
+  readonly fillsAbove?: readonly FillField[];
+}
+
+export interface FillField {
+  /** Key of a fibre material, or 'none'. */
+  readonly fill: Field<string>;
+  /** 0: absent. */
+  readonly fillThickness_m: Field<number>;
 }
 
 /** A material of the notebook's own. `source` says where the numbers come from. */

@@ -375,6 +375,68 @@ describe('layers', () => {
     expect(getComputedStyle(word).textDecorationLine).toBe('underline');
   });
 
+  test('a second and a third fill are added on the first, drawn, and removed again', async () => {
+    const start = oneScenario();
+    const room = setParameter(start, 'fill', 'glass-fibre');
+    const mounted = await mountOpen(room);
+    const { element, notebook } = mounted;
+    const cavity = () => notebook().stacks[0]!.layers[1]!;
+    for (const which of ['second', 'third']) {
+      await page.getByRole('button', { name: 'Add at joists' }).click();
+      await page.getByRole('button', { name: `Add a ${which} fill on top of the fill` }).click();
+    }
+    const { list } = mounted;
+    const focused = () => (list.shadowRoot!.activeElement as HTMLElementTagNameMap['stack-field'] | null)?.path;
+    await expect.poll(focused).toEqual(['layers', 1, 'fillsAbove', 1, 'fill']);
+    await userEvent.selectOptions(page.getByRole('combobox', { name: 'third fill' }), 'glass fibre batt');
+    await type(mounted, ['layers', 1, 'fillsAbove', 1, 'fillThickness_m'], '2 in');
+    expect(cavity()).toMatchObject({
+      fillsAbove: [
+        { fill: 'mineral-wool', fillThickness_m: 0.05 },
+        { fill: 'glass-fibre', fillThickness_m: 0.0508 },
+      ],
+    });
+    // 150 mm, 50 mm and two inches under 235 mm.
+    await expect.element(page.getByText('Only 35 mm of it fits in.')).toBeVisible();
+    const boxes = drawings(element)[0]!.section!.shapes.filter((s) => s.part === 'fill');
+    expect(boxes.map((s) => s.shape === 'box' && Number(s.height_m.toFixed(6)))).toEqual([0.15, 0.05, 0.035]);
+    expect(drawings(element)[0]!.label).toContain(
+      'with 150 mm glass fibre batt and 50 mm mineral wool batt and 35 mm glass fibre batt',
+    );
+    expect(await axeProblems(element)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Remove second fill of joists' }).click();
+    expect(cavity()).toMatchObject({ fillsAbove: [{ fill: 'glass-fibre', fillThickness_m: 0.0508 }] });
+    await page.getByRole('button', { name: 'Remove second fill of joists' }).click();
+    expect(notebook()).toEqual(room);
+  });
+
+  test('a fill added in a fork is in that fork only, unless every scenario is meant', async () => {
+    const start = practiceRoom({ active: 'hung' });
+    const { notebook } = await mountOpen(start);
+    await page.getByRole('button', { name: 'Add at joists' }).click();
+    await page.getByRole('button', { name: 'Add a second fill on top of the fill' }).click();
+    const fills = () =>
+      notebook().scenarios.map(({ id }) => {
+        const cavity = resolveStack(notebook(), id, 'floor').layers[1]!;
+        return cavity.kind === 'cavity' && cavity.fill.length;
+      });
+    expect(fills()).toEqual([0, 0, 2, 1]);
+    // No other scenario has it: there is nothing to choose.
+    await page.getByRole('button', { name: 'Remove second fill of joists' }).click();
+    expect(notebook()).toEqual(start);
+
+    await page.getByRole('button', { name: 'Add at joists' }).click();
+    await page.getByRole('radio', { name: 'in every scenario' }).click();
+    await page.getByRole('button', { name: 'Add a second fill on top of the fill' }).click();
+    expect(fills()).toEqual([1, 1, 2, 2]);
+    await page.getByRole('button', { name: 'Remove second fill of joists' }).click();
+    const menu = page.getByRole('group', { name: 'Remove second fill of joists' });
+    await menu.getByRole('radio', { name: 'in “Ceiling on channel” only' }).click();
+    await menu.getByRole('button', { name: 'Remove second fill of joists' }).click();
+    expect(fills()).toEqual([1, 1, 1, 2]);
+  });
+
   test('are removed with what belongs to them, which is said before it goes', async () => {
     const { notebook } = await mountOpen(oneScenario());
     await page.getByRole('button', { name: 'Remove ceiling', exact: true }).click();

@@ -46,6 +46,16 @@ describe('what a stack file states of its supports', { timeout: 60_000 }, () => 
   });
 });
 
+test('own case by hand: a second fill of 50 mm at 40 kg/m³ adds 2 kg/m², and lets less through', {
+  timeout: 60_000,
+}, () => {
+  const one = predicted(stack, '--stack');
+  const two = predicted(withCavity({ fillsAbove: [{ fill: 'mineral-wool', fillThickness_m: 0.05 }] }), '--stack');
+  expect(two.surfaceMass_kg_m2 - one.surfaceMass_kg_m2).toBeCloseTo(2, 9);
+  const at500 = one.bands_Hz.indexOf(500);
+  expect(two.paths_dB.direct![at500]!).toBeGreaterThan(one.paths_dB.direct![at500]! + 1);
+});
+
 describe('materials of a notebook’s own', { timeout: 60_000 }, () => {
   const own = {
     kind: 'sheet',

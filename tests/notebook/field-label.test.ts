@@ -7,8 +7,9 @@ const [floor] = practiceRoom().stacks as [Stack];
 
 /** With another name for the layer of the joists. */
 function labelled(name: string, field: string): string {
-  const layers = floor.layers.map((layer, i) => (i === 1 ? { ...layer, name } : layer));
-  return fieldLabel({ ...floor, layers }, ['layers', 1, field]);
+  const fillsAbove = [{ fill: 'mineral-wool', fillThickness_m: 0.05 }];
+  const layers = floor.layers.map((layer, i) => (i === 1 ? { ...layer, name, fillsAbove } : layer)) as Stack['layers'];
+  return fieldLabel({ ...floor, layers }, ['layers', 1, ...field.split('/').map((s) => (s === '0' ? 0 : s))]);
 }
 
 test.each([
@@ -18,6 +19,7 @@ test.each([
   ['joists', 'depth_m', 'joists depth'],
   ['space between', 'joistSpacing_m', 'space between joist spacing'],
   ['fill', 'fillThickness_m', 'fill thickness'],
+  ['joists', 'fillsAbove/0/fillThickness_m', 'joists second fill thickness'],
 ])('%s and its field %s are “%s”', (name, field, label) => {
   expect(labelled(name, field)).toBe(label);
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
+import { addFill, removeFill } from '#src/notebook/edits/edit-fills.ts';
 import { addSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { forkScenario } from '#src/notebook/edits/fork-scenario.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -30,6 +31,7 @@ const CAVITY: CavityLayer = {
   fill: 'glass-fibre',
   fillThickness_m: 0.05,
 };
+const WOOL = { fill: 'mineral-wool', fillThickness_m: 0.05 };
 const PARTS = [{ layer: 'floating' }, { layer: 'mat' }];
 
 /** What the engine makes of every scenario but one; absent floors are a word. */
@@ -48,6 +50,33 @@ function floorOf(notebook: Notebook, stackId: string, scenarioId: string): unkno
 function mass(notebook: Notebook, scenarioId: string): number {
   return predict(resolveStack(notebook, scenarioId, 'floor')).surfaceMass_kg_m2;
 }
+
+describe('a second fill in one scenario only', () => {
+  const before = smallNotebook();
+  const parts = [{ layer: 'joists', fillAbove: 0 }];
+  const added = addFill(before, 'floor', 'joists', WOOL);
+  const after = keepOnlyIn(added, 'floor', parts, 'heavy');
+
+  test('is the weight of its 50 mm of 40 kg/m³ there, and leaves every other scenario the floor it was', () => {
+    expect(mass(after, 'heavy') - mass(before, 'heavy')).toBeCloseTo(0.05 * 40, 9);
+    expect(floors(after, 'floor', 'heavy')).toEqual(floors(before, 'floor', 'heavy'));
+    expect(notebookProblems(after)).toEqual([]);
+  });
+
+  test('taken out of every scenario leaves the very floor of before, and no parameter behind', () => {
+    const removed = withoutLeftovers(after, removeFill(after, 'floor', 'joists', 0), 'floor', parts);
+    expect({ ...removed, scenarios: before.scenarios }).toEqual(before);
+    expect(removed.scenarios).toEqual(before.scenarios);
+  });
+
+  test('a cavity takes three fills on its first, and no more', () => {
+    const full = [0, 1].reduce((n) => addFill(n, 'floor', 'joists', WOOL), added);
+    expect(notebookProblems(full)).toEqual([]);
+    expect(() => addFill(full, 'floor', 'joists', WOOL)).toThrow('fillsAbove must be at most 3 long, got 4');
+    expect(() => addFill(before, 'floor', 'deck', WOOL)).toThrow('layer must be a cavity, got a leaf');
+    expect(() => removeFill(before, 'floor', 'joists', 0)).toThrow(RangeError);
+  });
+});
 
 describe('a floating slab in one scenario only', () => {
   const before = smallNotebook();

@@ -79,6 +79,7 @@ const RUBBER = {
   thickness_m: 0.005,
   contactStiffness_N_m: 1e6,
 };
+const WOOL = { fill: 'mineral-wool', fillThickness_m: 0.05 };
 const WIDE = { key: 'wide', label: '', quantity: 'density', value: 1, min: 0, max: 1e5, step: 1 };
 const SIDE = { key: 'side', label: '', quantity: 'length', value: 1, min: 1, max: 2, step: 1 };
 
@@ -202,6 +203,26 @@ describe('one thing wrong gives one problem that says what, where, what was expe
       'an unknown fill',
       { '/stacks/0/layers/1/fill': 'feathers' },
       'Stack “Floor”, layer “joists”: fill must be a known fill, got "feathers" (/stacks/0/layers/1/fill)',
+    ],
+    [
+      'an unknown second fill',
+      { '/stacks/0/layers/1/fillsAbove': [{ fill: 'feathers', fillThickness_m: 0.05 }] },
+      'Stack “Floor”, layer “joists”, fill 2 (feathers): fill must be a known fill, got "feathers" (/stacks/0/layers/1/fillsAbove/0/fill)',
+    ],
+    [
+      'a third fill thicker than any',
+      { '/stacks/0/layers/1/fillsAbove': [WOOL, { ...WOOL, fillThickness_m: 6 }] },
+      'Stack “Floor”, layer “joists”, fill 3 (mineral-wool): fill thickness in m must be at most 5, got 6 (/stacks/0/layers/1/fillsAbove/1/fillThickness_m)',
+    ],
+    [
+      'more fills than a cavity may have',
+      { '/stacks/0/layers/1/fillsAbove': [WOOL, WOOL, WOOL, WOOL] },
+      'Stack “Floor”, layer “joists”: fills above must be at most 3 long, got 4 (/stacks/0/layers/1/fillsAbove)',
+    ],
+    [
+      'a second fill from a parameter that does not fit',
+      { '/stacks/0/layers/1/fillsAbove': [{ ...WOOL, fillThickness_m: { parameter: 'density' } }] },
+      'Stack “Floor”, layer “joists”, fill 2 (mineral-wool): the parameter for fill thickness must be a length parameter, got a density parameter (/stacks/0/layers/1/fillsAbove/0/fillThickness_m/parameter)',
     ],
     [
       'an unknown covering',

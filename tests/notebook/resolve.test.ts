@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { predict } from '#src/acoustics/predict.ts';
 import { changedKeys, resolveStack, valuesOf } from '#src/notebook/resolve.ts';
 import type { Flanking, Notebook } from '#src/notebook/types.ts';
 import { smallNotebook } from './small-notebook.ts';
@@ -64,6 +65,43 @@ test('a batt thicker than the cavity fills it, the height of the support include
   expect(resolvedFill(0.5)).toMatchObject([{ thickness_m: 0.235 }]);
   expect(resolvedFill(0.5, { support: 'clips', supportHeight_m: 0.015 })).toMatchObject([{ thickness_m: 0.25 }]);
   expect(resolvedFill(0)).toEqual([]);
+});
+
+describe('fills that lie on the first', () => {
+  const above = (...thicknesses: readonly number[]) => ({
+    fillsAbove: thicknesses.map((fillThickness_m) => ({ fill: 'mineral-wool', fillThickness_m })),
+  });
+
+  test('follow it from the lower leaf up, as the engine takes them', () => {
+    expect(resolvedFill(0.1, above(0.05, 0.02))).toMatchObject([
+      { name: 'glass fibre batt', thickness_m: 0.1 },
+      { name: 'mineral wool batt', thickness_m: 0.05 },
+      { name: 'mineral wool batt', thickness_m: 0.02 },
+    ]);
+  });
+
+  test('are cut off at the leaf above, and there is none where nothing is left', () => {
+    // 235 mm deep.
+    expect(resolvedFill(0.2, above(0.05, 0.02))?.map((f) => f.thickness_m)).toEqual([0.2, expect.closeTo(0.035, 12)]);
+    expect(resolvedFill(0.3, above(0.05))).toMatchObject([{ thickness_m: 0.235 }]);
+  });
+
+  test('lie on the lower leaf where the first is none or of thickness 0', () => {
+    for (const none of [resolvedFill(0, above(0, 0.05)), resolvedFill(0.1, { fill: 'none', ...above(0.05) })])
+      expect(none).toMatchObject([{ name: 'mineral wool batt', thickness_m: 0.05 }]);
+  });
+
+  test('of the same fibre are one fill as thick as both', () => {
+    const floor = (patch: object) => resolveStack(withLayer(1, patch), 'both', 'floor');
+    const one = predict(floor({ fill: 'mineral-wool', fillThickness_m: 0.12 }));
+    const two = predict(floor({ fill: 'mineral-wool', fillThickness_m: 0.07, ...above(0.05) }));
+    expect(two.surfaceMass_kg_m2).toBeCloseTo(one.surfaceMass_kg_m2, 9);
+    one.R_dB.forEach((R, i) => {
+      expect(two.R_dB[i]).toBeCloseTo(R, 3);
+    });
+    const other = predict(floor({ fill: 'glass-fibre', fillThickness_m: 0.07, ...above(0.05) }));
+    expect(other.surfaceMass_kg_m2).toBeCloseTo(one.surfaceMass_kg_m2 - 0.07 * (40 - 14), 9);
+  });
 });
 
 test.each([

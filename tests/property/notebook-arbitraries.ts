@@ -5,6 +5,7 @@ import { addParameter } from '#src/notebook/edits/add-parameter.ts';
 import { clearStackField } from '#src/notebook/edits/clear-stack-field.ts';
 import { duplicateCell } from '#src/notebook/edits/duplicate-cell.ts';
 import { duplicateScenario } from '#src/notebook/edits/duplicate-scenario.ts';
+import { addFill, removeFill } from '#src/notebook/edits/edit-fills.ts';
 import { addLeak, removeLeak, renameLeak } from '#src/notebook/edits/edit-leaks.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
@@ -233,6 +234,17 @@ export const EDITS: Readonly<Record<string, PickedEdit>> = {
       pick.of(n.scenarios).id,
       pick.of(n.scenarios).id,
     );
+  },
+  addFill: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    const cavity = pick.of(stack.layers.filter((l) => l.kind === 'cavity'));
+    const fill = { fill: 'mineral-wool', fillThickness_m: 0.4 * pick.number() };
+    return cavity ? addFill(n, stack.id, cavity.id, fill) : n;
+  },
+  removeFill: (n, pick) => {
+    const stack = pick.of(n.stacks);
+    const cavity = pick.of(stack.layers.filter((l) => l.kind === 'cavity' && l.fillsAbove));
+    return cavity ? removeFill(n, stack.id, cavity.id, 0) : n;
   },
   addStack: (n, pick) => addStack(n, { ...pick.of(n.stacks), id: pick.id(n) }),
   renameStack: (n, pick) => renameStack(n, pick.of(n.stacks).id, `name ${pick.index(9)}`),

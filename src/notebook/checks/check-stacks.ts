@@ -1,11 +1,21 @@
 /** Leaves and interlayers alternate; every field names a material that exists or a parameter that exists and fits. */
-import { type FieldSpec, LAYER_FIELDS, LEAK_FIELDS, SHEET_FIELDS, STACK_FIELDS } from '../field-specs.ts';
+import {
+  CAVITY_FIELDS,
+  type FieldSpec,
+  LAYER_FIELDS,
+  LEAK_FIELDS,
+  SHEET_FIELDS,
+  STACK_FIELDS,
+} from '../field-specs.ts';
 import { choiceValues, fitProblem } from '../field-use.ts';
 import { type Path, type Problem, problemAt, shortValue } from '../problem.ts';
 import type { Layer, Notebook, Parameter } from '../types.ts';
 import { asObject, byText, type Entry, entriesOf, isNumber, isText, own, type RawObject } from './raw.ts';
 
 type Specs = Readonly<Record<string, FieldSpec>>;
+
+/** A further fill may be what the first may be. */
+const FILL_FIELDS: Specs = { fill: CAVITY_FIELDS.fill, fillThickness_m: CAVITY_FIELDS.fillThickness_m };
 
 /** What fields may name, looked up once per file. */
 interface Known {
@@ -33,9 +43,11 @@ function layerProblems(known: Known, layer: Entry): readonly Problem[] {
   const kind = own(layer.item, 'kind');
   const specs = isLayerKind(kind) ? LAYER_FIELDS[kind] : {};
   const sheets = kind === 'leaf' ? entriesOf(layer.item, 'sheets', layer.path) : [];
+  const fills = kind === 'cavity' ? entriesOf(layer.item, 'fillsAbove', layer.path) : [];
   return [
     ...fieldProblems(known, layer, specs),
     ...sheets.flatMap((sheet) => fieldProblems(known, sheet, SHEET_FIELDS)),
+    ...fills.flatMap((fill) => fieldProblems(known, fill, FILL_FIELDS)),
   ];
 }
 

@@ -1,21 +1,22 @@
 /**
- * Layers and sheets that some scenarios have and others have not: written down for all, with a thickness of 0 where they
+ * Layers, sheets and further fills that some scenarios have and others have not: written down for all, with a thickness of 0 where they
  * are absent.
  */
 import { type FieldPath, fieldLabel, fieldSpec, getField } from '../field-path.ts';
 import { fieldsUsing } from '../field-use.ts';
 import { findLayerIndex, findParameter, findStack } from '../find.ts';
-import { type AbsentField, absentFields, absentSheetField } from '../layer-presence.ts';
+import { type AbsentField, absentFields, absentFillField, absentSheetField } from '../layer-presence.ts';
 import type { Notebook, ParameterValue, Stack } from '../types.ts';
 import { fieldValue, isReference, valuesOf } from '../values.ts';
 import { rangeAround } from './make-parameter.ts';
 import { removeParameter } from './remove-parameter.ts';
 import { setFieldsByScenario } from './set-fields-by-scenario.ts';
 
-/** A whole layer, or one sheet of a leaf. */
+/** A whole layer, one sheet of a leaf, or one of the fills that lie on the first of a cavity. */
 export interface LayerPart {
   readonly layer: string;
   readonly sheet?: number;
+  readonly fillAbove?: number;
 }
 
 /** Leaves parts in one scenario alone, as they are there. */
@@ -109,8 +110,9 @@ function setAbsent(
 
 function absentOf(notebook: Notebook, stackId: string, parts: readonly LayerPart[]): readonly AbsentField[] {
   const stack = findStack(notebook, stackId);
-  return parts.flatMap(({ layer, sheet }) => {
+  return parts.flatMap(({ layer, sheet, fillAbove }) => {
     const index = findLayerIndex(stack, layer);
+    if (fillAbove !== undefined) return [absentFillField(index, fillAbove)];
     return sheet === undefined ? absentFields(stack.layers[index]!, index) : [absentSheetField(index, sheet)];
   });
 }

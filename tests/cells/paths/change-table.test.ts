@@ -86,6 +86,16 @@ describe('the name of a number', () => {
     expect(numberName(twice, stack, 'layers/0/sheets/1/thickness_m').name).toBe('plywood (sheet 2), thickness');
   });
 
+  test('counts fills that are called the same', () => {
+    const layers = construction.layers.map((layer) =>
+      layer.kind === 'cavity' ? { ...layer, fill: [layer.fill[0]!, layer.fill[0]!] } : layer,
+    );
+    const path = 'layers/1/fill/1/flowResistivity_Pa_s_m2';
+    expect(numberName({ ...construction, layers }, stack, path).name).toBe(
+      'glass fibre batt (2 from below), flow resistivity',
+    );
+  });
+
   test('there is for every number that is studied', () => {
     for (const { path } of studiedNumbers(construction))
       expect(numberName(construction, stack, path).name).toMatch(/\w/);

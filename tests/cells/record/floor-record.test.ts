@@ -89,6 +89,30 @@ test('materials of the notebook’s own come with their numbers and their source
   expect(record.every(({ name }) => name !== NONE)).toBe(true);
 });
 
+test('every fill of a cavity has its rows and its material, where it is there', () => {
+  const fillsAbove = [
+    { fill: 'mineral-wool', fillThickness_m: 0.05 },
+    { fill: 'glass-fibre', fillThickness_m: { parameter: 'slab' } },
+  ];
+  const room = withFloor((stack) => ({
+    ...stack,
+    layers: stack.layers.map((l) => (l.kind === 'cavity' ? { ...l, fillsAbove } : l)),
+  }));
+  expect(texts(room, 'joists', 'second fill')).toEqual(Array(4).fill('mineral wool batt'));
+  expect(texts(room, 'joists', 'second fill thickness')).toEqual(Array(4).fill('50 mm'));
+  expect(texts(room, 'joists', 'third fill')).toEqual([
+    'not in it',
+    'glass fibre batt',
+    'not in it',
+    'glass fibre batt',
+  ]);
+  expect(texts(room, 'joists', 'third fill thickness')).toEqual(['–', '38 mm', '–', '38 mm']);
+  const named = (ids: readonly string[]) => materialsRecord(room, floorOf(room), ids).map(({ name }) => name);
+  expect(named(['base'])).toContain('mineral wool batt');
+  expect(named(['base'])).not.toContain('glass fibre batt');
+  expect(named(['slab'])).toContain('glass fibre batt');
+});
+
 test('a covering of the notebook’s own comes with its numbers and its source', () => {
   const rubber = {
     kind: 'covering',

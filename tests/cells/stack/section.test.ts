@@ -138,6 +138,14 @@ describe.each(CASES)('%s, %s', (joists, support) => {
     expect(bottom(fill!)).toBeCloseTo(board_m, 12);
   });
 
+  test('a second fill lies on the first', () => {
+    const fill = [0.09, 0.06].map((thickness_m) => ({ ...bay.fill[0]!, thickness_m }));
+    const [first, second] = boxes(drawn(construction(DECK, { ...bay, fill }, CEILING)), 'fill');
+    expect(bottom(first!)).toBeCloseTo(board_m, 12);
+    expect(bottom(second!)).toBeCloseTo(first!.y_m, 12);
+    expect(second!.height_m).toBeCloseTo(0.06, 12);
+  });
+
   test('joists hang from the deck at their spacing and are as deep as the cavity', () => {
     const solid = boxes(section, 'joist');
     const flanges = boxes(section, 'joist-flange');
