@@ -1,7 +1,8 @@
 /** What goes around the floor, in full sentences: one per limit or wall. */
 import { NAMED_FLANKING } from '#src/notebook/flanking-limits.ts';
 import type { FlankingWall, Notebook, UnitSystem } from '#src/notebook/types.ts';
-import { JUNCTION_LABELS, WALL_FIELDS, WALL_MATERIALS, type WallField } from '#src/notebook/wall-fields.ts';
+import { JUNCTION_LABELS, WALL_FIELDS, type WallField } from '#src/notebook/wall-fields.ts';
+import { WALL_MATERIALS } from '#src/notebook/wall-materials.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { wallInWords } from '../stack/surroundings/wall-words.ts';
 

@@ -3,7 +3,8 @@ import type { NumberSpec } from './field-specs.ts';
 import { LIMITS } from './limits.ts';
 import { closed, key, listUpTo, name, numberWithin, oneOf } from './schema-parts.ts';
 import type { WallMaterial } from './types.ts';
-import { JUNCTION_LABELS, WALL_FIELDS, WALL_MATERIALS } from './wall-fields.ts';
+import { JUNCTION_LABELS, WALL_FIELDS } from './wall-fields.ts';
+import { WALL_MATERIALS } from './wall-materials.ts';
 
 const within = ({ min, max }: NumberSpec) => numberWithin(min, max);
 

@@ -1,7 +1,7 @@
 import type { Construction, FlankingWall as EngineWall, WallReduction } from '#src/acoustics/construction.ts';
 import { NAMED_FLANKING } from './flanking-limits.ts';
 import type { Flanking, FlankingWall } from './types.ts';
-import { WALL_MATERIALS } from './wall-fields.ts';
+import { WALL_MATERIALS } from './wall-materials.ts';
 
 /** What the engine is given; undefined where nothing goes around. */
 export function resolveFlanking(flanking: Flanking): Construction['flanking'] {

@@ -1,7 +1,6 @@
 /** What the walls beside the floor may be: words, limits and usual ranges. The limits are our own, no source. */
-import { HOMOGENEOUS_MATERIALS } from '#src/acoustics/standards/iso-12354-1-materials.ts';
 import { type NumberSpec, number } from './field-specs.ts';
-import type { WallJunctionKind, WallMaterial } from './types.ts';
+import type { WallJunctionKind } from './types.ts';
 
 export const WALL_FIELDS = {
   junctionLength_m: number('length along the floor', 'span', [0.3, 100], [1, 20, 0.1]),
@@ -21,26 +20,4 @@ export const JUNCTION_LABELS: Readonly<Record<WallJunctionKind, string>> = {
   'light-facade': 'light facade past a heavy floor',
   joists: 'joists against a heavy wall',
   measured: 'measured or stated',
-};
-
-interface WallMaterialInfo {
-  readonly label: string;
-  readonly properties: (typeof HOMOGENEOUS_MATERIALS)[keyof typeof HOMOGENEOUS_MATERIALS];
-}
-
-/** The homogeneous materials of EN 12354-1:2000, Annex B, under the keys that files use. */
-export const WALL_MATERIALS: Readonly<Record<WallMaterial, WallMaterialInfo>> = {
-  concrete: { label: 'concrete', properties: HOMOGENEOUS_MATERIALS.concrete },
-  'calcium-silicate': {
-    label: 'calcium-silicate blocks',
-    properties: HOMOGENEOUS_MATERIALS['calcium-silicate blocks'],
-  },
-  'lightweight-concrete': {
-    label: 'lightweight concrete',
-    properties: HOMOGENEOUS_MATERIALS['lightweight concrete'],
-  },
-  'aerated-concrete': {
-    label: 'aerated concrete',
-    properties: HOMOGENEOUS_MATERIALS['autoclaved aerated concrete'],
-  },
 };
