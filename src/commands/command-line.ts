@@ -5,7 +5,7 @@ import { printable } from './printable.ts';
 /** A command that answers about one file. */
 export interface FileCommand<Asked extends AskedFile> {
   readonly usage: string;
-  /** What the arguments ask for, or one sentence on what is wrong; may throw as `parseArgs` does. */
+  /** What the arguments ask for, or one sentence on what is wrong. */
   ask(args: string[]): Asked | string;
   /**
    * What to print as it is, or everything that is wrong, one sentence each that names its file (`about`). What it throws is
@@ -22,9 +22,9 @@ export interface AskedFile {
 
 /** Prints answer or problems. @returns the exit code: 0 answered, 1 the file is at fault, 2 wrong use. */
 export function runCommand<Asked extends AskedFile>(args: string[], command: FileCommand<Asked>): 0 | 1 | 2 {
-  const asked = understood(args, command);
+  const asked = command.ask(args);
   if (typeof asked === 'string') {
-    console.error(printable(`${asked}\n\n${command.usage}`));
+    console.error(printable(`${asked}\n\n${inShort(command.usage)}`));
     return 2;
   }
   const answer = answered(asked, command);
@@ -51,12 +51,9 @@ export function unreadable(file: string, error: unknown): string {
   return `${nameOf(file)} cannot be read: ${messageOf(error)}`;
 }
 
-function understood<Asked extends AskedFile>(args: string[], { ask }: FileCommand<Asked>): Asked | string {
-  try {
-    return ask(args);
-  } catch (error) {
-    return messageOf(error);
-  }
+/** How the command is called; what each option does is more than one wants to read after a slip. */
+function inShort(usage: string): string {
+  return `${usage.split('\n\n')[0]}\nWith --help alone: what each option does.`;
 }
 
 function answered<Asked extends AskedFile>(asked: Asked, command: FileCommand<Asked>): string | readonly string[] {

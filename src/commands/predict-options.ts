@@ -1,10 +1,10 @@
-import { parseArgs } from 'node:util';
 import { lowestBand_Hz } from './band-options.ts';
 import type { AskedFile } from './command-line.ts';
 import { asCsv } from './predict-csv.ts';
 import type { PredictionWishes } from './predict-extras.ts';
 import type { NotebookPrediction } from './predict-notebook.ts';
 import { asTable } from './predict-table.ts';
+import { readArguments } from './read-arguments.ts';
 import { roomBelow } from './room-options.ts';
 
 export interface PredictCommand extends AskedFile {
@@ -17,27 +17,27 @@ export interface PredictCommand extends AskedFile {
   readonly wishes: PredictionWishes;
 }
 
+const OPTIONS = {
+  help: { type: 'boolean', short: 'h' },
+  json: { type: 'boolean' },
+  csv: { type: 'boolean' },
+  stack: { type: 'string' },
+  from: { type: 'string' },
+  gains: { type: 'boolean' },
+  simple: { type: 'boolean' },
+  sensitivities: { type: 'boolean' },
+  uncertainty: { type: 'boolean' },
+  room: { type: 'string' },
+  reverberation: { type: 'string' },
+  source: { type: 'string' },
+  background: { type: 'string' },
+} as const;
+
 /** What was asked for, or why it cannot be understood. */
 export function predictOptions(args: string[]): PredictCommand | string {
-  const { values, positionals } = parseArgs({
-    args,
-    allowPositionals: true,
-    options: {
-      help: { type: 'boolean', short: 'h', default: false },
-      json: { type: 'boolean', default: false },
-      csv: { type: 'boolean', default: false },
-      stack: { type: 'string' },
-      from: { type: 'string' },
-      gains: { type: 'boolean', default: false },
-      simple: { type: 'boolean', default: false },
-      sensitivities: { type: 'boolean', default: false },
-      uncertainty: { type: 'boolean', default: false },
-      room: { type: 'string' },
-      reverberation: { type: 'string' },
-      source: { type: 'string' },
-      background: { type: 'string' },
-    },
-  });
+  const read = readArguments(args, OPTIONS);
+  if (typeof read === 'string') return read;
+  const { values, positionals } = read;
   const { help, gains, simple, sensitivities, uncertainty, source, background } = values;
   const files = [...positionals, ...(values.stack === undefined ? [] : [values.stack])];
   if (!help && files.length !== 1) return `Expected one file, got ${files.length}.`;

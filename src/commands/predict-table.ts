@@ -1,8 +1,8 @@
 import type { Ratings } from '#src/acoustics/prediction.ts';
-import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { NotebookPrediction, StackPrediction } from './predict-notebook.ts';
 import { bandTable } from './predict-table-bands.ts';
 import { soundBelowTable } from './predict-table-below.ts';
+import { fieldBlock } from './predict-table-field.ts';
 import { gainsBlock } from './predict-table-gains.ts';
 import { laidBlock } from './predict-table-laid.ts';
 import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-table-numbers.ts';
@@ -65,21 +65,6 @@ function ratingsBlock(stacks: readonly TitledStack[]): string {
     (1000 * stack.height_m).toFixed(0),
   ]);
   return columns([head, ...rows]);
-}
-
-function fieldBlock(stacks: readonly TitledStack[]): readonly string[] {
-  const rows = stacks.flatMap(({ title, stack: { field } }) =>
-    field ? [[title, ...FIELD_VALUE_NAMES.map(({ key }) => whole(field[key]))]] : [],
-  );
-  if (rows.length === 0) return [];
-  const limits = new Set(stacks.flatMap(({ stack }) => stack.field?.limits ?? []));
-  return [
-    [
-      'As it would be measured in the building, with the flanking of the notebook:',
-      columns([['', ...FIELD_VALUE_NAMES.map(({ name }) => name)], ...rows]),
-      ...limits,
-    ].join('\n'),
-  ];
 }
 
 /** The ratings of what is heard below, every scenario in one look. */

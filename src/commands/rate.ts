@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import type { AstmRounding } from '#src/acoustics/ratings/astm-rounding.ts';
 import { type RatingLine, ratingReport } from '#src/acoustics/ratings/rating-report.ts';
 import { type BandColumn, type BandCsvReading, readBandCsv } from '#src/quantities/band-csv.ts';
 import { type AskedFile, about, nameOf, runCommand } from './command-line.ts';
 import { printable } from './printable.ts';
+import { readArguments } from './read-arguments.ts';
 import { rated } from './text-columns.ts';
 
 const USAGE = `Usage: npm run --silent rate -- FILE [--json] [--tenths] [--half-even]
@@ -36,7 +36,14 @@ interface Command extends AskedFile {
   readonly rounding: AstmRounding;
 }
 
-process.exitCode = runCommand(process.argv.slice(2), { usage: USAGE, ask: readArguments, answer: rateFile });
+const OPTIONS = {
+  help: { type: 'boolean', short: 'h' },
+  json: { type: 'boolean' },
+  tenths: { type: 'boolean' },
+  'half-even': { type: 'boolean' },
+} as const;
+
+process.exitCode = runCommand(process.argv.slice(2), { usage: USAGE, ask: rateOptions, answer: rateFile });
 
 function rateFile({ file, json, rounding }: Command): string | readonly string[] {
   const name = nameOf(file);
@@ -50,17 +57,10 @@ function rateFile({ file, json, rounding }: Command): string | readonly string[]
 }
 
 /** What was asked for, or why it cannot be understood. */
-function readArguments(args: string[]): Command | string {
-  const { values, positionals } = parseArgs({
-    args,
-    allowPositionals: true,
-    options: {
-      help: { type: 'boolean', short: 'h', default: false },
-      json: { type: 'boolean', default: false },
-      tenths: { type: 'boolean', default: false },
-      'half-even': { type: 'boolean', default: false },
-    },
-  });
+function rateOptions(args: string[]): Command | string {
+  const read = readArguments(args, OPTIONS);
+  if (typeof read === 'string') return read;
+  const { values, positionals } = read;
   const [file = ''] = positionals;
   if (!values.help && positionals.length !== 1) return `Expected one file, got ${positionals.length}.`;
   const rounding: AstmRounding = {

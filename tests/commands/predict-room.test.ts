@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { FieldValues } from '#src/acoustics/ratings/field-values.ts';
 import { roomBelow } from '../../src/commands/room-options.ts';
+import { northWall } from '../notebook/north-wall.ts';
 import { runCommand } from './run-command.ts';
 
 const DEMO = 'demo-notebooks/practice-room-above-library.slabspring.json';
@@ -66,6 +68,40 @@ describe('npm run predict --room', { timeout: 60_000 }, () => {
     const head = run(DEMO, '--csv', '--room', '20').out.split('\r\n')[0]!;
     expect(head).toContain('field_ASTC,field_NNIC');
     expect(run(DEMO, '--csv').out).not.toContain('field_');
+  });
+
+  test('without flanking the table says so, and which way a building differs', () => {
+    const { out } = run('--stack', STACK, '--room', '60');
+    expect(out).toContain('As it would be measured in the building if nothing went around the floor:');
+    expect(out).toContain('No flanking is stated, so that these are limits');
+    expect(out).toContain('L′n,w and L′nT,w are at least, all others at most this');
+    expect(out).not.toContain('with the flanking of the notebook');
+  });
+
+  test('with a limit curve it says that impact values are of the floor alone, with walls it need not', () => {
+    const { out } = run(DEMO, '--room', '60');
+    expect(out).toContain('with the flanking of the notebook for airborne sound:');
+    expect(out).toMatch(/nothing about impact sound: AIIC, NISR, ISR, L′n,w and L′nT,w are those of the floor alone/);
+    const notebook = JSON.parse(readFileSync(DEMO, 'utf8'));
+    notebook.flanking = { kind: 'by the walls', R500_dB: 58, slope_dB_per_octave: 3, walls: [northWall(0.24)] };
+    const walled = runCommand('predict', ['-', '--room', '60'], JSON.stringify(notebook)).out;
+    expect(walled).toContain('with the flanking of the notebook:');
+    expect(walled).not.toContain('those of the floor alone');
+  });
+
+  test.each([
+    [['--room', '-5'], '--room must be more than 0 m³, got -5.'],
+    [['--room', '60', '--reverberation', '-1'], '--reverberation must be more than 0 s, got -1.'],
+    [['--room'], 'Expected a value behind --room, got none.'],
+    [['--room', '--json'], 'Expected a value behind --room, got --json.'],
+    [['--json=3'], 'Expected nothing behind --json, got "3".'],
+    [['--romo', '5'], '--background, got --romo.'],
+  ])('%j is refused in one sentence and with how to call it, not with all options', (args, sentence) => {
+    const { code, err, out } = run('--stack', STACK, ...args);
+    expect([code, out]).toEqual([2, '']);
+    expect(err.split('\n')[0]).toContain(sentence);
+    expect(err).toContain('--help');
+    expect(err.split('\n').length).toBeLessThan(8);
   });
 
   test('wrong use ends with code 2 and says why', () => {

@@ -25,6 +25,8 @@ export interface FieldValueName {
   readonly name: string;
   readonly about: string;
   readonly sound: 'airborne' | 'impact';
+  /** Of a level, which flanking raises. */
+  readonly isLevel?: true;
 }
 
 export const FIELD_VALUE_NAMES: readonly FieldValueName[] = [
@@ -42,12 +44,14 @@ export const FIELD_VALUE_NAMES: readonly FieldValueName[] = [
     name: 'L′n,w',
     about: 'weighted normalized impact level, ISO 16283-2; less is better',
     sound: 'impact',
+    isLevel: true,
   },
   {
     key: 'LnTw',
     name: 'L′nT,w',
     about: 'weighted standardized impact level, ISO 16283-2; less is better',
     sound: 'impact',
+    isLevel: true,
   },
 ];
 
