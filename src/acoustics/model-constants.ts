@@ -12,6 +12,7 @@ export interface ModelConstants {
   readonly channelExponent: number;
   /** Stiffness of one isolation clip at low audio frequency, N/m. */
   readonly clipStiffness_N_m: number;
+  /** The same rise for clips; assumed: their rubber stiffens less than a channel that twists. Not fitted. */
   readonly clipExponent: number;
   /** Stiffness of a light steel stud (0.5 mm) across its flanges, N/m per metre of stud. */
   readonly studStiffness_N_m2: number;
@@ -30,9 +31,12 @@ export interface ModelConstants {
   readonly openCavityEdgeAbsorption: number;
   /** Part of its edges along which a leaf on joists of its own meets the other leaf in the walls around. Set by hand (METHOD.md). */
   readonly sharedEdge: number;
-  /** Loss factor of channels, clips and hangers. */
+  /** Loss factor of channels, clips and hangers; assumed, of the order of rubber. */
   readonly supportLossFactor: number;
-  /** Least loss factor of a slab sheet laid on boards or on a mat: friction at the interface and at the edges. */
+  /**
+   * Least loss factor of a slab sheet laid on boards or on a mat: friction at the interface and at the edges. Common practice, no
+   * source: of usual toppings 0.10 to 0.12.
+   */
   readonly toppingLossFactor: number;
 }
 
