@@ -16,7 +16,7 @@ export function jsonSchemaFiles(): Readonly<Record<string, string>> {
     'stack.schema.json': schemaText(
       bareStackSchema,
       'Slab & Spring stack',
-      'One floor-ceiling from the upper room down, in SI units, with literals only. Beyond this schema, layers must alternate between a leaf and a mat or cavity, and begin and end with a leaf.',
+      'One floor-ceiling from the upper room down, in SI units, with literals only, the materials it brings and what goes around it. Beyond this schema, ids and keys must be unique, materials must be built in or among its own, and layers must alternate between a leaf and a mat or cavity, and begin and end with a leaf.',
     ),
   };
 }

@@ -5,8 +5,9 @@ import { predict } from '#src/acoustics/predict.ts';
 import type { Prediction } from '#src/acoustics/prediction.ts';
 import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
+import type { LoneStack } from '#src/notebook/read-stack.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import { FORMAT, type Notebook, type Stack, VERSION } from '#src/notebook/types.ts';
+import { type Flanking, FORMAT, type Notebook, VERSION } from '#src/notebook/types.ts';
 import { version } from '../../package.json';
 import { extras, type PredictionWishes, type StackExtras } from './predict-extras.ts';
 import { gainOver, type StackGain } from './predict-gains.ts';
@@ -106,8 +107,11 @@ function withGains(predicted: readonly ScenarioPrediction[], { scenarios, refere
   }));
 }
 
-/** A stack on its own, without flanking sound, as the one scenario of a notebook around it. */
-export function predictStack(stack: Stack, wishes: PredictionWishes = {}): NotebookPrediction {
+const NOTHING_AROUND: Flanking = { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 };
+
+/** A stack on its own as the one scenario of a notebook around it; nothing goes around it unless it says so. */
+export function predictStack(lone: LoneStack, wishes: PredictionWishes = {}): NotebookPrediction {
+  const { stack, materials, flanking = NOTHING_AROUND } = lone;
   const notebook: Notebook = {
     format: FORMAT,
     version: VERSION,
@@ -116,8 +120,8 @@ export function predictStack(stack: Stack, wishes: PredictionWishes = {}): Noteb
     units: 'SI',
     parameters: [],
     stacks: [stack],
-    materials: [],
-    flanking: { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 },
+    materials,
+    flanking,
     cells: [],
     scenarios: [{ id: 'alone', name: stack.name, mark: 0, parent: null, changes: {} }],
     shown: ['alone'],

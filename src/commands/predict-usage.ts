@@ -2,7 +2,8 @@ export const PREDICT_USAGE = `Usage: npm run --silent predict -- FILE [options]
        npm run --silent predict -- --stack FILE [options]
 
 Predicts every stack of every scenario of a notebook (.slabspring.json), or a single stack whose fields are all literals
-(src/notebook/stack.schema.json, example demo-notebooks/one-stack.json). FILE may be -, standard input.
+(src/notebook/stack.schema.json, example demo-notebooks/one-stack.json) and which may bring materials of its own and the
+walls beside it. FILE may be -, standard input.
 
   --json   one JSON object: SI units, levels in dB, null where there is no value
   --csv    one line for each scenario, stack and band; the ratings stand on every line

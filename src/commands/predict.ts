@@ -39,7 +39,7 @@ function readWork({ file, isStack }: PredictCommand): Predict | readonly string[
     const text = readFileSync(file === '-' ? 0 : file, 'utf8');
     if (isStack) {
       const reading = readStack(text);
-      return reading.ok ? (wishes) => predictStack(reading.stack, wishes) : sentences(file, reading.problems);
+      return reading.ok ? (wishes) => predictStack(reading, wishes) : sentences(file, reading.problems);
     }
     const reading = readNotebook(text);
     return reading.ok ? (wishes) => predictNotebook(reading.notebook, wishes) : sentences(file, reading.problems);

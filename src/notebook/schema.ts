@@ -4,10 +4,10 @@
  * parameter?) is checked in `checks/`.
  */
 import * as v from 'valibot';
-import { COVERING_LIMITS, MODULUS_Pa } from '#src/acoustics/material-limits.ts';
 import { cellSchema } from './cell-schema.ts';
 import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
+import { ownMaterial } from './material-schema.ts';
 import {
   closed,
   either,
@@ -17,8 +17,6 @@ import {
   listUpTo,
   name,
   nonEmptyListUpTo,
-  numberWithin,
-  textUpTo,
   wholeNumberUpTo,
 } from './schema-parts.ts';
 import { stackSchema } from './stack-schema.ts';
@@ -55,38 +53,6 @@ const choiceParameter = closed({
 
 const parameter = either((input) => isObject(input) && 'choices' in input, choiceParameter, quantityParameter);
 
-const named = { key, name, source: textUpTo(LIMITS.source) };
-
-/** The limits are those of the engine. */
-const modulus_Pa = numberWithin(...MODULUS_Pa);
-
-const sheetMaterial = closed({
-  kind: v.literal('sheet'),
-  ...named,
-  form: v.picklist(['slab', 'board']),
-  density_kg_m3: numberWithin(20, 20_000),
-  youngsModulus_Pa: modulus_Pa,
-  youngsModulusAcross_Pa: v.exactOptional(modulus_Pa),
-  poissonRatio: numberWithin(0, 0.49),
-  lossFactor: numberWithin(1e-4, 1),
-  contactStiffness_N_m: v.exactOptional(numberWithin(1, 1e12)),
-});
-
-const fibreMaterial = closed({
-  kind: v.literal('fibre'),
-  ...named,
-  density_kg_m3: numberWithin(0, 1000),
-  flowResistivity_Pa_s_m2: numberWithin(50, 1e7),
-});
-
-const covering = closed({
-  kind: v.literal('covering'),
-  ...named,
-  surfaceMass_kg_m2: numberWithin(...COVERING_LIMITS.surfaceMass_kg_m2),
-  thickness_m: numberWithin(...COVERING_LIMITS.thickness_m),
-  contactStiffness_N_m: numberWithin(...COVERING_LIMITS.contactStiffness_N_m),
-});
-
 const scenario = closed({
   id: key,
   name,
@@ -106,7 +72,7 @@ export const notebookSchema = closed({
   units: v.picklist(['SI', 'inch-pound']),
   parameters: listUpTo(parameter, LIMITS.parameters),
   stacks: nonEmptyListUpTo(stackSchema, LIMITS.stacks),
-  materials: listUpTo(v.variant('kind', [sheetMaterial, fibreMaterial, covering]), LIMITS.materials),
+  materials: listUpTo(ownMaterial, LIMITS.materials),
   flanking: flankingSchema,
   cells: listUpTo(cellSchema, LIMITS.cells),
   scenarios: nonEmptyListUpTo(scenario, LIMITS.scenarios),

@@ -11,14 +11,20 @@ import {
   STACK_FIELDS,
   SUPPORT_LABELS,
 } from './field-specs.ts';
+import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
+import { ownMaterial } from './material-schema.ts';
 import { closed, field, key, listUpTo, name, nonEmptyListUpTo, numberWithin, oneOf } from './schema-parts.ts';
 
 /** A stack as it stands in a notebook: every number or choice a literal or a reference to a parameter. */
 export const stackSchema = stackSchemaOf(field);
 
-/** A stack on its own, as `predict --stack` reads it: with literals only. */
-export const bareStackSchema = stackSchemaOf(((literal: unknown) => literal) as typeof field);
+/** A stack on its own, as `predict --stack` reads it: with literals only, its own materials and what goes around it. */
+export const bareStackSchema = closed({
+  ...stackSchemaOf(((literal: unknown) => literal) as typeof field).entries,
+  materials: v.exactOptional(listUpTo(ownMaterial, LIMITS.materials)),
+  flanking: v.exactOptional(flankingSchema),
+});
 
 function stackSchemaOf(may: typeof field) {
   const quantity = ({ min, max, whyNotMore }: NumberSpec) => may(numberWithin(min, max, whyNotMore));

@@ -101,6 +101,27 @@ describe('materials of a notebook’s own', { timeout: 60_000 }, () => {
     expect(criticalFrequencies_Hz[0]!.frequency_Hz).toBeCloseTo(899.8, 1);
   });
 
+  test('a stack file brings them too, with the walls, and is computed to the digit like the notebook that has them', () => {
+    const covering = {
+      kind: 'covering',
+      key: 'rubber',
+      name: 'club rubber (invented)',
+      source: 'invented for this test',
+      surfaceMass_kg_m2: 7,
+      thickness_m: 0.005,
+      contactStiffness_N_m: 1e6,
+    };
+    const materials = [own, covering];
+    const flanking = { kind: 'ordinary', R500_dB: 0, slope_dB_per_octave: 0 };
+    const covered = { ...alone.stacks[0]!, covering: covering.key };
+    const bare = predicted({ ...alone.stacks[0]!, materials }, '--stack');
+    const lone = predicted({ ...covered, materials, flanking }, '--stack');
+    expect(lone).toEqual(predicted({ ...alone, materials, flanking, stacks: [covered] }));
+    expect(lone.surfaceMass_kg_m2 - bare.surfaceMass_kg_m2).toBeCloseTo(7, 9);
+    expect(lone.ratings.Lnw).toBeLessThan(bare.ratings.Lnw);
+    expect(Object.keys(lone.paths_dB)).toContain('flanking');
+  });
+
   test('they are named in what is said of their numbers', () => {
     const { sensitivities } = predicted(alone, '--sensitivities');
     expect(sensitivities!.numbers.map(({ of }) => of)).toContain('rammed earth (invented)');
