@@ -27,7 +27,7 @@ export function mechanismInWords(region: Region, context: MechanismContext): str
     case 'mobility':
       return `the blows shake the floor as far as its mass and stiffness let them: ${mass}${slope}`;
     case 'hammer-contact':
-      return `the surface gives way under the hammers${given(', which bounce on it at ', at)}${lessForce(region, context)}${slope}`;
+      return `the surface gives way under the hammers${given(', which resonate on it at ', at)}${lessForce(region, context)}${slope}`;
     case 'double-leaf':
       return `${eachOnItsOwn(region, prediction)}${slope}`;
     case 'cavity-mode':
@@ -75,7 +75,7 @@ function given(words: string, value: string | undefined): string {
 /** Aslant, and with more than one half wave, air resonates above the frequency that bears its name. */
 function multiples({ first, frequency_Hz }: Region, { bands_Hz }: Prediction): string {
   return frequency_Hz !== undefined && bands_Hz[first]! > Math.SQRT2 * frequency_Hz
-    ? ', whole multiples of it and waves aslant above that'
+    ? ', several halves and slanting waves higher up'
     : '';
 }
 

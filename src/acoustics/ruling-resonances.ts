@@ -13,8 +13,6 @@ export interface RulingResonance {
   /** How far above that it shows, octaves; as far below unless it begins there. */
   readonly above_octaves: number;
   readonly below_octaves: number;
-  /** What tells more about a dip that both are near to, if it is as near as that. */
-  readonly after?: { readonly mechanism: Mechanism; readonly within_octaves: number };
 }
 
 /**
@@ -32,21 +30,20 @@ const COINCIDENCE_BELOW_octaves = 1 / 3;
 /** Of the resonances across a cavity the first few stand out. */
 const ACROSS = 3;
 
-/** A leaf whose waves run as fast as sound in that very band lets sound through whatever the air beside it does. */
-const WAVES_AS_FAST = { mechanism: 'coincidence', within_octaves: BAND_octaves } as const;
-
-/** Between leaves screwed to the same joists f0 is that of boards which swing there, with the air added. */
-const BOARDS_SWING = { mechanism: 'bay-resonance', within_octaves: Infinity } as const;
+/**
+ * Of what lies about as near to a dip, the first tells most. Between joists f0 is that of boards which swing there, with the
+ * air added; a leaf whose waves run as fast as sound lets sound through whatever it rests on or the air beside it does.
+ */
+const TELLING: readonly Mechanism[] = ['bay-resonance', 'coincidence', 'mass-spring-mass', 'cavity-mode'];
 
 /** What else moves with the leaves, joists and fastenings, brings their swinging down. */
 const SWING_BELOW_octaves = 2 / 3;
 
 /** Resonances of what carries the direct sound. */
 export function rulingResonances(model: FloorModel): RulingResonance[] {
-  const bounces = bounceResonances(model).map(({ frequency_Hz, kind }) => ({
+  const bounces = bounceResonances(model).map(({ frequency_Hz }) => ({
     ...around('mass-spring-mass', frequency_Hz),
     below_octaves: SWING_BELOW_octaves,
-    ...(kind === 'mass-spring-mass' && { after: BOARDS_SWING }),
   }));
   const coincidences = criticalFrequencies(model).map(({ frequency_Hz }) => ({
     ...around('coincidence', frequency_Hz),
@@ -85,7 +82,6 @@ function across({ air, plates }: FloorModel, layer: InterlayerModel, i: number):
       ...around('cavity-mode', first_Hz),
       rings_Hz,
       below_octaves: BAND_octaves,
-      after: WAVES_AS_FAST,
     }));
   });
 }
@@ -102,13 +98,13 @@ function betweenJoists(model: FloorModel, layer: InterlayerModel, i: number): Ru
   }));
 }
 
-/** The one that lies nearest to the bottom of a dip, if any is near enough, or what tells more. */
+/** The one that lies nearest to the bottom of a dip, if any is near enough; of several about as near the most telling. */
 export function resonanceNear(resonances: readonly RulingResonance[], band_Hz: number): RulingResonance | undefined {
   const away = (r: RulingResonance) => Math.abs(Math.log2(band_Hz / r.rings_Hz));
   const near = resonances.filter((r) => away(r) <= (band_Hz > r.rings_Hz ? r.above_octaves : r.below_octaves));
-  const byDistance = near.toSorted((a, b) => away(a) - away(b));
-  const [nearest] = byDistance;
-  const after = nearest?.after;
-  if (!after) return nearest;
-  return byDistance.find((r) => r.mechanism === after.mechanism && away(r) <= after.within_octaves) ?? nearest;
+  const least = Math.min(...near.map(away));
+  const rank = (r: RulingResonance) => TELLING.indexOf(r.mechanism);
+  return near
+    .filter((r) => away(r) <= least + BAND_octaves)
+    .toSorted((a, b) => rank(a) - rank(b) || away(a) - away(b))[0];
 }

@@ -146,7 +146,7 @@ describe('sentences', () => {
     expect(
       sentence(region, { Ln_dB, impactMechanisms: doing([4.6, 9, 18.2], region) }, true, { sound: 'impact' }),
     ).toBe(
-      'From 500 to 800 Hz the surface gives way under the hammers, which bounce on it at 107 Hz: 5 to 18 dB less force than on a rigid one; Ln falls by 9 dB per octave.',
+      'From 500 to 800 Hz the surface gives way under the hammers, which resonate on it at 107 Hz: 5 to 18 dB less force than on a rigid one; Ln falls by 9 dB per octave.',
     );
   });
 
@@ -197,7 +197,7 @@ describe('sentences', () => {
     );
     const above = { ...region, first: 4, last: 4 };
     expect(sentence(above, { resonances_Hz: [bounce(16), across(57)] })).toBe(
-      `At 125 Hz the air in the cavity resonates: ${words}, whole multiples of it and waves aslant above that.`,
+      `At 125 Hz the air in the cavity resonates: ${words}, several halves and slanting waves higher up.`,
     );
     const several = [across(57, 'half a wavelength fits between leaf 3 and the lower leaf'), across(600)];
     expect(sentence(region, { resonances_Hz: several })).toBe(
