@@ -8,9 +8,10 @@ import { icon } from '#cells/shared/icons.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import '#cells/shared/quantity-field.ts';
 import type { QuantityEntry } from '#cells/shared/quantity-field.ts';
+import { contactStiffnessFor_N_m, coveringDeltaLw_dB, STATED_DLW_dB } from '#src/acoustics/covering-stiffness.ts';
 import { addOwnMaterial, removeOwnMaterial, updateOwnMaterial } from '#src/notebook/edits/edit-materials.ts';
 import { materialUses } from '#src/notebook/material-use.ts';
-import type { Notebook, OwnMaterial, OwnSheetMaterial } from '#src/notebook/types.ts';
+import type { Notebook, OwnCovering, OwnMaterial, OwnSheetMaterial } from '#src/notebook/types.ts';
 import { fieldGridStyles } from './field-grid.ts';
 import { materialFields, newMaterial } from './own-material-fields.ts';
 
@@ -29,6 +30,10 @@ export class OwnMaterials extends LitElement {
       li {
         padding: var(--space-3);
         border-top: 1px solid var(--hairline);
+      }
+      li > .note {
+        max-width: var(--reading-width);
+        margin: var(--space-2) 0 0;
       }
       .missing {
         margin: 0;
@@ -87,7 +92,17 @@ export class OwnMaterials extends LitElement {
               ></quantity-field>
             `,
           )}
+          ${material.kind === 'covering' ? this.#renderDeltaLw(material) : nothing}
         </div>
+        ${
+          material.kind === 'covering'
+            ? html`<p class="note">
+                ΔLw is what a covering takes off impact sound on a concrete slab of 140 mm (ISO 717-2), as product sheets
+                state it. Written here it sets the contact stiffness, which is what is kept and computed with: how it gives
+                way under a hammer.
+              </p>`
+            : nothing
+        }
         <div class="row">
           <button type="button" class="quiet" @click=${() => this.#remove(material)}>
             ${icon('remove')} Remove ${name}
@@ -97,6 +112,21 @@ export class OwnMaterials extends LitElement {
         </div>
       </li>
     `;
+  }
+
+  /** Another way to say how the covering gives way. */
+  #renderDeltaLw(covering: OwnCovering) {
+    const [min, max] = STATED_DLW_dB;
+    return html`<quantity-field
+      label="ΔLw on concrete"
+      quantity="level"
+      .min=${min}
+      .max=${max}
+      .value=${coveringDeltaLw_dB(covering.contactStiffness_N_m)}
+      .units=${this.notebook.units}
+      @quantity-entry=${({ value }: QuantityEntry) =>
+        this.#change(covering, `ΔLw of ${covering.name}`, { contactStiffness_N_m: contactStiffnessFor_N_m(value) })}
+    ></quantity-field>`;
   }
 
   #renderText(material: OwnMaterial, field: 'name' | 'source', label: string, value: string) {

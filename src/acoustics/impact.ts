@@ -1,3 +1,4 @@
+import { COVERING_LOSS_FACTOR } from './covering-loss.ts';
 import type { FastWaves } from './fast-waves.ts';
 import { type FloorModel, holdsLowerLeaf } from './floor-model.ts';
 import { type Contact, contactOf } from './hammer-contact.ts';
@@ -96,13 +97,6 @@ const struck: StruckMotion = { mobility_m_Ns: 0, field_m4_s2: 0 };
 export function normalisedImpactLevel_dB(power_W: number, impedance_Pa_s_m: number): number {
   return 10 * Math.log10((4 * impedance_Pa_s_m * power_W) / 10 / 4e-10);
 }
-
-/**
- * A covering gives back little of a blow. An elastic one would raise the level by up to 6 dB below its resonance; with this
- * loss a covering of 6e5 N/m does what the reference covering of ISO 717-2, Annex B does, within 1.5 dB from 100 to 1000 Hz, as
- * from 0.9 to 1.1 one of like stiffness does (at 0.5 the level rises by 2 dB at 100 Hz, at 2 it falls by as much).
- */
-const COVERING_LOSS_FACTOR = 1.1;
 
 /** Covering and struck leaf as springs one after the other: each takes of a blow by what it gives way. */
 export function surfaceContact({ construction: { covering }, plates }: FloorModel): Contact {

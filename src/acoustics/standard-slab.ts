@@ -1,9 +1,10 @@
-import type { Construction, Leaf } from './construction.ts';
+import type { Construction, Leaf, Sheet } from './construction.ts';
 import { SHEET_MATERIALS } from './materials.ts';
 import { normaliseConstruction } from './normalise-construction.ts';
 
 const { key: _, ...CONCRETE } = SHEET_MATERIALS.find(({ key }) => key === 'concrete')!;
-const SLAB: Leaf = { kind: 'leaf', contact: 'loose', sheets: [{ ...CONCRETE, thickness_m: 0.14 }] };
+export const STANDARD_SLAB_SHEET: Sheet = { ...CONCRETE, thickness_m: 0.14 };
+const SLAB: Leaf = { kind: 'leaf', contact: 'loose', sheets: [STANDARD_SLAB_SHEET] };
 
 /**
  * The heavy standard floor that coverings and floating floors are compared on: a bare slab of concrete, 10 m².

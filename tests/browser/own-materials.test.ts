@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '#cells/stack/stack-cell.ts';
+import { coveringDeltaLw_dB } from '#src/acoustics/covering-stiffness.ts';
+import { laidImprovement } from '#src/acoustics/laid-improvement.ts';
 import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { axeProblems } from './axe-problems.ts';
@@ -70,6 +72,22 @@ test('a covering of one’s own is made where the covering is picked, with numbe
   expect(surfaceMass_kg_m2).toBeCloseTo(6.835, 3);
   const told = covering().element().parentElement!.textContent;
   expect(told).toContain('maker’s data sheet');
+
+  // 900 kN/m, and the stiffness that the whole model gives 24 dB with.
+  const dLw = numbers.getByRole('textbox', { name: 'ΔLw on concrete' });
+  await expect.element(dLw).toHaveValue(`${coveringDeltaLw_dB(900_000)} dB`);
+  await type('ΔLw on concrete', '24');
+  await expect.element(dLw).toHaveValue('24 dB');
+  const { covering: soft } = resolveStack(notebook(), 'base', 'floor');
+  expect(soft!.contactStiffness_N_m).toBeLessThan(600_000);
+  const { dLw: predicted_dB } = laidImprovement(resolveStack(notebook(), 'base', 'floor'))!;
+  expect(Math.abs(predicted_dB - 24)).toBeLessThanOrEqual(1);
+  await type('ΔLw on concrete', '80');
+  await expect
+    .element(numbers.getByRole('alert'))
+    .toHaveTextContent('ΔLw on concrete must be at most 50 dB, got 80 dB.');
+  await type('ΔLw on concrete', '24');
+  await expect.element(numbers.getByRole('alert')).not.toBeInTheDocument();
 
   await type('surface mass', '600 kg/m2');
   await expect
