@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Ratings } from '#src/acoustics/prediction.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { RangeKeeper } from '#src/charts/range-keeper.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import { wantedRange } from '#src/charts/steady-range.ts';
@@ -20,6 +21,8 @@ const RATINGS = [
 ] as const satisfies readonly { rating: keyof Ratings; sound: Sound }[];
 /** More scenarios than this leave a narrow page no room for the curves. */
 const MOST_BESIDE_CURVES = 4;
+/** More than this have no room beside each other on most pages: they scroll. */
+export const MOST_ABREAST = 6;
 /** Of the curves, px. */
 const PICTURE = { width: 120, height: 60 };
 
@@ -99,6 +102,31 @@ export class FloorAnswer extends LitElement {
       [role="group"] {
         display: contents;
       }
+      /* What is only read out scrolls along, or it would widen the page. */
+      .scroll {
+        position: relative;
+      }
+      .crowded {
+        grid-template-columns: minmax(calc(13rem - var(--space-3)), 1fr) 3rem repeat(var(--columns), 3.75rem);
+        min-width: max-content;
+      }
+      /* The rating that is dragged stays in sight wherever its column is, and clear of the fading edge. */
+      .crowded .name,
+      .crowded .working {
+        position: sticky;
+        left: 0;
+        z-index: 1;
+        background: var(--paper);
+      }
+      .crowded .working {
+        left: 3.25rem;
+        right: var(--space-5);
+        justify-self: stretch;
+        margin-left: calc(-1 * var(--space-2));
+        padding-left: var(--space-2);
+        border-left: 1px solid var(--hairline);
+        text-align: right;
+      }
       @container (max-width: 40rem) {
         .answer {
           grid-template-columns: minmax(3rem, 6.5rem) 2.25rem repeat(var(--columns), minmax(0, 1fr));
@@ -114,6 +142,9 @@ export class FloorAnswer extends LitElement {
         .many .picture {
           visibility: hidden;
         }
+        .crowded {
+          grid-template-columns: 0 2.25rem repeat(var(--columns), 3rem);
+        }
       }
     `,
   ];
@@ -125,18 +156,28 @@ export class FloorAnswer extends LitElement {
   readonly #range = new RangeKeeper(this);
 
   override render() {
-    const { notebook } = this;
     const answers = this.#answers();
     if (answers.length === 0) return nothing;
     const busy = answers.some(({ result }) => result.state === 'computing');
+    if (answers.length <= MOST_ABREAST) return html`${this.#about(busy)}${this.#columns(answers, busy)}`;
     return html`${this.#about(busy)}
-      <div class="answer ${answers.length > MOST_BESIDE_CURVES ? 'many' : ''}" style="--columns: ${answers.length}">
+      <div class="scroll" tabindex="0" role="region" aria-label="Ratings beside the sliders" ${fadeWhereMore()}>
+        ${this.#columns(answers, busy)}
+      </div>`;
+  }
+
+  #columns(answers: readonly Answer[], busy: boolean) {
+    const { notebook } = this;
+    const active = (scenario: Scenario) => (scenario.id === notebook.active ? 'working' : '');
+    const crowd = answers.length > MOST_ABREAST ? 'many crowded' : answers.length > MOST_BESIDE_CURVES ? 'many' : '';
+    return html`<div class="answer ${crowd}" style="--columns: ${answers.length}">
         <div class="picture">
           ${this.#curves(answers, busy)}<span class="note" aria-hidden="true">transmission loss</span>
         </div>
         <span class="name" aria-hidden="true"></span>
         ${answers.map(
-          ({ scenario }) => html`<span class="sample" aria-hidden="true">${scenarioSample(scenario)}</span>`,
+          ({ scenario }) =>
+            html`<span class="sample ${active(scenario)}" aria-hidden="true">${scenarioSample(scenario)}</span>`,
         )}
         ${RATINGS.map(({ rating, sound }) => {
           const name = ratedName(notebook, this.stack.id, sound, rating);
@@ -145,7 +186,7 @@ export class FloorAnswer extends LitElement {
             <ul aria-label="${name} in the shown scenarios">
               ${answers.map(
                 ({ scenario, result }) => html`<li
-                  class="awaited ${scenario.id === notebook.active ? 'working' : ''}"
+                  class="awaited ${active(scenario)}"
                   aria-busy=${result.state === 'computing'}
                 >
                   <span class="visually-hidden">${scenario.name}: </span>${ratingText(result, rating)}

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { entryKey } from '#cells/shared/entry-key.ts';
+import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { describeValue } from '#src/notebook/describe-changes.ts';
 import { resetParameter } from '#src/notebook/edits/reset-parameter.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
@@ -25,7 +26,7 @@ import { icon } from '../shared/icons.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { segmented, segmentedStyles } from '../shared/segmented.ts';
 import { answeringStack } from './answering-stack.ts';
-import './floor-answer.ts';
+import { MOST_ABREAST } from './floor-answer.ts';
 import './parameters-editor.ts';
 import { parametersStyles } from './parameters-styles.ts';
 import { isUntouched, readEntry } from './read-entry.ts';
@@ -83,7 +84,11 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
                   : 'No parameter is chosen for this cell.'
               }
             </p>`
-          : html`<div class="rows" style="--columns: ${columns.length}">
+          : html`<div
+              class="rows ${columns.length > MOST_ABREAST ? 'crowded' : ''}"
+              style="--columns: ${columns.length}"
+              ${fadeWhereMore()}
+            >
               ${this.#heads(columns.map((c) => c.scenario))}
               ${repeat(
                 parameters,

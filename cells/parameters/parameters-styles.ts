@@ -7,6 +7,17 @@ export const parametersStyles = css`
     grid-template-columns: minmax(16rem, 1fr) repeat(var(--columns), minmax(3.75rem, 7.5rem));
     column-gap: var(--space-3);
   }
+  /* What is worked with stays, the columns of the scenarios go past it. */
+  .crowded {
+    position: relative;
+    overflow-x: auto;
+    padding-inline: 3px;
+  }
+  .crowded :is(.control, .heads .working) {
+    position: sticky;
+    left: 0;
+    background: var(--paper);
+  }
   .heads,
   .row {
     display: grid;
@@ -163,6 +174,11 @@ export const parametersStyles = css`
     .values .mark {
       flex: 1;
       line-height: inherit;
+    }
+  }
+  @media print {
+    .crowded {
+      overflow-x: visible;
     }
   }
   .host {

@@ -190,6 +190,44 @@ test('the figures beside the sliders count what the ratings count, and say what 
   expect(alone.curve).not.toBe(together.curve);
 });
 
+test.each([
+  [360, 'both'],
+  [360, 'n7'],
+  [900, 'base'],
+  [900, 'n7'],
+])(
+  'at %d px with eleven scenarios the numbers of the one that is worked in (%s) stay in sight',
+  async (width, active) => {
+    await page.viewport(width, 800);
+    const room = practiceRoom();
+    const more = Array.from({ length: 7 }, (_, i) => ({
+      ...{ id: `n${i + 1}`, name: `Further floor ${i + 1}`, mark: 10 + i, parent: 'base', changes: {} },
+    }));
+    const scenarios = [...room.scenarios, ...more];
+    const { element } = await mountParameters({ ...room, scenarios, shown: scenarios.map((s) => s.id), active });
+    const strip = element.shadowRoot!.querySelector('floor-answer')!;
+    await strip.updateComplete;
+    const window = strip.getBoundingClientRect();
+    const columns = [...strip.shadowRoot!.querySelectorAll('li')];
+    expect(columns).toHaveLength(22);
+    const working = columns.filter((li) => li.classList.contains('working'));
+    expect(working).toHaveLength(2);
+    for (const number of working) {
+      const { left, right, width: wide } = number.getBoundingClientRect();
+      expect(wide).toBeGreaterThan(15);
+      expect(left).toBeGreaterThanOrEqual(window.left);
+      expect(right).toBeLessThanOrEqual(window.right + 0.5);
+    }
+    // The others go past it, by keyboard too, and the edge fades where there is more.
+    const scroll = strip.shadowRoot!.querySelector<HTMLElement>('.scroll')!;
+    expect(scroll.tabIndex).toBe(0);
+    expect(scroll.scrollWidth).toBeGreaterThan(scroll.clientWidth);
+    await expect.poll(() => scroll.dataset.more).toBe('right');
+    expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+    expect(await axeProblems(element)).toEqual([]);
+  },
+);
+
 test('a choice is taken by clicking it', async () => {
   const { notebook } = await mountParameters();
   await page.getByRole('group', { name: 'ceiling support', exact: true }).getByText('isolation clips').first().click();
