@@ -56,13 +56,13 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
         <table class="ratings" style="--columns: ${columns.length}">
           <thead>
             <tr>
-              <th scope="col">
-                ${
-                  columns.length > 1
-                    ? `small figures: difference from ${findScenario(notebook, notebook.reference).name}`
-                    : ''
-                }
-              </th>
+              ${
+                columns.length > 1
+                  ? html`<th scope="col">
+                      small figures: difference from ${findScenario(notebook, notebook.reference).name}
+                    </th>`
+                  : html`<td></td>`
+              }
               ${columns.map(({ scenario }) => this.#head(scenario))}
             </tr>
           </thead>

@@ -44,9 +44,9 @@ export const MATERIAL_SOURCES: Readonly<Record<MaterialKind, Readonly<Record<str
     'mineral-wool': 'common practice, no source',
   },
   mat: {
-    'mineral-wool-board-soft': "s' : timber component catalogue; loss assumed",
-    'mineral-wool-board': "s' : timber component catalogue; loss assumed",
-    'mineral-wool-board-stiff': "s' : timber component catalogue; loss assumed",
+    'mineral-wool-board-soft': 's′: timber component catalogue; loss assumed',
+    'mineral-wool-board': 's′: timber component catalogue; loss assumed',
+    'mineral-wool-board-stiff': 's′: timber component catalogue; loss assumed',
     'entangled-mat': ASSUMED,
     'rubber-mat': ASSUMED,
   },

@@ -283,25 +283,25 @@ export const FIBRE_MATERIALS: readonly FibreMaterial[] = [
   },
 ];
 
-/** Dynamic stiffness of mats. Ask the maker for s' by ISO 9052-1 before relying on one. */
+/** Dynamic stiffness of mats. Ask the maker for s′ by ISO 9052-1 before relying on one. */
 export const MAT_PRODUCTS: readonly MatProduct[] = [
   {
     key: 'mineral-wool-board-soft',
-    name: "mineral wool impact board, s' 6 MN/m³",
+    name: 'mineral wool impact board, s′ 6 MN/m³',
     thickness_m: 0.04,
     dynamicStiffness_N_m3: 6e6,
     lossFactor: 0.2,
   },
   {
     key: 'mineral-wool-board',
-    name: "mineral wool impact board, s' 10 MN/m³",
+    name: 'mineral wool impact board, s′ 10 MN/m³',
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 10e6,
     lossFactor: 0.2,
   },
   {
     key: 'mineral-wool-board-stiff',
-    name: "mineral wool impact board, s' 40 MN/m³",
+    name: 'mineral wool impact board, s′ 40 MN/m³',
     thickness_m: 0.03,
     dynamicStiffness_N_m3: 40e6,
     lossFactor: 0.2,

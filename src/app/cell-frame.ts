@@ -131,7 +131,7 @@ export class CellFrame extends LitElement {
           ? html`<button class="quiet" aria-label="Unfold ${title}" @click=${this.#turnFold}>Unfold</button>`
           : nothing
       }
-      <pop-menu .label=${`This cell: ${title}`} .items=${this.#menu()}>This cell</pop-menu>
+      <pop-menu .label=${`Arrange this cell: ${title}`} .items=${this.#menu()}>Arrange</pop-menu>
       <span
         class="grip"
         title="Drag to move"

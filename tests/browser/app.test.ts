@@ -173,8 +173,8 @@ test('a fork says that it is the same, then what differs, in words', async () =>
 
 /** Chooses from the menu of a cell. */
 async function arrange(cell: string, what: string): Promise<void> {
-  await page.getByRole('button', { name: `This cell: ${cell}` }).click();
-  const menu = page.getByRole('group', { name: `This cell: ${cell}` });
+  await page.getByRole('button', { name: `Arrange this cell: ${cell}` }).click();
+  const menu = page.getByRole('group', { name: `Arrange this cell: ${cell}` });
   await menu.getByRole('button', { name: what }).click();
 }
 
@@ -213,15 +213,15 @@ test('Alt and an arrow moves a scenario and a cell from the keyboard', async () 
   await expect
     .poll(() => deep('[data-scenario]').map((e) => e.getAttribute('data-scenario')))
     .toEqual(['base', 'hung', 'slab', 'both']);
-  (page.getByRole('button', { name: 'This cell: Ratings' }).element() as HTMLElement).focus();
+  (page.getByRole('button', { name: 'Arrange this cell: Ratings' }).element() as HTMLElement).focus();
   await userEvent.keyboard('{Alt>}{ArrowUp}{/Alt}');
   await expect.poll(() => cellTitles()[1]).toBe('Ratings');
-  expect(focused()?.ariaLabel).toBe('This cell: Ratings');
+  expect(focused()?.ariaLabel).toBe('Arrange this cell: Ratings');
   await userEvent.keyboard('{Enter}');
   await expect.poll(() => focused()?.textContent).toBe('Fold');
   await userEvent.keyboard('{ArrowDown}{Enter}');
   await expect.poll(() => cellTitles()[0]).toBe('Ratings');
-  expect(focused()?.ariaLabel).toBe('This cell: Ratings');
+  expect(focused()?.ariaLabel).toBe('Arrange this cell: Ratings');
 });
 
 test('the focus stays with the work: on the fork that was made, on the parent of what was removed', async () => {
@@ -239,7 +239,7 @@ test('cells are added, folded, duplicated and deleted, and undo brings them back
   await expect.poll(cellTitles).toEqual([expect.anything(), 'Text', 'Try it', 'Ratings']);
   await arrange('Text', 'Delete');
   await expect.poll(() => cellTitles().length).toBe(3);
-  await expect.poll(() => focused()?.ariaLabel).toBe('This cell: Try it');
+  await expect.poll(() => focused()?.ariaLabel).toBe('Arrange this cell: Try it');
   await page.getByRole('button', { name: 'Undo: delete “Text”' }).click();
   await expect.poll(() => cellTitles().length).toBe(4);
   await arrange('Ratings', 'Duplicate');

@@ -111,6 +111,14 @@ test('how far such numbers were off is said with them, from the errors that the 
   await expect.element(note).not.toHaveTextContent('walls are off');
 });
 
+test('with one scenario no column has an empty heading', async () => {
+  const room = practiceRoom({ shown: ['base'], active: 'base' });
+  const { element } = await mountCell(document.createElement('ratings-cell'), room, 'ratings');
+  const heads = [...element.shadowRoot!.querySelectorAll('.ratings thead th')].map(words);
+  expect(heads).toEqual(['As built reference']);
+  expect(await axeProblems(element)).toEqual([]);
+});
+
 test('without anything around there is no choice, and a building is said to be worse', async () => {
   const flanking = { kind: 'none', R500_dB: 0, slope_dB_per_octave: 0 } as const;
   await mountCell(document.createElement('ratings-cell'), practiceRoom({ flanking }), 'ratings');

@@ -99,8 +99,10 @@ const cellTitles = (page: Page) =>
 
 /** Chooses from the menu of a cell. */
 async function arrange(page: Page, hand: Hand, title: string, what: string | RegExp): Promise<void> {
-  await hand.press(page.getByRole('button', { name: `This cell: ${title}`, exact: true }));
-  await hand.press(page.getByRole('group', { name: `This cell: ${title}` }).getByRole('button', { name: what }));
+  await hand.press(page.getByRole('button', { name: `Arrange this cell: ${title}`, exact: true }));
+  await hand.press(
+    page.getByRole('group', { name: `Arrange this cell: ${title}` }).getByRole('button', { name: what }),
+  );
 }
 
 describe.each(HANDS)('with %s', (_, handOf) => {
@@ -249,9 +251,9 @@ test('Alt with an arrow moves the cell or the scenario that has the focus; arrow
   const { context, page, problems } = await openRoom();
   const hand = keyboard(page);
   await undoable(page, hand, 'move “Try it”', async () => {
-    await tabTo(page, page.getByRole('button', { name: 'This cell: Try it' }));
+    await tabTo(page, page.getByRole('button', { name: 'Arrange this cell: Try it' }));
     await page.keyboard.press('Alt+ArrowUp');
-    await expectSoon(page.getByRole('button', { name: 'This cell: Try it' })).toBeFocused();
+    await expectSoon(page.getByRole('button', { name: 'Arrange this cell: Try it' })).toBeFocused();
   });
   await undoable(page, hand, 'move “Slab on top”', async () => {
     await tabTo(page, page.getByRole('radio', { name: 'Slab on top' }));

@@ -42,7 +42,7 @@ test('a teacher writes a lesson with live values, a folded answer, a formula and
   await expectSoon(card(page, 'Twice as thick')).toContainText('slab thickness 120 → 240 mm');
 
   // The text is written with what the bar puts into it; the preview follows.
-  await page.getByRole('button', { name: 'This cell: Parameters' }).click();
+  await page.getByRole('button', { name: 'Arrange this cell: Parameters' }).click();
   await page.getByRole('button', { name: 'Add a cell above' }).click();
   await page.getByRole('group', { name: 'Kind of the new cell' }).getByRole('button', { name: /^Text/ }).click();
   await page.getByRole('button', { name: 'Edit the text' }).click();
