@@ -150,8 +150,12 @@ export const commentaryStyles = css`
       color: var(--ink-soft);
     }
     /* A list stays with its heading: none leaves a single point for the next page. */
-    .page :is(ul, ol) {
+    .page :is(ul, ol, details) {
       break-inside: avoid;
+    }
+    /* Nor does a question lose its answer. */
+    .page :has(+ details) {
+      break-after: avoid;
     }
   }
 `;

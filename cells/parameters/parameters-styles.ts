@@ -195,6 +195,10 @@ export const parametersStyles = css`
     .row {
       padding: var(--space-1) 0;
     }
+    /* The list of scenarios says it already. */
+    .values .mark {
+      display: none;
+    }
     .entry,
     .control > :is(fieldset, select),
     button.use,

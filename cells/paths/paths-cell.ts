@@ -66,6 +66,9 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
           overflow-wrap: anywhere;
           break-after: avoid;
         }
+        ol {
+          break-inside: avoid;
+        }
       }
       li.lit {
         background: var(--paper-sunk);

@@ -168,6 +168,14 @@ export const ratingsStyles = css`
     .ratings .group {
       break-after: avoid;
     }
+    /* Beside its number: half as many lines. */
+    .difference {
+      display: inline-block;
+      min-width: 2.5em;
+    }
+    .ratings :is(td, tbody th) {
+      padding-block: 0.15rem;
+    }
     .story {
       break-inside: avoid;
     }

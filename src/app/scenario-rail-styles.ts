@@ -163,7 +163,11 @@ export const scenarioRailStyles = css`
   }
   @media print {
     ol {
-      display: block;
+      display: grid;
+      grid-auto-flow: row;
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+      border-block: 0;
+      gap: 0 var(--space-4);
       overflow: visible;
     }
     .actions,

@@ -19,8 +19,8 @@ export class BandChart extends DrawnChart<BandChartData> {
     return valueLabel;
   }
 
-  protected override layOut(data: BandChartData, width: number) {
-    return frameOf(data, width, this.#keeper.range(bandRange(data), data.valueLabel));
+  protected override layOut(data: BandChartData, width: number, onPaper: boolean) {
+    return frameOf(data, width, this.#keeper.range(bandRange(data), data.valueLabel), onPaper);
   }
 
   protected override draw(data: BandChartData, frame: BandFrame) {
@@ -70,9 +70,18 @@ export class BandChart extends DrawnChart<BandChartData> {
   }
 }
 
-function frameOf(data: BandChartData, width: number, range: BandFrame['range']): BandFrame {
+/** Of curves on paper, px: less than on screen, so that what goes with them has room on the same sheet. */
+const PLOT_ON_PAPER_px = 240;
+
+function frameOf(data: BandChartData, width: number, range: BandFrame['range'], onPaper: boolean): BandFrame {
   const ends = data.overlays.flatMap((o) => (o.kind === 'line' ? [nameWidth_px(o.label)] : []));
-  const options = { width, bands_Hz: data.bands_Hz, range, rightLabels: ends.length ? Math.max(...ends) + 4 : 0 };
+  const options = {
+    width,
+    bands_Hz: data.bands_Hz,
+    range,
+    rightLabels: ends.length ? Math.max(...ends) + 4 : 0,
+    ...(onPaper && { plotHeight: PLOT_ON_PAPER_px }),
+  };
   const rows = frequencyLabelRows(data.overlays, bandFrame({ ...options, topRows: 0 }));
   return bandFrame({ ...options, topRows: rows.length ? Math.max(...rows) + 1 : 0 });
 }

@@ -42,7 +42,7 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
   /** What the values are, with their unit. */
   protected abstract valueLabel(data: Data): string;
   /** Lays the picture out; the same range object means that nothing moved. */
-  protected abstract layOut(data: Data, width: number): BandFrame;
+  protected abstract layOut(data: Data, width: number, onPaper: boolean): BandFrame;
   protected abstract draw(data: Data, frame: BandFrame): SVGSVGElement;
   /** What is drawn over the picture besides the band lines. */
   protected abstract live(data: Data, frame: BandFrame): SVGTemplateResult;
@@ -85,10 +85,11 @@ export abstract class DrawnChart<Data extends { readonly bands_Hz: readonly numb
 
   protected override willUpdate(): void {
     const { data, label } = this;
-    const { width } = this.#size;
+    const { width, onPaper } = this.#size;
     if (width === 0 || !data?.bands_Hz.length) return;
-    const frame = this.layOut(data, width);
-    const moved = frame.width !== this.frame?.width || frame.range !== this.frame.range;
+    const frame = this.layOut(data, width, onPaper);
+    const moved =
+      frame.width !== this.frame?.width || frame.height !== this.frame.height || frame.range !== this.frame.range;
     if (!moved && data === this.#drawn?.data && label === this.#drawn.label) return;
     this.#drawn = { data, label };
     this.frame = frame;

@@ -28,6 +28,11 @@ export class WidthKeeper implements ReactiveController {
     host.addController(this);
   }
 
+  /** Whether the page is being printed. */
+  get onPaper(): boolean {
+    return this.#printing;
+  }
+
   get width(): number {
     return this.#printing ? PAPER_px : this.#measured;
   }

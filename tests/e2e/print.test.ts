@@ -52,7 +52,8 @@ test('a page may end within a cell, but neither in a picture, the ratings or a l
   for (const { within } of await breaks('cell-frame')) expect(within).toBe('auto');
   for (const { after } of await breaks('cell-frame header')) expect(after).toBe('avoid');
   for (const { within } of await breaks('band-chart .picture, stack-cell figure')) expect(within).toBe('avoid');
-  for (const { within } of await breaks('table.ratings, commentary-cell ul')) expect(within).toBe('avoid');
+  const whole = 'table.ratings, commentary-cell ul, commentary-cell details, paths-cell ol';
+  for (const { within } of await breaks(whole)) expect(within).toBe('avoid');
   for (const { after } of await breaks('ratings-cell .counted')) expect(after).toBe('avoid');
 });
 
@@ -155,6 +156,32 @@ test('paper tells when it was printed, what computed it, and every number of the
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expectSoon(record.getByRole('table')).toHaveCount(0);
   await expectSoon(stamp).toHaveText('');
+  await context.close();
+});
+
+test('paper is not wasted: scenarios stand two abreast, differences beside their numbers, and pictures leave room', async () => {
+  const { context, page } = await freshPage(browser, inject('baseURL'));
+  await page.goto('/');
+  await settled(page);
+  const chart = page.locator('band-chart .picture > svg[role="img"]').first();
+  const onScreen = Number(await chart.getAttribute('height'));
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  expect(Number(await chart.getAttribute('height'))).toBeLessThan(onScreen);
+  const tops = await page
+    .locator('scenario-rail ol > li')
+    .evaluateAll((all) => all.map((li) => li.getBoundingClientRect().top));
+  expect(tops[0]).toBe(tops[1]);
+  expect(tops[2]).toBe(tops[3]);
+  expect(tops[2]).toBeGreaterThan(tops[0]!);
+  const number = page
+    .locator('ratings-cell td.number')
+    .filter({ has: page.locator('.difference') })
+    .first();
+  const [value, difference] = await number.evaluate((cell) =>
+    ['.value', '.difference'].map((part) => cell.querySelector(part)!.getBoundingClientRect().bottom),
+  );
+  expect(Math.abs(value! - difference!)).toBeLessThan(8);
   await context.close();
 });
 
