@@ -1,8 +1,8 @@
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
 import { matLoss } from './mat-loss.ts';
+import { panelRadiation } from './panel-radiation.ts';
 import type { Quadrature } from './quadrature.ts';
-import { resonantRadiation } from './resonant-radiation.ts';
 import { ResonantWaves } from './resonant-waves.ts';
 import type { ReverberantField } from './reverberant-field.ts';
 import { criticalFrequency_Hz } from './support-radiation.ts';
@@ -54,7 +54,7 @@ export class Airborne {
     }
     const state = waves.line.states[0]!;
     const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
-    const sigma = f_Hz < fc_Hz ? resonantRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s) : 0;
+    const sigma = f_Hz < fc_Hz ? panelRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s) : 0;
     const mass = plates[0]!.surfaceMass_kg_m2;
     const loss = state.lossFactor + matLoss(this.#model, waves.line.states, f_Hz, 0);
     const fieldVelocity2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * loss);

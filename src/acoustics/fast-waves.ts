@@ -48,6 +48,8 @@ export class FastWaves implements Integrand {
   readonly #sum: SettledSum;
   readonly #withAirborne: boolean;
   #f_Hz = 0;
+  /** k0 a of the floor, a = 2S/U. */
+  #size = 0;
   #besideStruck = 0;
 
   /** @param withAirborne Otherwise all airborne sums stay 0. */
@@ -83,6 +85,7 @@ export class FastWaves implements Integrand {
     const { line, forced, slow, free, cavities } = this;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     forced.prepare(k0, edges.area_m2, edges.perimeter_m);
+    this.#size = (k0 * 2 * edges.area_m2) / edges.perimeter_m;
     slow.prepare(k0, leafEdges[this.#leaves - 1]!, forced.at(0));
     if (this.slowFirst !== slow) this.slowFirst.prepare(k0, leafEdges[0]!, forced.at(0));
     line.prepare(f_Hz, azimuthCos2);
@@ -145,16 +148,47 @@ export class FastWaves implements Integrand {
       if (!this.#withAirborne) continue;
       if (!line.alike) line.march(true);
       for (let i = 0; i < moving; i++) out[airborneAt + i] = velocity2[i]!;
+      for (let i = 0; i < last; i++) out[forceAt + i] = force2[i]!;
+      out[at + AT.radiated] = sigma * velocity2[last]!;
+      if (u < forced.limit) this.#takeIn(u, sigma, out, at);
       let supports = 0;
       for (let i = 0; i < last; i++) {
-        out[forceAt + i] = force2[i]!;
-        supports += force2[i]! * this.supportPower[i]! * (velocity2[last]! / velocity2[i + 1]!);
+        const goesOn = moving === 0 ? 1 : out[airborneAt + last]! / out[airborneAt + i + 1]!;
+        supports += out[forceAt + i]! * this.supportPower[i]! * goesOn;
       }
-      const radiated = sigma * velocity2[last]!;
-      out[at + AT.airborne] = z0 * radiated + supports;
-      out[at + AT.radiated] = radiated;
+      out[at + AT.airborne] = z0 * out[at + AT.radiated]! + supports;
     }
   }
+
+  /**
+   * How well the leaf that matches best does at s = sin θ, 0–1: a wave that its free one runs ahead of by half a turn along the
+   * floor does not grow any further, and its ends do not matter.
+   */
+  #matched(s: number): number {
+    let mismatch = Infinity;
+    for (const mu of this.free.mu) if (Math.abs(mu - s) < mismatch) mismatch = Math.abs(mu - s);
+    const halfTurns = (mismatch * this.#size) / Math.PI;
+    return 1 / (1 + halfTurns * halfTurns);
+  }
+
+  /**
+   * Near grazing incidence, of what the leaves' stiffness adds to the motion of limp ones a floor of finite size takes in but
+   * a share: what is forced goes as the mass lets it, free waves build up along the floor and meet its ends.
+   */
+  #takeIn(u: number, sigma: number, out: Float64Array, at: number): void {
+    const { line } = this;
+    const { velocity2, force2 } = line;
+    const taken = 1 - (1 - this.forced.taken(u)) * this.#matched(Math.sqrt(1 - u * u));
+    const last = this.#leaves - 1;
+    line.march(!line.alike, true);
+    for (let i = 0; i < last; i++) out[at + SINGLE + i] = takenOf(out[at + SINGLE + i]!, force2[i]!, taken);
+    out[at + AT.radiated] = takenOf(out[at + AT.radiated]!, sigma * velocity2[last]!, taken);
+  }
+}
+
+/** Of what is above `limp` the share `taken`. */
+function takenOf(whole: number, limp: number, taken: number): number {
+  return whole > limp ? limp + (whole - limp) * taken : whole;
 }
 
 /** What stands first in a sum: airborne and struck sound by all paths, then what the last leaf radiates of each. */

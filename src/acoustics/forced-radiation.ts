@@ -27,6 +27,14 @@ export class ForcedRadiation {
     const g = u >= this.limit ? u : this.#grazing - this.#slope * u;
     return 1 / Math.sqrt(g * g + this.#q2);
   }
+
+  /**
+   * What share of a free wave's energy at `u` a floor of finite size takes in, against an endless one: as much, by
+   * reciprocity, as the limit leaves of its radiation, u against g.
+   */
+  taken(u: number): number {
+    return u >= this.limit ? 1 : u / (this.#grazing - this.#slope * u);
+  }
 }
 
 /** Below it the grazing term changes sign; the panel is then far smaller than a wavelength and q rules. */

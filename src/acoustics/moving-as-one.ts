@@ -2,7 +2,7 @@ import type { FloorModel } from './floor-model.ts';
 import { ForcedRadiation } from './forced-radiation.ts';
 import { gaussLegendre } from './gauss-legendre.ts';
 import { coincidence_Hz, type PlateState, plateAt } from './leaf-plate.ts';
-import { resonantRadiation } from './resonant-radiation.ts';
+import { panelRadiation } from './panel-radiation.ts';
 
 /** Enough for a curve without peaks, within 0.1 dB. */
 const ANGLES = 6;
@@ -43,7 +43,7 @@ export function movingAsOne_dB(model: FloorModel, bands_Hz: readonly number[]): 
         tau += (weights[j]! * 4 * z0 * z0 * forced.at(u)) / ((omega * mass * (1 - bends)) ** 2 + ((2 * z0) / u) ** 2);
       });
     }
-    const sigma = resonantRadiation(f_Hz, fc_Hz, edges, c);
+    const sigma = panelRadiation(f_Hz, fc_Hz, edges, c);
     tau += (2 * z0 * z0 * sigma * sigma * fc_Hz * bending_Nm) / (2 * f_Hz * f_Hz * mass * mass * omega * lost_Nm);
     return -10 * Math.log10(tau);
   });

@@ -1,7 +1,7 @@
 import { bendingWaveSpeed_m_s, type Lattice, pointLike } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import { coincidence_Hz, type LeafPlate, type PlateState } from './leaf-plate.ts';
-import { resonantRadiation } from './resonant-radiation.ts';
+import { panelRadiation } from './panel-radiation.ts';
 
 /**
  * Sound power per m² that leaf number `leaf` radiates for a mean square force of 1 (N/m²)² through its fastenings, incoherently, W/m².
@@ -40,7 +40,7 @@ export function supportRadiation(
   const powerLine = b / (4 * mass * speed);
   const powerPoint = perPoint / (8 * Math.sqrt(bending_Nm * mass));
   const velocity2 = ((1 - share) * powerLine + share * powerPoint) / (omega * lossFactor * mass);
-  const sigma = resonantRadiation(f_Hz, fc_Hz, model.leafEdges[leaf]!, air.soundSpeed_m_s);
+  const sigma = panelRadiation(f_Hz, fc_Hz, model.leafEdges[leaf]!, air.soundSpeed_m_s);
 
   return (
     nearFieldWeight * belowCoincidence * ((1 - share) * nearLine + share * nearPoint) +

@@ -190,11 +190,14 @@ export class TransmissionLine {
     return this;
   }
 
-  /** Marches the wave along the floor, for airborne sound or for the struck floor. */
-  march(airborne: boolean): void {
+  /**
+   * Marches the wave along the floor, for airborne sound or for the struck floor.
+   * @param limp As if no leaf had any stiffness.
+   */
+  march(airborne: boolean, limp = false): void {
     const numbers = this.#numbers;
     const z0 = numbers[AT.z0]!;
-    const s4 = numbers[AT.s4]!;
+    const s4 = limp ? 0 : numbers[AT.s4]!;
     const u = numbers[AT.u]!;
     const bendRe = airborne ? this.#bendRe : this.#struckBendRe;
     const evanescent = this.#evanescent;
