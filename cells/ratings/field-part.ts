@@ -20,7 +20,7 @@ import { foldStyles } from '../shared/fold-styles.ts';
 import { wholeNumber } from '../shared/number-words.ts';
 import '../shared/quantity-field.ts';
 import type { QuantityEntry } from '../shared/quantity-field.ts';
-import { scenarioSample } from '../shared/scenario-sample.ts';
+import { columnTableHead } from './column-table-head.ts';
 import { columnTableStyles } from './column-table-styles.ts';
 
 type RoomField = 'receivingVolume_m3' | 'reverberationTime_s';
@@ -117,17 +117,7 @@ export class FieldPart extends LitElement {
       ${fadeWhereMore()}
     >
         <table style="--columns: ${columns.length}">
-          <thead>
-            <tr>
-              <th scope="col"><span class="visually-hidden">Value</span></th>
-              ${columns.map(
-                ({ scenario }) => html`<th scope="col" class="number">
-                  ${scenarioSample(scenario)} ${scenario.name}
-                </th>`,
-              )}
-              <th scope="col" class="about">what it is</th>
-            </tr>
-          </thead>
+          ${columnTableHead(columns)}
           <tbody>
             ${FIELD_VALUE_NAMES.map((value) => row(value, columns))}
           </tbody>

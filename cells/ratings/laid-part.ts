@@ -14,7 +14,7 @@ import { NotebookEdit, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { foldStyles } from '../shared/fold-styles.ts';
 import { wholeNumber } from '../shared/number-words.ts';
-import { scenarioSample } from '../shared/scenario-sample.ts';
+import { columnTableHead } from './column-table-head.ts';
 import { columnTableStyles } from './column-table-styles.ts';
 
 interface Column {
@@ -115,17 +115,7 @@ export class LaidPart extends LitElement {
         ${fadeWhereMore()}
       >
         <table style="--columns: ${columns.length}">
-          <thead>
-            <tr>
-              <th scope="col"><span class="visually-hidden">Value</span></th>
-              ${columns.map(
-                ({ scenario }) => html`<th scope="col" class="number">
-                  ${scenarioSample(scenario)} ${scenario.name}
-                </th>`,
-              )}
-              <th scope="col" class="about">what it is</th>
-            </tr>
-          </thead>
+          ${columnTableHead(columns)}
           <tbody>
             ${ROWS.map((row) => tableRow(row, columns))}
           </tbody>

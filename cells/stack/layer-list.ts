@@ -19,6 +19,7 @@ import { fieldsOfSupport } from '#src/notebook/usual-support.ts';
 import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { fillCutOff } from './fill-cut-off.ts';
+import { HELD_AT_EDGES, isHeldAtEdges } from './held-at-edges.ts';
 import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { addMenu, interlayerMenu, matMenu, nextFill, stackMenu } from './layer-menus.ts';
@@ -301,9 +302,9 @@ export class LayerList extends LitElement {
     const at = (name: string): FieldPath => ['layers', index, name];
     return html`
       <div class="fields">
-        ${this.#fields(
-          ['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m', 'support', 'fill', 'fillThickness_m'].map(at),
-        )}
+        ${this.#fields(['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m'].map(at))}
+        ${this.#field(at('support'), isHeldAtEdges(cavity, values) ? HELD_AT_EDGES : undefined)}
+        ${this.#fields(['fill', 'fillThickness_m'].map(at))}
       </div>
       ${this.#renderFillsAbove(cavity, index, values)}
       <details>

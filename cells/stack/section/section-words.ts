@@ -28,5 +28,6 @@ function cavityInWords(cavity: Cavity, length: (value_m: number) => string): str
   const filled = fill.length
     ? `with ${fill.map((f) => `${length(f.thickness_m)} ${f.name}`).join(' and ')}`
     : 'with nothing in it';
-  return `${frame}, ${filled}, ceiling: ${SUPPORT_LABELS[support]}`;
+  const held = joists === 'none' && support === 'direct' ? 'held at its edges alone' : SUPPORT_LABELS[support];
+  return `${frame}, ${filled}, ceiling: ${held}`;
 }
