@@ -178,13 +178,18 @@ export class FastWaves implements Integrand {
   #takeIn(u: number, sigma: number, out: Float64Array, at: number): void {
     const { line } = this;
     const { velocity2, force2 } = line;
-    const taken = 1 - (1 - this.forced.taken(u)) * this.#matched(Math.sqrt(1 - u * u));
+    const lost = (1 - this.forced.taken(u)) * this.#matched(Math.sqrt(1 - u * u));
+    if (lost < LITTLE_LOST) return;
+    const taken = 1 - lost;
     const last = this.#leaves - 1;
     line.march(!line.alike, true);
     for (let i = 0; i < last; i++) out[at + SINGLE + i] = takenOf(out[at + SINGLE + i]!, force2[i]!, taken);
     out[at + AT.radiated] = takenOf(out[at + AT.radiated]!, sigma * velocity2[last]!, taken);
   }
 }
+
+/** What takes less away than this share, 0.01 dB, is not worth a march. */
+const LITTLE_LOST = 0.002;
 
 /** Of what is above `limp` the share `taken`. */
 function takenOf(whole: number, limp: number, taken: number): number {

@@ -11,9 +11,16 @@ export class ForcedRadiation {
   #q2 = 0;
   #grazing = 1;
   #slope = 0;
+  /** k0, area and perimeter at hand. */
+  readonly #known = new Float64Array(3);
 
-  /** Prepares for wave number `k0_rad_m` and a panel of `area_m2` and `perimeter_m`. */
+  /** Prepares for wave number `k0_rad_m` and a panel of `area_m2` and `perimeter_m`; the same again costs nothing. */
   prepare(k0_rad_m: number, area_m2: number, perimeter_m: number): this {
+    const known = this.#known;
+    if (known[0] === k0_rad_m && known[1] === area_m2 && known[2] === perimeter_m) return this;
+    known[0] = k0_rad_m;
+    known[1] = area_m2;
+    known[2] = perimeter_m;
     const ka = Math.max((k0_rad_m * 2 * area_m2) / perimeter_m, KA_GUARD);
     const q = (2 * Math.PI) / (k0_rad_m * k0_rad_m * area_m2);
     this.#q2 = q * q;
