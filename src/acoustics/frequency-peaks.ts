@@ -3,8 +3,9 @@ import { cavityPeaks } from './cavity-peaks.ts';
 import { CoincidenceCourse, type Crossing } from './coincidence-course.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
-import { mostRadiation, panelRadiation } from './panel-radiation.ts';
+import { mostRadiation } from './panel-radiation.ts';
 import { bounceResonances } from './resonances.ts';
+import { resonantRadiation } from './resonant-radiation.ts';
 
 /** Relative half-width of leaves bouncing on their springs, at most: our own, of the order of the springs' loss. */
 const BOUNCE_WIDTH = 0.05;
@@ -70,7 +71,7 @@ function radiationCaps(model: FloorModel, course: CoincidenceCourse): FrequencyP
       const f_Hz = Math.exp(x);
       const fc_Hz = f_Hz / Math.exp(logRatio);
       const { soundSpeed_m_s } = model.air;
-      return panelRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s) >= mostRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s);
+      return resonantRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s) >= mostRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s);
     };
     return course.changes(leaf, capped).map((x) => peak(x, Math.abs(course.at(leaf, x))));
   });
