@@ -165,8 +165,12 @@ export class FastWaves implements Integrand {
    * floor does not grow any further, and its ends do not matter.
    */
   #matched(s: number): number {
+    const { mu } = this.free;
     let mismatch = Infinity;
-    for (const mu of this.free.mu) if (Math.abs(mu - s) < mismatch) mismatch = Math.abs(mu - s);
+    for (let i = 0; i < mu.length; i++) {
+      const off = Math.abs(mu[i]! - s);
+      if (off < mismatch) mismatch = off;
+    }
     const halfTurns = (mismatch * this.#size) / Math.PI;
     return 1 / (1 + halfTurns * halfTurns);
   }
