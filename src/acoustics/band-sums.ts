@@ -1,7 +1,7 @@
 import { Airborne } from './airborne.ts';
 import { type Azimuth, azimuths } from './azimuths.ts';
 import { bayResonance_Hz } from './bay-resonance.ts';
-import { DAMPED_SHARE, filledShare } from './cavity-resonances.ts';
+import { DAMPED_SHARE, filledShare, firstAcross_Hz } from './cavity-resonances.ts';
 import { CrowdedNodes } from './crowded-nodes.ts';
 import { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
@@ -181,7 +181,7 @@ function firstSwing_Hz({ interlayers, plates }: FloorModel): number {
 function firstRing_Hz({ interlayers, air }: FloorModel): number {
   return interlayers.reduce((first, layer) => {
     if (layer.kind === 'mat' || filledShare(layer) > DAMPED_SHARE) return first;
-    return Math.min(first, air.soundSpeed_m_s / (2 * layer.depth_m));
+    return Math.min(first, firstAcross_Hz(layer, air));
   }, Infinity);
 }
 

@@ -1,6 +1,6 @@
 import { insideKx2, keptShare } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
-import { DAMPED_SHARE, filledShare, MOST_MODES } from './cavity-resonances.ts';
+import { DAMPED_SHARE, filledShare, firstAcross_Hz, MOST_MODES } from './cavity-resonances.ts';
 import { type CoincidenceCourse, TO_Hz } from './coincidence-course.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import type { FrequencyPeak } from './frequency-nodes.ts';
@@ -30,7 +30,7 @@ function wavesOf({ interlayers }: FloorModel, leaf: number): number[] {
 
 function crossModes(model: FloorModel, layer: CavityModel): FrequencyPeak[] {
   const { air } = model;
-  const lowest_Hz = air.soundSpeed_m_s / (2 * layer.depth_m);
+  const lowest_Hz = firstAcross_Hz(layer, air);
   return Array.from({ length: Math.min(Math.floor(TO_Hz / lowest_Hz), MOST_MODES) }, (_, n) => {
     const frequency_Hz = (n + 1) * lowest_Hz;
     const loss = cavityLossFactor(frequency_Hz, layer, model);

@@ -1,3 +1,4 @@
+import type { Air } from './air.ts';
 import { type AirInBays, keptShare, outsideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import type { CrowdedNodes } from './crowded-nodes.ts';
@@ -99,6 +100,11 @@ function resonators({ interlayers, plates, air }: FloorModel): Resonator[] {
     const bounce_Hz = naturalFrequency_Hz(stiffness, 1 / inverseMass);
     return [{ layer, bounce_Hz, filled: filledShare(layer) }];
   });
+}
+
+/** First resonance across a cavity, half a wave in its depth, c/2d, Hz. */
+export function firstAcross_Hz({ depth_m }: CavityModel, { soundSpeed_m_s }: Air): number {
+  return soundSpeed_m_s / (2 * depth_m);
 }
 
 /** Part of the depth that holds fibre, 0–1. */

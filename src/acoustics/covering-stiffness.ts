@@ -1,5 +1,6 @@
 import { COVERING_LOSS_FACTOR } from './covering-loss.ts';
 import { COVERING_LIMITS } from './material-limits.ts';
+import { pointMobility_m_Ns } from './point-mobility.ts';
 import { deltaLw } from './ratings/delta-lw.ts';
 import { meanModulus_Pa, sheetBending_Nm } from './sheet-bending.ts';
 import { STANDARD_SLAB_SHEET } from './standard-slab.ts';
@@ -26,7 +27,7 @@ const HALVINGS = 45;
 export function coveringDeltaLw_dB(contactStiffness_N_m: number): number {
   const { thickness_m, density_kg_m3 } = STANDARD_SLAB_SHEET;
   const bending_Nm = sheetBending_Nm(STANDARD_SLAB_SHEET, meanModulus_Pa(STANDARD_SLAB_SHEET));
-  const mobility_m_Ns = 1 / (8 * Math.sqrt(bending_Nm * density_kg_m3 * thickness_m));
+  const mobility_m_Ns = pointMobility_m_Ns(bending_Nm, density_kg_m3 * thickness_m);
   const values_dB = BANDS_Hz.map((band_Hz) => {
     const { middle_Hz: f_Hz } = exactBandOf(band_Hz);
     const bare = tappingForce2_N2_Hz(f_Hz, mobility_m_Ns, Infinity);

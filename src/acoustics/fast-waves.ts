@@ -48,8 +48,6 @@ export class FastWaves implements Integrand {
   readonly #sum: SettledSum;
   readonly #withAirborne: boolean;
   #f_Hz = 0;
-  /** k0 a of the floor, a = 2S/U. */
-  #size = 0;
   #besideStruck = 0;
 
   /** @param withAirborne Otherwise all airborne sums stay 0. */
@@ -85,7 +83,6 @@ export class FastWaves implements Integrand {
     const { line, forced, slow, free, cavities } = this;
     const k0 = (2 * Math.PI * f_Hz) / air.soundSpeed_m_s;
     forced.prepare(k0, edges.area_m2, edges.perimeter_m);
-    this.#size = (k0 * 2 * edges.area_m2) / edges.perimeter_m;
     slow.prepare(k0, leafEdges[this.#leaves - 1]!, forced.at(0));
     if (this.slowFirst !== slow) this.slowFirst.prepare(k0, leafEdges[0]!, forced.at(0));
     line.prepare(f_Hz, azimuthCos2);
@@ -171,7 +168,7 @@ export class FastWaves implements Integrand {
       const off = Math.abs(mu[i]! - s);
       if (off < mismatch) mismatch = off;
     }
-    const halfTurns = (mismatch * this.#size) / Math.PI;
+    const halfTurns = (mismatch * this.forced.size) / Math.PI;
     return 1 / (1 + halfTurns * halfTurns);
   }
 

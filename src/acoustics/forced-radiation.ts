@@ -8,6 +8,8 @@
 export class ForcedRadiation {
   /** cos θ below which the panel's finite size rules. */
   limit = 1;
+  /** Of the panel in sound, k0 a with a = 2S/U. */
+  size = 0;
   #q2 = 0;
   #grazing = 1;
   #slope = 0;
@@ -21,7 +23,8 @@ export class ForcedRadiation {
     known[0] = k0_rad_m;
     known[1] = area_m2;
     known[2] = perimeter_m;
-    const ka = Math.max((k0_rad_m * 2 * area_m2) / perimeter_m, KA_GUARD);
+    this.size = (k0_rad_m * 2 * area_m2) / perimeter_m;
+    const ka = Math.max(this.size, KA_GUARD);
     const q = (2 * Math.PI) / (k0_rad_m * k0_rad_m * area_m2);
     this.#q2 = q * q;
     this.limit = Math.min(1.3 * Math.sqrt(Math.PI / (2 * ka)), 1);

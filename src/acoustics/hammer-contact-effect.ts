@@ -1,6 +1,7 @@
 import type { FloorModel } from './floor-model.ts';
 import { surfaceContact } from './impact.ts';
 import { naturalFrequency_Hz } from './natural-frequency.ts';
+import { pointMobility_m_Ns } from './point-mobility.ts';
 import { TAPPING_MACHINE, tappingForce2_N2_Hz } from './tapping-machine.ts';
 
 /** What the struck surface does to the blows, beside one that does not give way. */
@@ -14,7 +15,7 @@ export interface ContactEffect {
 export function contactEffect(model: FloorModel): ContactEffect {
   const { stiffness_N_m, lossFactor } = surfaceContact(model);
   const { staticBending_Nm, surfaceMass_kg_m2 } = model.plates[0]!;
-  const mobility = 1 / (8 * Math.sqrt(staticBending_Nm * surfaceMass_kg_m2));
+  const mobility = pointMobility_m_Ns(staticBending_Nm, surfaceMass_kg_m2);
   return {
     resonance_Hz: naturalFrequency_Hz(stiffness_N_m, TAPPING_MACHINE.hammerMass_kg),
     force_dB: (f_Hz) =>

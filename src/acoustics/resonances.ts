@@ -1,5 +1,6 @@
 import type { Air } from './air.ts';
 import { bayResonance_Hz } from './bay-resonance.ts';
+import { firstAcross_Hz } from './cavity-resonances.ts';
 import type { SupportKind } from './construction.ts';
 import { restingGive_m3_N } from './fastening-impedance.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
@@ -89,7 +90,7 @@ function cavityModes(model: FloorModel): NamedFrequency[] {
     if (layer.kind !== 'cavity') return [];
     const leaves = several ? `${leafName(model, i)} and ${leafName(model, i + 1)}` : 'the leaves';
     return {
-      frequency_Hz: model.air.soundSpeed_m_s / (2 * layer.depth_m),
+      frequency_Hz: firstAcross_Hz(layer, model.air),
       name: `half a wavelength fits between ${leaves}`,
       kind: 'cavity' as const,
     };

@@ -1,4 +1,5 @@
 import { bayResonance_Hz } from './bay-resonance.ts';
+import { firstAcross_Hz } from './cavity-resonances.ts';
 import type { FloorModel, InterlayerModel } from './floor-model.ts';
 import type { Mechanism } from './prediction.ts';
 import { airStiffness_N_m3, bounceResonances, criticalFrequencies, interlayerStiffness_N_m3 } from './resonances.ts';
@@ -72,7 +73,7 @@ function around(mechanism: Mechanism, frequency_Hz: number): RulingResonance {
  */
 function across({ air, plates }: FloorModel, layer: InterlayerModel, i: number): RulingResonance[] {
   if (layer.kind === 'mat' || layer.fluids.some((f) => f.flowResistivity_Pa_s_m2 !== undefined)) return [];
-  const first_Hz = air.soundSpeed_m_s / (2 * layer.depth_m);
+  const first_Hz = firstAcross_Hz(layer, air);
   return Array.from({ length: ACROSS }, (_, n) => (n + 1) * first_Hz).flatMap((whole_Hz) => {
     const met_Hz = [plates[i]!, plates[i + 1]!]
       .map(({ criticalFrequency_Hz }) => criticalFrequency_Hz / 2)

@@ -1,5 +1,6 @@
 import type { FloorModel } from './floor-model.ts';
 import type { PlateState } from './leaf-plate.ts';
+import { pointMobility_m_Ns } from './point-mobility.ts';
 
 /** What a point force of 1 N does to the leaf that it strikes, unbounded in every direction. */
 export interface StruckMotion {
@@ -40,7 +41,7 @@ export function struckPlates(
   const eta1 = states[0]!.lossFactor + extraLoss;
   const layer = interlayers[0];
   if (layer?.kind !== 'mat') {
-    out.mobility_m_Ns = 1 / (8 * Math.sqrt(B1 * m1));
+    out.mobility_m_Ns = pointMobility_m_Ns(B1, m1);
     out.field_m4_s2 = out.mobility_m_Ns / (omega * eta1 * m1);
     return out;
   }
