@@ -20,7 +20,7 @@ export function frequencyPeaks(model: FloorModel): FrequencyPeak[] {
     ...coincidences(model, course),
     ...firstLeaf(course),
     ...equalLeaves(model, course),
-    ...course.kinks_Hz.map((frequency_Hz) => ({ frequency_Hz, relativeWidth: Infinity })),
+    ...course.kinks_Hz.map(kink),
     ...radiationCaps(model, course),
     ...bounces(model),
     ...cavityPeaks(model, course),
@@ -73,7 +73,7 @@ function radiationCaps(model: FloorModel, course: CoincidenceCourse): FrequencyP
       const { soundSpeed_m_s } = model.air;
       return resonantRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s) >= mostRadiation(f_Hz, fc_Hz, edges, soundSpeed_m_s);
     };
-    return course.changes(leaf, capped).map((x) => peak(x, Math.abs(course.at(leaf, x))));
+    return course.changes(leaf, capped).map((x) => kink(Math.exp(x)));
   });
 }
 
@@ -94,4 +94,9 @@ function resonance({ logFrequency, slope }: Crossing, lossFactor: number): Frequ
 
 function peak(logFrequency: number, relativeWidth: number): FrequencyPeak {
   return { frequency_Hz: Math.exp(logFrequency), relativeWidth };
+}
+
+/** No peak, but smooth only on either side. */
+function kink(frequency_Hz: number): FrequencyPeak {
+  return { frequency_Hz, relativeWidth: Infinity };
 }
