@@ -7,11 +7,12 @@ import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import { wantedRange } from '#src/charts/steady-range.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario, Stack } from '#src/notebook/types.ts';
+import type { Sound } from '#src/notebook/walls-counted.ts';
 import { NO_VALUE } from '#src/quantities/format-quantity.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { wholeNumber } from '../shared/number-words.ts';
-import { countedWords, ratedName, ratedResult, type Sound } from '../shared/rated-result.ts';
+import { countedWords, ratedName, ratedResult } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { smallCurves } from './small-curves.ts';
 

@@ -1,7 +1,8 @@
 import { leakArea_m2 } from '#src/acoustics/leak-area.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import type { Notebook, RatingsCell } from '#src/notebook/types.ts';
-import { aroundKind, countsAround } from '../shared/around-counted.ts';
+import { countsAround } from '#src/notebook/walls-counted.ts';
+import { aroundKind } from '../shared/around-counted.ts';
 import { isRatedAlone } from '../shared/rated-result.ts';
 
 /** What is rated: the floor with or without its walls, its gaps always; and whether the rest of the page counts the same. */

@@ -1,10 +1,5 @@
 /** What of the sound that goes around by the walls is in the numbers shown, in words. */
-import type { Flanking, Notebook } from '#src/notebook/types.ts';
-
-/** Whether the notebook counts anything around the floor: walls one by one need walls. */
-export function countsAround({ flanking: { kind, walls } }: Notebook): boolean {
-  return kind === 'by the walls' ? Boolean(walls?.length) : kind !== 'none';
-}
+import type { Flanking } from '#src/notebook/types.ts';
 
 /** "ordinary walls, assumed": to stand in brackets. */
 export function aroundKind({ kind }: Flanking): string {

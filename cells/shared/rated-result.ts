@@ -4,8 +4,8 @@
  */
 import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { Notebook, RatingsCell } from '#src/notebook/types.ts';
+import { countsAround, type Sound, wallsCountFor } from '#src/notebook/walls-counted.ts';
 import type { Result, ResultsView } from '../contract.ts';
-import { countsAround } from './around-counted.ts';
 import { ofFloorAlone } from './floor-alone.ts';
 
 export function isRatedAlone({ cells }: Notebook, stackId: string): boolean {
@@ -18,11 +18,8 @@ export function ratedResult(notebook: Notebook, results: ResultsView, scenarioId
   return isRatedAlone(notebook, stackId) ? ofFloorAlone(result) : result;
 }
 
-export type Sound = 'airborne' | 'impact';
-
-/** A limit says nothing about footsteps: only walls that are described one by one count for impact sound. */
 export function countsWalls(notebook: Notebook, sound: Sound, floorAlone: boolean): boolean {
-  return !floorAlone && countsAround(notebook) && (sound === 'airborne' || notebook.flanking.kind === 'by the walls');
+  return !floorAlone && wallsCountFor(sound, notebook);
 }
 
 /** Its name with the walls where they are counted: "ASTC" for "STC". */

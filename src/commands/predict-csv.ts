@@ -35,6 +35,7 @@ function usualColumns(stacks: readonly StackPrediction[]): readonly CsvColumn[] 
     { heading: 'height_m', cell: (stack) => stack.height_m },
     // A column and no line of its own before the head, which a spreadsheet would take for the head.
     { heading: 'outside_checked', cell: ({ outsideChecked }) => outsideChecked.map(({ text }) => text).join('; ') },
+    { heading: 'walls_in_ratings', cell: ({ wallsCounted }) => wallsCounted.join(' and ') },
     bandColumn('dL_slab_dB', ({ improvement }) => improvement?.dL_dB),
     ...IMPROVEMENTS.map(
       (key): CsvColumn => ({ heading: key, cell: ({ improvement }) => improvement?.[key] ?? Number.NaN }),

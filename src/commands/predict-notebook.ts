@@ -8,9 +8,11 @@ import { messageOf } from '#src/notebook/message-of.ts';
 import type { LoneStack } from '#src/notebook/read-stack.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { type Flanking, FORMAT, type Notebook, VERSION } from '#src/notebook/types.ts';
+import { type Sound, wallsCountFor } from '#src/notebook/walls-counted.ts';
 import { version } from '../../package.json';
 import { extras, type PredictionWishes, type StackExtras } from './predict-extras.ts';
 import { gainOver, type StackGain } from './predict-gains.ts';
+import { type RatingNames, ratingNames } from './rating-names.ts';
 
 /** What `predict --json` prints; numbers in SI units, levels in dB. */
 export interface NotebookPrediction {
@@ -28,6 +30,10 @@ export interface ScenarioPrediction {
 
 export interface StackPrediction extends Prediction, StackExtras {
   readonly name: string;
+  /** For which sounds what goes around by the walls is in the ratings. */
+  readonly wallsCounted: readonly Sound[];
+  /** What `ratings` are called: apparent names where the walls are counted in them. */
+  readonly ratingNames: RatingNames;
   /** What lies far outside of the measured constructions that the engine was checked on. */
   readonly outsideChecked: readonly OutsideRemark[];
   /** What covering and leaves on mats take off impact sound on the standard slab; absent where neither lies on the floor. */
@@ -55,9 +61,12 @@ export class PredictionFailure extends Error {
   }
 }
 
+const SOUNDS: readonly Sound[] = ['airborne', 'impact'];
+
 /** @throws PredictionFailure if a stack of a scenario cannot be computed, with every such stack named. */
 export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {}): NotebookPrediction {
   const failures: string[] = [];
+  const wallsCounted = SOUNDS.filter((sound) => wallsCountFor(sound, notebook));
   const scenarios = notebook.scenarios.map((scenario) => ({
     name: scenario.name,
     stacks: notebook.stacks.flatMap((stack): readonly StackPrediction[] => {
@@ -75,6 +84,8 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
           {
             name: stack.name,
             ...prediction,
+            wallsCounted,
+            ratingNames: ratingNames(wallsCounted),
             outsideChecked: outside,
             ...(improvement && { improvement }),
             ...extras(construction, layerNames, prediction, wishes),

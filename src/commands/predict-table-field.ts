@@ -18,9 +18,9 @@ export function fieldBlock(stacks: readonly TitledStack[]): readonly string[] {
 type Counted = 'nothing' | 'airborne' | 'both';
 
 /** Flanking belongs to a notebook, so that all stacks have it alike. */
-function counted(stacks: readonly Pick<StackPrediction, 'paths_dB' | 'impactPaths_dB'>[]): Counted {
-  if (stacks.some(({ impactPaths_dB }) => impactPaths_dB.flanking !== undefined)) return 'both';
-  return stacks.some(({ paths_dB }) => paths_dB.flanking !== undefined) ? 'airborne' : 'nothing';
+function counted(stacks: readonly Pick<StackPrediction, 'wallsCounted'>[]): Counted {
+  const sounds = stacks[0]?.wallsCounted ?? [];
+  return sounds.includes('impact') ? 'both' : sounds.includes('airborne') ? 'airborne' : 'nothing';
 }
 
 const IMPACT_NAMES = FIELD_VALUE_NAMES.filter(({ sound }) => sound === 'impact').map(({ name }) => name);

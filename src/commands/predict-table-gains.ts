@@ -3,9 +3,12 @@ import type { TitledStack } from './titled-stack.ts';
 
 /** The gains of every scenario beside each other: single numbers, then band by band, scenarios as columns by number. */
 export function gainsBlock(stacks: readonly TitledStack[]): readonly string[] {
-  const gaining = stacks.flatMap(({ title, stack: { gain, bands_Hz } }) => (gain ? [{ title, gain, bands_Hz }] : []));
+  const gaining = stacks.flatMap(({ title, stack: { gain, bands_Hz, ratingNames } }) =>
+    gain ? [{ title, gain, bands_Hz, ratingNames }] : [],
+  );
   const [first] = gaining;
   if (!first) return [];
+  const { STC, OITC, Rw, IIC, Lnw } = first.ratingNames;
   const numbers = gaining.map(({ title, gain }, i) => [
     `${i + 1} ${title}`,
     ...[gain.STC, gain.OITC, gain.Rw, gain.IIC, gain.Lnw].map(signedWhole),
@@ -19,7 +22,7 @@ export function gainsBlock(stacks: readonly TitledStack[]): readonly string[] {
   ]);
   const lines = [
     `Gains over "${first.gain.over}" (Ln: drop of the impact level):`,
-    columns([['', 'STC', 'OITC', 'Rw', 'IIC', 'Ln,w', 'kg/m²', 'mm'], ...numbers]),
+    columns([['', STC, OITC, Rw, IIC, Lnw, 'kg/m²', 'mm'], ...numbers]),
     columns([['Hz', ...heads], ...bands]),
   ];
   return [lines.join('\n')];

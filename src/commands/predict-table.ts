@@ -8,6 +8,7 @@ import { laidBlock } from './predict-table-laid.ts';
 import { sensitivityTable, toleranceTable, uncertaintyTable } from './predict-table-numbers.ts';
 import { simpleTable } from './predict-table-simple.ts';
 import { printable } from './printable.ts';
+import type { RatingNames } from './rating-names.ts';
 import { columns, rated, whole } from './text-columns.ts';
 import { type TitledStack, titledStacks } from './titled-stack.ts';
 
@@ -48,16 +49,18 @@ function caution(stacks: readonly TitledStack[]): string {
   return `${how} Added mass is load: ask a structural engineer.\nLocal codes and licensed practice decide.`;
 }
 
-const RATINGS: readonly (readonly [heading: string, of: (ratings: Ratings) => string])[] = [
-  ['STC', (r) => whole(r.STC)],
-  ['OITC', (r) => whole(r.OITC)],
-  ['Rw(C;Ctr)', (r) => `${whole(r.Rw)}(${whole(r.C)};${whole(r.Ctr)})`],
-  ['IIC', (r) => whole(r.IIC)],
-  ['Ln,w(CI)', (r) => `${whole(r.Lnw)}(${whole(r.CI)})`],
+const RATINGS: readonly (readonly [heading: (names: RatingNames) => string, of: (ratings: Ratings) => string])[] = [
+  [({ STC }) => STC, (r) => whole(r.STC)],
+  [({ OITC }) => OITC, (r) => whole(r.OITC)],
+  [({ Rw }) => `${Rw}(C;Ctr)`, (r) => `${whole(r.Rw)}(${whole(r.C)};${whole(r.Ctr)})`],
+  [({ IIC }) => IIC, (r) => whole(r.IIC)],
+  [({ Lnw }) => `${Lnw}(CI)`, (r) => `${whole(r.Lnw)}(${whole(r.CI)})`],
 ];
 
 function ratingsBlock(stacks: readonly TitledStack[]): string {
-  const head = ['', ...RATINGS.map(([heading]) => heading), 'kg/m²', 'mm'];
+  const [first] = stacks;
+  if (!first) return '';
+  const head = ['', ...RATINGS.map(([heading]) => heading(first.stack.ratingNames)), 'kg/m²', 'mm'];
   const rows = stacks.map(({ title, stack }) => [
     title,
     ...RATINGS.map(([, of]) => of(stack.ratings)),

@@ -29,6 +29,8 @@ Columns of --csv, those of an option only with it:
   scenario, stack, frequency_Hz; R_dB and Ln_dB with the part of each path; the ratings; surfaceMass_kg_m2, height_m
   outside_checked                    what lies far outside of the measured constructions behind the accuracy table; empty:
                                      nothing does
+  walls_in_ratings                   the sounds whose ratings count what goes around by the walls, so that they are apparent
+                                     ones: airborne (ASTC, R′w), or airborne and impact (AIIC, L′n,w too); empty: none
   dL_slab_dB, dLw, CIdelta, dLlin, dIIC   what covering and leaves on mats take off impact sound on a bare concrete slab of
                                      140 mm, ISO 717-2 and ASTM E2179; empty where neither lies on the floor
   field_…                            --room: values as measured in the building; room_modes: diffuse, few-modes, no-modes
