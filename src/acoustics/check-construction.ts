@@ -1,14 +1,19 @@
 import { CAVITY_DEPTH_m } from './cavity-limits.ts';
-import type {
-  Cavity,
-  Construction,
-  Covering,
-  FlankingLimit,
-  FlankingWall,
-  FlankingWalls,
-  Leaf,
-  Mat,
-  Sheet,
+import {
+  type Cavity,
+  type Construction,
+  type Covering,
+  type FlankingLimit,
+  type FlankingWall,
+  type FlankingWalls,
+  JOIST_KINDS,
+  type Leaf,
+  type Mat,
+  SHEET_CONTACTS,
+  SHEET_FORMS,
+  type Sheet,
+  SUPPORT_KINDS,
+  USUAL_JUNCTIONS,
 } from './construction.ts';
 import { COVERING_LIMITS, MODULUS_Pa } from './material-limits.ts';
 import { cavityDepth_m } from './normalise-construction.ts';
@@ -68,9 +73,7 @@ const STIFFNESS_PER_AREA: Interval = [1e3, 1e12];
 const POINT_STIFFNESS: Interval = [1, 1e12];
 
 function checkLeaf(leaf: Leaf, layer: number): void {
-  if (!['loose', 'bonded', 'damped'].includes(leaf.contact)) {
-    throw new RangeError(`contact must be loose, bonded or damped, got ${describe(leaf.contact)} (layer ${layer})`);
-  }
+  oneOf('contact', leaf.contact, SHEET_CONTACTS, `layer ${layer}`);
   if (!Array.isArray(leaf.sheets)) {
     throw new TypeError(`sheets must be an array, got ${describe(leaf.sheets)} (layer ${layer})`);
   }
@@ -84,6 +87,7 @@ function checkSheet(sheet: Sheet, place: string): void {
   if (sheet.youngsModulusAcross_Pa !== undefined) {
     within('youngsModulusAcross_Pa', sheet.youngsModulusAcross_Pa, MODULUS_Pa, place);
   }
+  oneOf('form', sheet.form, SHEET_FORMS, place);
   within('poissonRatio', sheet.poissonRatio, [0, 0.49], place);
   within('lossFactor', sheet.lossFactor, LOSS, place);
   if (sheet.contactStiffness_N_m !== undefined) {
@@ -107,6 +111,8 @@ function checkMat(mat: Mat, layer: number): void {
 
 function checkCavity(cavity: Cavity, layer: number): void {
   const place = `layer ${layer}, cavity`;
+  oneOf('joists', cavity.joists, JOIST_KINDS, place);
+  oneOf('support', cavity.support, SUPPORT_KINDS, place);
   within('depth_m', cavity.depth_m, CAVITY_DEPTH_m, place);
   if (cavity.joists !== 'none') {
     within('joistWidth_m', cavity.joistWidth_m, [0.0003, 2], place);
@@ -142,6 +148,8 @@ function checkWall(wall: FlankingWall): void {
   within('junctionLength_m', wall.junctionLength_m, SIDE, place);
   within('height_m', wall.height_m, SIDE, place);
   within('surfaceMass_kg_m2', wall.surfaceMass_kg_m2, [1, 10_000], place);
+  oneOf('reduction', wall.reduction.kind, ['rated', 'homogeneous'], place);
+  oneOf('junction', wall.junction.kind, [...USUAL_JUNCTIONS, 'measured'], place);
   if (wall.reduction.kind === 'rated') within('Rw_dB', wall.reduction.Rw_dB, [0, 150], place);
   else {
     within('thickness_m', wall.reduction.thickness_m, [0.01, 5], place);
@@ -162,6 +170,16 @@ function within(name: string, value: number, [least, most]: Interval, place: str
   if (value >= least && value <= most) return;
   const wanted = value > most ? `<= ${most}` : least === 0 || value > 0 ? `>= ${least}` : '> 0';
   throw new RangeError(`${name} must be ${Number.isNaN(value) ? 'finite' : wanted}, got ${value} (${place})`);
+}
+
+function oneOf(name: string, value: string, allowed: readonly string[], place: string): void {
+  if (allowed.includes(value)) return;
+  throw new RangeError(`${name} must be ${listed(allowed)}, got ${describe(value)} (${place})`);
+}
+
+/** "a, b or c". */
+function listed(words: readonly string[]): string {
+  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
 
 function describe(value: unknown): string {

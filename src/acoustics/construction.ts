@@ -23,13 +23,17 @@ export type ConstructionLayer = Leaf | Interlayer;
 export type Interlayer = Mat | Cavity;
 
 /** How sheets of one leaf lie on each other: free to slide, glued, or with a thin viscoelastic layer between. */
-export type SheetContact = 'loose' | 'bonded' | 'damped';
+export const SHEET_CONTACTS = ['loose', 'bonded', 'damped'] as const;
+export type SheetContact = (typeof SHEET_CONTACTS)[number];
 
 export interface Leaf {
   readonly kind: 'leaf';
   readonly sheets: readonly Sheet[];
   readonly contact: SheetContact;
 }
+
+export const SHEET_FORMS = ['slab', 'board'] as const;
+export type SheetForm = (typeof SHEET_FORMS)[number];
 
 export interface Sheet {
   /** Shown to people only; the engine does not read it. */
@@ -43,7 +47,7 @@ export interface Sheet {
   readonly poissonRatio: number;
   readonly lossFactor: number;
   /** 'slab' for concrete and screeds cast in one piece, 'board' for sheets fastened to a frame. */
-  readonly form: 'slab' | 'board';
+  readonly form: SheetForm;
   /** Local stiffness under a hammer, N/m. Absent: rigid, as bare concrete. */
   readonly contactStiffness_N_m?: number;
 }
@@ -64,13 +68,15 @@ export interface Mat {
   readonly lossFactor: number;
 }
 
-export type JoistKind = 'none' | 'solid-timber' | 'i-joist' | 'open-truss' | 'cold-formed-steel';
+export const JOIST_KINDS = ['none', 'solid-timber', 'i-joist', 'open-truss', 'cold-formed-steel'] as const;
+export type JoistKind = (typeof JOIST_KINDS)[number];
 
 /**
  * How the leaf below hangs: screwed to the joists, on resilient channel, on isolation clips with furring channel, on
  * spring hangers, or on ceiling joists of its own.
  */
-export type SupportKind = 'direct' | 'resilient-channel' | 'clips' | 'hangers' | 'separate-joists';
+export const SUPPORT_KINDS = ['direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'] as const;
+export type SupportKind = (typeof SUPPORT_KINDS)[number];
 
 export interface Cavity {
   readonly kind: 'cavity';
@@ -135,12 +141,15 @@ export type WallReduction =
       readonly internalLossFactor: number;
     };
 
+/** How the floor meets the wall, where that tells K_ij. */
+export const USUAL_JUNCTIONS = ['cross', 'tee', 'light-facade', 'joists'] as const;
+
 /**
  * How the floor meets the wall: a heavy floor on both sides of it ('cross') or on one ('tee'), a light facade past a heavy
  * floor, joists against a heavy wall that goes on through, or K_ij as measured.
  */
 export type WallJunction =
-  | { readonly kind: 'cross' | 'tee' | 'light-facade' | 'joists' }
+  | { readonly kind: (typeof USUAL_JUNCTIONS)[number] }
   | { readonly kind: 'measured'; readonly straightK_dB: number; readonly cornerK_dB: number };
 
 /** A slit along `length_m` or, without length, a round hole, open all the way; with a side of 0 it is closed. */

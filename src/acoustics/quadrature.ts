@@ -25,7 +25,7 @@ export const QUADRATURE: Quadrature = {
   frequencies: 4,
   peakFrequencies: 6,
   angles: 6,
-  slowWaves: 4,
+  slowWaves: 5,
   resonance: 4,
   tolerance: 0.002,
   bandTolerance: 0.005,

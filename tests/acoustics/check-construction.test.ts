@@ -1,10 +1,19 @@
 import { expect, it } from 'vitest';
-import type { Construction } from '#src/acoustics/construction.ts';
+import type { Construction, FlankingWall } from '#src/acoustics/construction.ts';
 import { predict } from '#src/acoustics/predict.ts';
 import { cavity, floor, leaf, mat, sheet } from '../published/reference-constructions.ts';
 
 const board = sheet('gypsum-board', 0.0127, { name: 'board' });
 const ok = floor(leaf([board]), cavity(), leaf([board]));
+
+const wall: FlankingWall = {
+  name: 'masonry',
+  junctionLength_m: 4,
+  height_m: 2.5,
+  surfaceMass_kg_m2: 400,
+  reduction: { kind: 'rated', Rw_dB: 55 },
+  junction: { kind: 'tee' },
+};
 
 const wrong: [string, Construction][] = [
   ['thickness_m must be >= 0, got -0.012 (layer 1, "board")', floor(leaf([{ ...board, thickness_m: -0.012 }]))],
@@ -39,6 +48,37 @@ const wrong: [string, Construction][] = [
 ];
 
 it.each(wrong)('refuses with: %s', (message, construction) => {
+  expect(() => predict(construction)).toThrow(new RangeError(message));
+});
+
+const misspelt: [string, Construction][] = [
+  [
+    'contact must be loose, bonded or damped, got "glue" (layer 1)',
+    floor({ ...leaf([board]), contact: 'glue' as never }),
+  ],
+  [
+    'form must be slab or board, got undefined (layer 1, "board")',
+    floor(leaf([{ ...board, form: undefined as never }])),
+  ],
+  [
+    'joists must be none, solid-timber, i-joist, open-truss or cold-formed-steel, got "i-joists" (layer 2, cavity)',
+    floor(leaf([board]), cavity({ joists: 'i-joists' as never }), leaf([board])),
+  ],
+  [
+    'support must be direct, resilient-channel, clips, hangers or separate-joists, got "clip" (layer 2, cavity)',
+    floor(leaf([board]), cavity({ support: 'clip' as never }), leaf([board])),
+  ],
+  [
+    'junction must be cross, tee, light-facade, joists or measured, got "corner" (wall "masonry")',
+    { ...ok, flanking: { walls: [{ ...wall, junction: { kind: 'corner' as never } }] } },
+  ],
+  [
+    'reduction must be rated or homogeneous, got "Rw" (wall "masonry")',
+    { ...ok, flanking: { walls: [{ ...wall, reduction: { kind: 'Rw' as never, Rw_dB: 50 } }] } },
+  ],
+];
+
+it.each(misspelt)('names what a word may be: %s', (message, construction) => {
   expect(() => predict(construction)).toThrow(new RangeError(message));
 });
 
