@@ -1,7 +1,7 @@
 /** Edits of whole layers, sheets and fills that the layer list offers, as pure functions with their words for undo. */
 import { NotebookEdit } from '#cells/contract.ts';
 import type { MatProduct } from '#src/acoustics/materials.ts';
-import { addFill, removeFill } from '#src/notebook/edits/edit-fills.ts';
+import { addFill, moveFill, removeFill } from '#src/notebook/edits/edit-fills.ts';
 import { addSheet, moveSheet, removeSheet } from '#src/notebook/edits/edit-sheets.ts';
 import { addStack, removeStack } from '#src/notebook/edits/edit-stacks.ts';
 import { insertLeaf } from '#src/notebook/edits/insert-leaf.ts';
@@ -16,6 +16,7 @@ import { moveLayer } from '#src/notebook/edits/move-layer.ts';
 import { goesWith, removeLayer } from '#src/notebook/edits/remove-layer.ts';
 import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
+import { fillsOf } from '#src/notebook/fill-places.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { CavityLayer, Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
@@ -171,15 +172,19 @@ export function moveSheetEdit(stackId: string, leaf: LeafLayer, from: number, to
 }
 
 /** On top of the fills that the cavity has. */
-export function addFillEdit(where: Where, { id, name, fillsAbove = [] }: CavityLayer): NotebookEdit {
+export function addFillEdit(where: Where, cavity: CavityLayer): NotebookEdit {
   const { notebook, stackId } = where;
-  const parts = [{ layer: id, fillAbove: fillsAbove.length }];
+  const { id, name } = cavity;
+  const parts = [{ layer: id, fill: fillsOf(cavity).length }];
   return inReach(`add a fill to ${name}`, where, parts, (n) => addFill(n, stackId, id, newFill(notebook.units)));
 }
 
-/** `at` counts those that lie on the first. */
 export function removeFillEdit(where: Where, { id, name }: CavityLayer, at: number): NotebookEdit {
   const { stackId } = where;
-  const parts = [{ layer: id, fillAbove: at }];
+  const parts = [{ layer: id, fill: at }];
   return outOfReach(`remove a fill of ${name}`, where, parts, (n) => removeFill(n, stackId, id, at));
+}
+
+export function moveFillEdit(stackId: string, { id, name }: CavityLayer, from: number, to: number): NotebookEdit {
+  return new NotebookEdit(`move a fill of ${name}`, (n) => moveFill(n, stackId, id, from, to));
 }

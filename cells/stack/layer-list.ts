@@ -10,7 +10,8 @@ import { DECLARED_UNDER_kg_m2 } from '#src/acoustics/mat-under-load.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
-import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
+import { fillName } from '#src/notebook/field-specs.ts';
+import { fillPath, fillsOf } from '#src/notebook/fill-places.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import { OPTIONAL_CAVITY_FIELDS } from '#src/notebook/optional-cavity-fields.ts';
@@ -20,14 +21,14 @@ import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { fillCutOff } from './fill-cut-off.ts';
 import { HELD_AT_EDGES, isHeldAtEdges } from './held-at-edges.ts';
-import { moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
+import { moveFillEdit, moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { addMenu, interlayerMenu, matMenu, nextFill, stackMenu } from './layer-menus.ts';
 import { fillRemoval, layerRemoval, type RemovalFrom, sheetRemoval } from './layer-removal.ts';
 import { knownMat } from './material-source.ts';
 import { isIn, othersWith, type Presence } from './presence.ts';
 import { hasReach, type Reach, reachChoice, usualReach } from './reach.ts';
-import { removalAction, rowActions } from './row-actions.ts';
+import { moveButton, rowActions } from './row-actions.ts';
 import type { Origin } from './section/section.ts';
 import { LayerPoint, sameOrigin } from './section/section-drawing.ts';
 import './stack-field.ts';
@@ -52,16 +53,21 @@ export class LayerList extends LitElement {
   #presence: Presence = new Map();
   /** Field to go to once what was added is there. */
   #added: FieldPath | undefined;
+  /** The new place of a row that was moved by a button, which is where the focus belongs then. */
+  #moved: { readonly row: string; readonly direction: 'up' | 'down' } | undefined;
 
   protected override willUpdate(): void {
     this.#presence = presenceByScenario(this.notebook, this.stack);
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has('notebook')) return;
     const added = this.#added;
-    if (!added || !changed.has('notebook')) return;
+    const moved = this.#moved;
     this.#added = undefined;
-    void this.reveal(added);
+    this.#moved = undefined;
+    if (moved) moveButton(this.renderRoot, moved.row, moved.direction)?.focus();
+    if (added) void this.reveal(added);
   }
 
   override render() {
@@ -84,7 +90,7 @@ export class LayerList extends LitElement {
       ${
         hasReach(this.notebook)
           ? html`<p class="note moves screen-only">
-              Moving a layer or sheet, and making a mat a cavity or the other way round, changes every scenario.
+              Moving a layer, sheet or fill, and making a mat a cavity or the other way round, changes every scenario.
             </p>`
           : nothing
       }
@@ -133,7 +139,9 @@ export class LayerList extends LitElement {
     const { name } = layer;
     const where = { notebook, stackId: stack.id, reach: this.#reach };
     const to = (place: number) =>
-      stack.layers[place] ? () => this.#send(moveLayerTo(notebook, stack.id, layer, place)) : undefined;
+      stack.layers[place]
+        ? () => this.#move(moveLayerTo(notebook, stack.id, layer, place), `${place}`, place < index)
+        : undefined;
     const partner = layer.kind === 'leaf' ? 'leaf' : 'layer between leaves';
     const adds = layer.kind === 'leaf' || nextFill(layer) !== undefined;
     const menu = html`
@@ -176,7 +184,15 @@ export class LayerList extends LitElement {
           })}
         </div>
         <span class="note kind">${KINDS[layer.kind]}</span>
-        ${rowActions({ name, onUp: to(index - 2), onDown: to(index + 2), movedIn: movedIn(notebook), menu, removal })}
+        ${rowActions({
+          name,
+          row: `${index}`,
+          onUp: to(index - 2),
+          onDown: to(index + 2),
+          movedIn: movedIn(notebook),
+          menu,
+          removal,
+        })}
       </div>
       ${this.#absence(stack, layer, index)}
     `;
@@ -249,10 +265,14 @@ export class LayerList extends LitElement {
 
   #renderSheet(leaf: LeafLayer, index: number, k: number) {
     const origin = { layer: index, sheet: k };
+    const row = (place: number) => `${index}/${place}`;
     const to = (place: number) =>
-      leaf.sheets[place] ? () => this.#send(moveSheetEdit(this.stack, leaf, k, place)) : undefined;
+      leaf.sheets[place]
+        ? () => this.#move(moveSheetEdit(this.stack, leaf, k, place), row(place), place < k)
+        : undefined;
     const actions = rowActions({
       name: `sheet ${k + 1} of ${leaf.name}`,
+      row: row(k),
       onUp: to(k - 1),
       onDown: to(k + 1),
       movedIn: movedIn(this.notebook),
@@ -300,13 +320,14 @@ export class LayerList extends LitElement {
     const read = fieldsOfSupport(fieldValue(cavity.joists, values), fieldValue(cavity.support, values));
     const offered = OPTIONAL_CAVITY_FIELDS.filter((name) => read.has(name) || cavity[name] !== undefined);
     const at = (name: string): FieldPath => ['layers', index, name];
+    const several = fillsOf(cavity).length > 1;
     return html`
       <div class="fields">
         ${this.#fields(['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m'].map(at))}
         ${this.#field(at('support'), isHeldAtEdges(cavity, values) ? HELD_AT_EDGES : undefined)}
-        ${this.#fields(['fill', 'fillThickness_m'].map(at))}
+        ${several ? nothing : this.#fields(['fill', 'fillThickness_m'].map(at))}
       </div>
-      ${this.#renderFillsAbove(cavity, index, values)}
+      ${several ? this.#renderFills(cavity, index, values) : nothing}
       <details>
         <summary>More about the support</summary>
         <div class="fields">
@@ -328,27 +349,37 @@ export class LayerList extends LitElement {
     `;
   }
 
-  #renderFillsAbove(cavity: CavityLayer, index: number, values: Values) {
-    const { fillsAbove = [], name } = cavity;
-    if (fillsAbove.length === 0) return nothing;
-    const at = (k: number, field: string) => ['layers', index, 'fillsAbove', k, field];
+  /** Several fills stand as rows, the upper one first, as they lie. */
+  #renderFills(cavity: CavityLayer, index: number, values: Values) {
+    const places = [...fillsOf(cavity).keys()].toReversed();
     return html`
-      <ul aria-label="Fills of ${name} on the first, from the lower one up">
-        ${fillsAbove.map((_, k) => {
-          const row = `${FILLS_ABOVE_FIELDS[k]!.fill.label} of ${name}`;
-          return html`<li class="sheet">
-            <div class="fields">
-              ${this.#field(at(k, 'fill'))}
-              ${this.#field(at(k, 'fillThickness_m'), fillCutOff(this.notebook, cavity, k, values))}
-            </div>
-            <div class="actions" role="group" aria-label="Actions for ${row}">
-              ${removalAction(row, fillRemoval(this.#removalFrom, cavity, k))}
-            </div>
-          </li>`;
-        })}
+      <ul aria-label="Fills of ${cavity.name} from the upper one down">
+        ${places.map((place) => this.#renderFill(cavity, index, place, values))}
       </ul>
       <p class="note">The first fill lies on the leaf below, every further one on the one before.</p>
     `;
+  }
+
+  #renderFill(cavity: CavityLayer, index: number, place: number, values: Values) {
+    const row = (at: number) => `${index}/${at}`;
+    const to = (at: number) =>
+      fillsOf(cavity)[at]
+        ? () => this.#move(moveFillEdit(this.stack, cavity, place, at), row(at), at > place)
+        : undefined;
+    return html`<li class="sheet">
+      <div class="fields">
+        ${this.#field(fillPath(index, place, 'fill'))}
+        ${this.#field(fillPath(index, place, 'fillThickness_m'), fillCutOff(this.notebook, cavity, place, values))}
+      </div>
+      ${rowActions({
+        name: `${fillName(place)} of ${cavity.name}`,
+        row: row(place),
+        onUp: to(place + 1),
+        onDown: to(place - 1),
+        movedIn: movedIn(this.notebook),
+        removal: fillRemoval(this.#removalFrom, cavity, place),
+      })}
+    </li>`;
   }
 
   #fields(paths: readonly FieldPath[]): readonly TemplateResult[] {
@@ -376,6 +407,11 @@ export class LayerList extends LitElement {
   #send = (edit: NotebookEdit | undefined): void => {
     if (edit) this.dispatchEvent(edit);
   };
+
+  #move(edit: NotebookEdit | undefined, row: string, isUp: boolean): void {
+    this.#moved = { row, direction: isUp ? 'up' : 'down' };
+    this.#send(edit);
+  }
 
   /** What is new is of the most usual material: the choice of it is taken to at once. */
   #add = (edit: NotebookEdit, material: FieldPath): void => {

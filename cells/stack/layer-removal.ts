@@ -1,7 +1,8 @@
 /** How layers, sheets and fills are removed: what is said and asked before, and from where they then go. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { NotebookEdit } from '#cells/contract.ts';
-import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
+import { fillName } from '#src/notebook/field-specs.ts';
+import { fillsOf } from '#src/notebook/fill-places.ts';
 import { findStack } from '#src/notebook/find.ts';
 import type { CavityLayer, Layer, LeafLayer, Stack } from '#src/notebook/types.ts';
 import { fieldValue, valuesOf } from '#src/notebook/values.ts';
@@ -50,14 +51,14 @@ export function sheetRemoval(from: RemovalFrom, leaf: LeafLayer, sheet: number):
   });
 }
 
-/** `fill` counts those that lie on the first, which is always there to be chosen. */
+/** Of one of several: what lies on it comes down. */
 export function fillRemoval(from: RemovalFrom, cavity: CavityLayer, fill: number): Removal {
   const { where, send } = from;
   const { notebook } = where;
-  const { fillThickness_m } = cavity.fillsAbove![fill]!;
+  const { fillThickness_m } = fillsOf(cavity)[fill]!;
   const isThere = (id: string) => fieldValue(fillThickness_m, valuesOf(notebook, id)) > 0;
   return removal(from, {
-    name: `${FILLS_ABOVE_FIELDS[fill]!.fill.label} of ${cavity.name}`,
+    name: `${fillName(fill)} of ${cavity.name}`,
     mayGoHere: isThere(notebook.active),
     isElsewhere: notebook.scenarios.some(({ id }) => id !== notebook.active && isThere(id)),
     goesToo: () => [],

@@ -6,6 +6,8 @@ import type { MenuItem } from '#cells/shared/pop-menu.ts';
 export interface RowActions {
   /** What the row is called: "ceiling", "sheet 2 of ceiling". */
   readonly name: string;
+  /** Tells the rows of a list apart, by their places. */
+  readonly row: string;
   /** Undefined where the row is at the end already. */
   readonly onUp: (() => void) | undefined;
   readonly onDown: (() => void) | undefined;
@@ -23,9 +25,9 @@ export interface Removal {
 }
 
 /** The buttons of a row: move, more, remove. */
-export function rowActions({ name, onUp, onDown, movedIn, menu, removal }: RowActions): TemplateResult {
+export function rowActions({ name, row, onUp, onDown, movedIn, menu, removal }: RowActions): TemplateResult {
   return html`
-    <div class="actions" role="group" aria-label="Actions for ${name}">
+    <div class="actions" data-row=${row} role="group" aria-label="Actions for ${name}">
       ${action('Move', 'up', name, onUp, ` up${movedIn}`)} ${action('Move', 'down', name, onDown, ` down${movedIn}`)}
       ${menu ?? nothing}
       ${removalAction(name, removal)}
@@ -33,7 +35,14 @@ export function rowActions({ name, onUp, onDown, movedIn, menu, removal }: RowAc
   `;
 }
 
-export function removalAction(name: string, removal: Removal | undefined): TemplateResult {
+/** Where the focus goes once a row was moved: to the same button of its new place, or the other one at the end. */
+export function moveButton(root: ParentNode, row: string, direction: 'up' | 'down'): HTMLButtonElement | undefined {
+  const buttons = [...root.querySelectorAll<HTMLButtonElement>(`[data-row="${row}"] > button`)].slice(0, 2);
+  const wanted = direction === 'up' ? buttons : buttons.toReversed();
+  return wanted.find((button) => !button.disabled);
+}
+
+function removalAction(name: string, removal: Removal | undefined): TemplateResult {
   return removal?.asksFirst
     ? html`<pop-menu .label=${`Remove ${name}`} .head=${removal.head} .items=${[removal.item]}
         >${icon('remove')}</pop-menu

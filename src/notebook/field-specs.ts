@@ -136,6 +136,11 @@ export const CAVITY_FIELDS = {
 /** Of the fibres that lie on the first, from the lower one up. A cavity may have as many; our own choice, no source. */
 export const FILLS_ABOVE_FIELDS = ['second fill', 'third fill', 'fourth fill'].map(fillFields);
 
+/** What a fill is called where there are several: `place` counts from the first, 0. */
+export function fillName(place: number): string {
+  return place === 0 ? 'first fill' : FILLS_ABOVE_FIELDS[place - 1]!.fill.label;
+}
+
 const depth_m = number('depth', 'length', [0, 2], [0, 0.4, 0.001]);
 
 export const LEAK_FIELDS = {

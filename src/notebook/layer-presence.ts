@@ -2,6 +2,7 @@
 import type { Construction } from '#src/acoustics/construction.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 import type { FieldPath } from './field-path.ts';
+import { fillPath } from './fill-places.ts';
 import { resolveStack } from './resolve.ts';
 import type { Layer, Notebook, ParameterValue } from './types.ts';
 
@@ -45,8 +46,8 @@ export function absentFields(layer: Layer, index: number): readonly AbsentField[
   }
 }
 
-export function absentFillField(index: number, fillAbove: number): AbsentField {
-  return { path: ['layers', index, 'fillsAbove', fillAbove, 'fillThickness_m'], value: 0 };
+export function absentFillField(index: number, place: number): AbsentField {
+  return { path: fillPath(index, place, 'fillThickness_m'), value: 0 };
 }
 
 export function absentSheetField(index: number, sheet: number): AbsentField {

@@ -13,6 +13,7 @@ import type {
   Sheet,
 } from '#src/acoustics/construction.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
+import { fillsOf } from './fill-places.ts';
 import { findStack } from './find.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from './material-lookup.ts';
 import { OPTIONAL_CAVITY_FIELDS } from './optional-cavity-fields.ts';
@@ -20,7 +21,6 @@ import { resolveFlanking } from './resolve-flanking.ts';
 import type {
   CavityLayer,
   Field,
-  FillField,
   Layer,
   LeafLayer,
   MatLayer,
@@ -140,11 +140,6 @@ export function emptyCavity(cavity: CavityLayer, values: Values): Cavity {
     ...Object.fromEntries(overrides),
     fill: [],
   };
-}
-
-/** The first fill and those that lie on it, from the lower one up. */
-function fillsOf(cavity: CavityLayer): readonly FillField[] {
-  return [cavity, ...(cavity.fillsAbove ?? [])];
 }
 
 /** How much of each fill lies in a cavity of this depth, m: what is thicker is cut off at the top, and none is 0. */

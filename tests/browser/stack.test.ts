@@ -9,8 +9,9 @@ import { setParameter } from '#src/notebook/edits/set-parameter.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
+import { fillsOf } from '#src/notebook/fill-places.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { Layer, LeafLayer, Notebook } from '#src/notebook/types.ts';
+import type { CavityLayer, Layer, LeafLayer, Notebook } from '#src/notebook/types.ts';
 import { percussionNotebook } from '../charts/percussion-notebook.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
@@ -316,6 +317,9 @@ describe('layers', () => {
     page.getByRole('button', { name: 'Move ceiling up' }).element().focus();
     await userEvent.keyboard('{Enter}');
     expect(names(notebook())).toEqual(['ceiling', 'joists', 'deck']);
+    // It is on top: the focus stays with it, on the way down.
+    await userEvent.keyboard('{Enter}');
+    expect(names(notebook())).toEqual(['deck', 'joists', 'ceiling']);
   });
 
   test('change places by dragging one onto another of its sort', async () => {
@@ -411,6 +415,39 @@ describe('layers', () => {
     expect(notebook()).toEqual(room);
   });
 
+  test('fills stand from the upper one down and change places by keyboard; the focus goes with the one that moves', async () => {
+    const mounted = await mountOpen(oneScenario());
+    const { list, notebook, element } = mounted;
+    for (const which of ['second', 'third']) {
+      await page.getByRole('button', { name: 'Add at joists' }).click();
+      await page.getByRole('button', { name: `Add a ${which} fill on top of the fill` }).click();
+    }
+    await type(mounted, ['layers', 1, 'fillThickness_m'], '20 mm');
+    await type(mounted, ['layers', 1, 'fillsAbove', 0, 'fillThickness_m'], '30 mm');
+    await type(mounted, ['layers', 1, 'fillsAbove', 1, 'fillThickness_m'], '40 mm');
+    const fromBelow = () => fillsOf(notebook().stacks[0]!.layers[1] as CavityLayer).map((f) => f.fillThickness_m);
+    const before = fromBelow();
+    const rows = page.getByRole('list', { name: 'Fills of joists from the upper one down' });
+    const actions = () => [...rows.element().querySelectorAll('[role=group]')].map((g) => g.getAttribute('aria-label'));
+    expect(actions()).toEqual(['third', 'second', 'first'].map((which) => `Actions for ${which} fill of joists`));
+    await expect.element(page.getByRole('button', { name: 'Move third fill of joists up' })).toBeDisabled();
+    await expect.element(page.getByRole('button', { name: 'Move first fill of joists down' })).toBeDisabled();
+
+    page.getByRole('button', { name: 'Move first fill of joists up' }).element().focus();
+    const focused = () => list.shadowRoot!.activeElement?.getAttribute('aria-label');
+    await userEvent.keyboard('{Enter}');
+    expect(fromBelow()).toEqual([before[1], before[0], before[2]]);
+    expect(focused()).toBe('Move second fill of joists up');
+    await userEvent.keyboard('{Enter}');
+    expect(fromBelow()).toEqual([before[1], before[2], before[0]]);
+    expect(focused()).toBe('Move third fill of joists down');
+    expect(mounted.edits.slice(-2)).toEqual(['move a fill of joists', 'move a fill of joists']);
+    expect(await axeProblems(element)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Remove first fill of joists' }).click();
+    expect(fromBelow()).toEqual([before[2], before[0]]);
+  });
+
   test('a fill added in a fork is in that fork only, unless every scenario is meant', async () => {
     const start = practiceRoom({ active: 'hung' });
     const { notebook } = await mountOpen(start);
@@ -461,13 +498,16 @@ describe('layers', () => {
   });
 
   test('get sheets, which move and go', async () => {
-    const { notebook } = await mountOpen();
+    const { notebook, list } = await mountOpen();
     await page.getByRole('button', { name: 'Add at ceiling' }).click();
     await page.getByRole('button', { name: 'Add a sheet underneath' }).click();
     const sheets = () => (notebook().stacks[0]!.layers[2] as LeafLayer).sheets.map((s) => s.thickness_m);
     expect(sheets()).toEqual([0.0159, 0.0127]);
     await page.getByRole('button', { name: 'Move sheet 2 of ceiling up' }).click();
     expect(sheets()).toEqual([0.0127, 0.0159]);
+    expect(list.shadowRoot!.activeElement).toBe(
+      page.getByRole('button', { name: 'Move sheet 1 of ceiling down' }).element(),
+    );
     await page.getByRole('button', { name: 'Remove sheet 1 of ceiling' }).click();
     await page
       .getByRole('group', { name: 'Remove sheet 1 of ceiling' })
@@ -589,7 +629,7 @@ describe('a layer in one scenario only', () => {
     const movers = [...list.shadowRoot!.querySelectorAll<HTMLElement>('[aria-label^="Move "], .grip')];
     expect(movers.length).toBeGreaterThan(6);
     for (const { title } of movers) expect(title).toMatch(/ in every scenario$/);
-    await expect.element(page.getByText('Moving a layer or sheet')).toHaveTextContent('changes every scenario.');
+    await expect.element(page.getByText('Moving a layer, sheet or fill')).toHaveTextContent('changes every scenario.');
     await page.getByRole('button', { name: 'More for joists' }).click();
     await expect.element(page.getByRole('button', { name: 'Make it a mat, in every scenario' })).toBeVisible();
   });

@@ -53,7 +53,7 @@ function mass(notebook: Notebook, scenarioId: string): number {
 
 describe('a second fill in one scenario only', () => {
   const before = smallNotebook();
-  const parts = [{ layer: 'joists', fillAbove: 0 }];
+  const parts = [{ layer: 'joists', fill: 1 }];
   const added = addFill(before, 'floor', 'joists', WOOL);
   const after = keepOnlyIn(added, 'floor', parts, 'heavy');
 
@@ -64,7 +64,7 @@ describe('a second fill in one scenario only', () => {
   });
 
   test('taken out of every scenario leaves the very floor of before, and no parameter behind', () => {
-    const removed = withoutLeftovers(after, removeFill(after, 'floor', 'joists', 0), 'floor', parts);
+    const removed = withoutLeftovers(after, removeFill(after, 'floor', 'joists', 1), 'floor', parts);
     expect({ ...removed, scenarios: before.scenarios }).toEqual(before);
     expect(removed.scenarios).toEqual(before.scenarios);
   });
@@ -74,7 +74,8 @@ describe('a second fill in one scenario only', () => {
     expect(notebookProblems(full)).toEqual([]);
     expect(() => addFill(full, 'floor', 'joists', WOOL)).toThrow('fillsAbove must be at most 3 long, got 4');
     expect(() => addFill(before, 'floor', 'deck', WOOL)).toThrow('layer must be a cavity, got a leaf');
-    expect(() => removeFill(before, 'floor', 'joists', 0)).toThrow(RangeError);
+    expect(() => removeFill(before, 'floor', 'joists', 0)).toThrow('cavity "joists" must keep a fill');
+    expect(() => removeFill(after, 'floor', 'joists', 2)).toThrow(RangeError);
   });
 });
 

@@ -1,35 +1,41 @@
-/** Fibres that lie on the first fill of a cavity, from the lower one up: add on top of all, remove. */
+/** Fibres in a cavity by their places: add on top of all, remove, move. */
 import { FILLS_ABOVE_FIELDS } from '../field-specs.ts';
+import { type Fills, fillsOf, withFills } from '../fill-places.ts';
 import { findLayer, findStack } from '../find.ts';
-import { removedAt } from '../lists.ts';
-import type { CavityLayer, FillField, Notebook } from '../types.ts';
+import { movedTo, removedAt } from '../lists.ts';
+import type { FillField, Notebook } from '../types.ts';
 import { replaceLayer } from './replace-layer.ts';
 
 /** @throws RangeError where the cavity has as many as it may have. */
 export function addFill(notebook: Notebook, stackId: string, cavityId: string, fill: FillField): Notebook {
-  return withFillsAbove(notebook, stackId, cavityId, (above) => {
+  return changed(notebook, stackId, cavityId, (fills) => {
     const most = FILLS_ABOVE_FIELDS.length;
-    if (above.length >= most) throw new RangeError(`fillsAbove must be at most ${most} long, got ${above.length + 1}`);
-    return [...above, fill];
+    if (fills.length > most) throw new RangeError(`fillsAbove must be at most ${most} long, got ${fills.length}`);
+    return [...fills, fill];
   });
 }
 
-/** `index` counts what lies on the first fill, which stays. */
-export function removeFill(notebook: Notebook, stackId: string, cavityId: string, index: number): Notebook {
-  return withFillsAbove(notebook, stackId, cavityId, (above) => removedAt(above, index));
+/** What lay on it comes down. @throws RangeError for the only one: set it to `none` instead. */
+export function removeFill(notebook: Notebook, stackId: string, cavityId: string, place: number): Notebook {
+  return changed(notebook, stackId, cavityId, (fills) => {
+    if (fills.length === 1) throw new RangeError(`cavity "${cavityId}" must keep a fill; set it to "none" instead`);
+    return removedAt(fills, place);
+  });
 }
 
-function withFillsAbove(
+/** `to` is the fill's place afterwards. */
+export function moveFill(notebook: Notebook, stackId: string, cavityId: string, from: number, to: number): Notebook {
+  return changed(notebook, stackId, cavityId, (fills) => movedTo(fills, from, to));
+}
+
+function changed(
   notebook: Notebook,
   stackId: string,
   cavityId: string,
-  change: (above: readonly FillField[]) => readonly FillField[],
+  change: (fills: Fills) => readonly FillField[],
 ): Notebook {
   const layer = findLayer(findStack(notebook, stackId), cavityId);
   if (layer.kind !== 'cavity')
     throw new RangeError(`layer must be a cavity, got a ${layer.kind} (layer "${cavityId}")`);
-  const { fillsAbove = [], ...rest } = layer;
-  const above = change(fillsAbove);
-  const next: CavityLayer = above.length > 0 ? { ...rest, fillsAbove: above } : rest;
-  return replaceLayer(notebook, stackId, cavityId, next);
+  return replaceLayer(notebook, stackId, cavityId, withFills(layer, change(fillsOf(layer)) as Fills));
 }

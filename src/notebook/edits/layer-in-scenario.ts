@@ -12,11 +12,11 @@ import { rangeAround } from './make-parameter.ts';
 import { removeParameter } from './remove-parameter.ts';
 import { setFieldsByScenario } from './set-fields-by-scenario.ts';
 
-/** A whole layer, one sheet of a leaf, or one of the fills that lie on the first of a cavity. */
+/** A whole layer, one sheet of a leaf, or one of several fills of a cavity by its place. */
 export interface LayerPart {
   readonly layer: string;
   readonly sheet?: number;
-  readonly fillAbove?: number;
+  readonly fill?: number;
 }
 
 /** Leaves parts in one scenario alone, as they are there. */
@@ -110,9 +110,9 @@ function setAbsent(
 
 function absentOf(notebook: Notebook, stackId: string, parts: readonly LayerPart[]): readonly AbsentField[] {
   const stack = findStack(notebook, stackId);
-  return parts.flatMap(({ layer, sheet, fillAbove }) => {
+  return parts.flatMap(({ layer, sheet, fill }) => {
     const index = findLayerIndex(stack, layer);
-    if (fillAbove !== undefined) return [absentFillField(index, fillAbove)];
+    if (fill !== undefined) return [absentFillField(index, fill)];
     return sheet === undefined ? absentFields(stack.layers[index]!, index) : [absentSheetField(index, sheet)];
   });
 }

@@ -14,7 +14,7 @@ function said(
   const wool =
     typeof second === 'object' && 'fill' in second ? second : { fill: 'mineral-wool', fillThickness_m: second };
   const cavity = { ...joists, support, fill: 'glass-fibre', fillThickness_m: first_m, fillsAbove: [wool] };
-  return fillCutOff({ units: 'SI' }, cavity as CavityLayer, 0, { thick: 0.1 });
+  return fillCutOff({ units: 'SI' }, cavity as CavityLayer, 1, { thick: 0.1 });
 }
 
 test.each([
