@@ -120,7 +120,7 @@ function contourStory(fit: ContourFit, symbol: string, rule: ContourRule, end: s
       ...(rule.wholeBy === undefined
         ? []
         : [`${rule.wholeBy} was written for whole decibels: ${symbol} of each band is rounded first.`]),
-      `The contour moves ${rule.up ? 'up' : 'down'} by whole decibels as long as what ${
+      `A curve of fixed shape, the contour, moves ${rule.up ? 'up' : 'down'} by whole decibels as long as what ${
         rule.up ? 'falls short of it' : 'rises above it'
       } stays within 32 dB in all${limit}.`,
       `Here ${largest} ${dB(fit.sum_dB)}; ${GOVERNS[fit.governs]}.`,

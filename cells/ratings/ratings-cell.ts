@@ -21,6 +21,7 @@ import { stackPicker } from '../shared/stack-picker.ts';
 import { countedNote } from './counted-note.ts';
 import './field-part.ts';
 import './laid-part.ts';
+import { ratingMeaning } from './rating-meaning.ts';
 import { RATING_ROWS, type RatingRow, rowWords } from './rating-rows.ts';
 import { ratingStory, type StoryLine } from './rating-story.ts';
 import { ratingsStyles } from './ratings-styles.ts';
@@ -191,12 +192,13 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
     const story = prediction && ratingStory(told, prediction, withWalls);
     if (!story) return nothing;
     const { name } = findScenario(notebook, notebook.active);
-    const { label } = rowWords(row, withWalls);
+    const { label, about } = rowWords(row, withWalls);
     return html`<section class="story" aria-label="How ${label} came about in ${name}" @keydown=${this.#onStoryKey}>
       <div class="story-head">
         <h3 tabindex="-1">${label} of ${name}</h3>
         <button class="quiet screen-only" @click=${this.#closeStory}>Close</button>
       </div>
+      <p>${about.charAt(0).toUpperCase()}${about.slice(1)}. ${ratingMeaning(told)}</p>
       ${story.sentences.map((sentence) => html`<p>${sentence}</p>`)}
       <div class="scroll" tabindex="0" role="region" aria-label="Band by band" ${fadeWhereMore()}>
         <table>

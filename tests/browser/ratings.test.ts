@@ -67,6 +67,10 @@ test.each(LABELS)(
     await page.getByRole('button', { name: `How ${label} came about`, exact: true }).click();
     const story = element.shadowRoot!.querySelector('.story')!;
     expect(words(story.querySelector('h3'))).toBe(`${label} of Slab on top`);
+    // What it is comes first, and which way is better, for who does not know the rating.
+    expect(words(story.querySelector('p'))).toMatch(
+      label.startsWith('Ln,w') ? /level.*less is better.*tapping machine/ : /more is quieter/,
+    );
     expect(story.querySelectorAll('tbody td').length).toBeGreaterThan(15);
     const [, shown] = row(element, label);
     const last = /\((−?\d+)\)$/.exec(shown!.replace(/ [+−±]\d+$/, ''))?.[1] ?? shown!.split(' ')[0]!;
@@ -127,7 +131,7 @@ test('without anything around there is no choice, and a building is said to be w
 });
 
 test('a story that opens below the window is brought into it, takes the focus and gives it back', async () => {
-  await page.viewport(800, 400);
+  await page.viewport(800, 500);
   await mountRatings();
   const opener = page.getByRole('button', { name: 'How ASTC came about' });
   await opener.click();
