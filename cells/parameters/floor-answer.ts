@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Ratings } from '#src/acoustics/prediction.ts';
+import type { Prediction, Ratings } from '#src/acoustics/prediction.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { RangeKeeper } from '#src/charts/range-keeper.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
@@ -8,10 +8,10 @@ import { wantedRange } from '#src/charts/steady-range.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario, Stack } from '#src/notebook/types.ts';
 import type { Sound } from '#src/notebook/walls-counted.ts';
-import { NO_VALUE } from '#src/quantities/format-quantity.ts';
+import { NO_VALUE, unitOf } from '#src/quantities/format-quantity.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
-import { wholeNumber } from '../shared/number-words.ts';
+import { massText, wholeNumber } from '../shared/number-words.ts';
 import { countedWords, ratedName, ratedResult } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { smallCurves } from './small-curves.ts';
@@ -32,9 +32,16 @@ interface Answer {
   readonly result: Result;
 }
 
+/** A line of numbers: its name, and what it is called where it is read out. */
+interface Line {
+  readonly name: string;
+  readonly spoken: string;
+  text(result: Result): string;
+}
+
 /**
- * What the floor says to a parameter that is moved: two ratings and the curve of every shown scenario, small, at the lower
- * edge of the window as long as the sliders are in sight.
+ * What the floor says to a parameter that is moved: two ratings, the weight that they cost and the curve of every shown
+ * scenario, small, at the lower edge of the window as long as the sliders are in sight.
  *
  * Nothing is read out while it changes: the page tells the ratings once they stand still (`results-announcer`).
  */
@@ -59,7 +66,7 @@ export class FloorAnswer extends LitElement {
         gap: 0 var(--space-3);
       }
       .picture {
-        grid-area: 1 / 1 / span 3;
+        grid-area: 1 / 1 / span 4;
         display: flex;
         align-items: end;
         gap: var(--space-2);
@@ -110,6 +117,8 @@ export class FloorAnswer extends LitElement {
       .crowded {
         grid-template-columns: minmax(calc(13rem - var(--space-3)), 1fr) 3rem repeat(var(--columns), 3.75rem);
         min-width: max-content;
+        /* Room for the last number where it is kept clear of the edge, or it would cover its neighbour. */
+        padding-right: var(--space-5);
       }
       /* The rating that is dragged stays in sight wherever its column is, and clear of the fading edge. */
       .crowded .name,
@@ -180,32 +189,48 @@ export class FloorAnswer extends LitElement {
           ({ scenario }) =>
             html`<span class="sample ${active(scenario)}" aria-hidden="true">${scenarioSample(scenario)}</span>`,
         )}
-        ${RATINGS.map(({ rating, sound }) => {
-          const name = ratedName(notebook, this.stack.id, sound, rating);
-          return html`<div role="group" aria-label=${name}>
+        ${this.#lines().map(
+          ({ name, spoken, text }) => html`<div role="group" aria-label=${spoken}>
             <span class="name" aria-hidden="true">${name}</span>
-            <ul aria-label="${name} in the shown scenarios">
+            <ul aria-label="${spoken} in the shown scenarios">
               ${answers.map(
                 ({ scenario, result }) => html`<li
                   class="awaited ${active(scenario)}"
                   aria-busy=${result.state === 'computing'}
                 >
-                  <span class="visually-hidden">${scenario.name}: </span>${ratingText(result, rating)}
+                  <span class="visually-hidden">${scenario.name}: </span>${text(result)}
                 </li>`,
               )}
             </ul>
-          </div>`;
-        })}
+          </div>`,
+        )}
       </div>`;
   }
 
-  /** Which floor it is and what is counted, where that could be more than one thing. */
+  #lines(): readonly Line[] {
+    const { notebook, stack } = this;
+    const unit = unitOf('surface-mass', notebook.units);
+    return [
+      ...RATINGS.map(({ rating, sound }): Line => {
+        const name = ratedName(notebook, stack.id, sound, rating);
+        return { name, spoken: name, text: (result) => ratingText(result, rating) };
+      }),
+      {
+        name: unit,
+        spoken: `Mass per area, ${unit}`,
+        text: (result) =>
+          shownText(result, (p) => massText(p.surfaceMass_kg_m2, notebook.units).replace(` ${unit}`, '')),
+      },
+    ];
+  }
+
+  /** Which floor it is and what is counted, where that could be more than one thing; and that mass is load. */
   #about(busy: boolean) {
     const { notebook, stack } = this;
-    const about = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
-    if (about.length === 0) return nothing;
+    const counted = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
+    const about = [counted.join(': '), 'mass is load, which a structural engineer must check'].filter(Boolean);
     const late = busy ? html`<span class="late" aria-hidden="true"> · computing …</span>` : nothing;
-    return html`<p class="about note">${about.join(': ')}${late}</p>`;
+    return html`<p class="about note">${about.join('; ')}${late}</p>`;
   }
 
   /** Decoration: the cell of curves has the same ones with their axes, in words and as numbers. */
@@ -248,9 +273,12 @@ function countedSaid(notebook: Notebook, stackId: string): string {
     : `${ratedName(notebook, stackId, 'airborne', 'STC')} of ${airborne}, IIC of the ${impact}`;
 }
 
-function ratingText({ state, prediction }: Result, rating: (typeof RATINGS)[number]['rating']): string {
+const ratingText = (result: Result, rating: (typeof RATINGS)[number]['rating']): string =>
+  shownText(result, ({ ratings }) => wholeNumber(ratings[rating]));
+
+function shownText({ state, prediction }: Result, text: (prediction: Prediction) => string): string {
   if (state === 'failed') return NO_VALUE;
-  return prediction ? wholeNumber(prediction.ratings[rating]) : '…';
+  return prediction ? text(prediction) : '…';
 }
 
 declare global {

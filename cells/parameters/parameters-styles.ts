@@ -136,7 +136,13 @@ export const parametersStyles = css`
     z-index: 1;
   }
   .rows :is(input, select, button) {
-    scroll-margin-bottom: 7rem;
+    scroll-margin-bottom: 9rem;
+  }
+  /* In a window as low as this, as when the page is much enlarged, it would leave the sliders no room. */
+  @media (max-height: 22rem) {
+    floor-answer {
+      position: static;
+    }
   }
 
   @container (max-width: 40rem) {

@@ -182,13 +182,33 @@ test('the figures beside the sliders count what the ratings count, and say what 
     return { stc, curve, about, names };
   };
   const [together, alone] = [await answer(false), await answer(true)];
-  expect(together.about).toBe('ASTC of floor and walls together, IIC of the floor alone');
-  expect(alone.about).toBe('floor alone');
-  expect(together.names).toEqual(['ASTC', 'IIC']);
-  expect(alone.names).toEqual(['STC', 'IIC']);
+  const load = 'mass is load, which a structural engineer must check';
+  expect(together.about).toBe(`ASTC of floor and walls together, IIC of the floor alone; ${load}`);
+  expect(alone.about).toBe(`floor alone; ${load}`);
+  expect(together.names).toEqual(['ASTC', 'IIC', 'kg/m²']);
+  expect(alone.names).toEqual(['STC', 'IIC', 'kg/m²']);
   expect(alone.stc[3]).toBeGreaterThan(together.stc[3]!);
   expect(alone.curve).not.toBe(together.curve);
 });
+
+test.each([
+  ['SI', 'kg/m²', (kg_m2: number) => kg_m2],
+  ['inch-pound', 'lb/ft²', (kg_m2: number) => (kg_m2 / 0.45359237) * 0.3048 ** 2],
+] as const)(
+  'what the gain costs in weight stands beside it, with the caution about load (%s)',
+  async (units, unit, inUnit) => {
+    const { element } = await mountParameters({ ...practiceRoom(), units });
+    const strip = element.shadowRoot!.querySelector('floor-answer')!;
+    await strip.updateComplete;
+    const masses = [...strip.shadowRoot!.querySelectorAll(`[aria-label="Mass per area, ${unit}"] li`)].map((li) =>
+      Number(li.textContent!.split(':')[1]),
+    );
+    expect(masses).toHaveLength(4);
+    // 38 mm of 1760 kg/m³ more than the floor without it.
+    expect(masses[1]! - masses[0]!).toBeCloseTo(inUnit(0.038 * 1760), 0);
+    expect(strip.shadowRoot!.querySelector('.about')!.textContent).toMatch(/load.*structural engineer/);
+  },
+);
 
 test.each([
   [360, 'both'],
@@ -209,9 +229,9 @@ test.each([
     await strip.updateComplete;
     const window = strip.getBoundingClientRect();
     const columns = [...strip.shadowRoot!.querySelectorAll('li')];
-    expect(columns).toHaveLength(22);
+    expect(columns).toHaveLength(33);
     const working = columns.filter((li) => li.classList.contains('working'));
-    expect(working).toHaveLength(2);
+    expect(working).toHaveLength(3);
     for (const number of working) {
       const { left, right, width: wide } = number.getBoundingClientRect();
       expect(wide).toBeGreaterThan(15);
@@ -227,6 +247,22 @@ test.each([
     expect(await axeProblems(element)).toEqual([]);
   },
 );
+
+test('where seven scenarios have room beside each other, the last one, worked in, covers none of them', async () => {
+  await page.viewport(1300, 800);
+  const room = practiceRoom();
+  const more = Array.from({ length: 3 }, (_, i) => ({
+    ...{ id: `n${i + 1}`, name: `Further floor ${i + 1}`, mark: 10 + i, parent: 'base', changes: {} },
+  }));
+  const scenarios = [...room.scenarios, ...more];
+  const shown = scenarios.map((s) => s.id);
+  const { element } = await mountParameters({ ...room, scenarios, shown, active: 'n3' });
+  const strip = element.shadowRoot!.querySelector('floor-answer')!;
+  await strip.updateComplete;
+  const [before, last] = [...strip.shadowRoot!.querySelectorAll('li')].slice(5, 7);
+  expect(last!.className).toContain('working');
+  expect(last!.getBoundingClientRect().left).toBeGreaterThanOrEqual(before!.getBoundingClientRect().right);
+});
 
 test('a choice is taken by clicking it', async () => {
   const { notebook } = await mountParameters();
