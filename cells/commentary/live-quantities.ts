@@ -2,7 +2,7 @@
 import type { NamedFrequency, Prediction, Ratings } from '#src/acoustics/prediction.ts';
 import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import { signed, signedQuantity, wholeNumber } from '../shared/number-words.ts';
+import { massText, signed, signedMass, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 
 export interface LiveQuantity {
   readonly key: string;
@@ -62,7 +62,14 @@ export const LIVE_QUANTITIES: readonly LiveQuantity[] = [
   rating('ctr50-5000', 'Ctr50_5000', 'Ctr,50–5000'),
   rating('c100-5000', 'C100_5000', 'C100–5000'),
   rating('ctr100-5000', 'Ctr100_5000', 'Ctr,100–5000'),
-  quantity('surface-mass', 'mass per area', 'surface-mass', (p) => p.surfaceMass_kg_m2),
+  {
+    key: 'surface-mass',
+    label: 'mass per area',
+    number: (p) => p.surfaceMass_kg_m2,
+    // As in the tables of the same page.
+    show: (p, units) => massText(p.surfaceMass_kg_m2, units),
+    showDifference: signedMass,
+  },
   quantity('height', 'overall height', 'length', (p) => p.height_m),
   quantity('f0', 'lowest mass-spring resonance f0', 'frequency', (p) =>
     lowest(p.resonances_Hz.filter((r) => r.kind === 'mass-spring-mass' || r.kind === 'floating')),
