@@ -72,9 +72,9 @@ test('a teacher writes a lesson with live values, a folded answer, a formula and
   const lesson = textCell(page, 'Twice the mass');
   const [thin, active] = await lesson.locator('.live').allTextContents();
   expect(Number(active) - Number(thin)).toBeGreaterThan(5);
-  await page.getByRole('radio', { name: 'As built' }).check();
+  await card(page, 'As built').getByRole('radio').check();
   await expectSoon(lesson.locator('.live')).toHaveText([thin!, thin!]);
-  await page.getByRole('radio', { name: 'Twice as thick' }).check();
+  await card(page, 'Twice as thick').getByRole('radio').check();
 
   // The file is opened where nothing was before.
   const file = await savedFile(page);
