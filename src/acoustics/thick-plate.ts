@@ -6,13 +6,17 @@
  * @param longitudinalSpeed_m_s cL = √(E/(ρ(1−ν²))).
  */
 export function thickPlateFactor(f_Hz: number, thickness_m: number, longitudinalSpeed_m_s: number): number {
-  const x = (4.05 * thickness_m * f_Hz) / longitudinalSpeed_m_s;
-  const r = x + Math.sqrt(1 + x * x);
   const fp_Hz = longitudinalSpeed_m_s / (5.5 * thickness_m);
   const over = f_Hz / fp_Hz;
   const beyond = 2 * over * over * over;
-  const rise = Math.max(r, beyond);
+  const rise = Math.max(shearRise(f_Hz, thickness_m, longitudinalSpeed_m_s), beyond);
   return 1 / (rise * rise);
+}
+
+/** r, the first branch alone: how many times fc,eff is fc as shear begins to tell. */
+export function shearRise(f_Hz: number, thickness_m: number, longitudinalSpeed_m_s: number): number {
+  const x = (4.05 * thickness_m * f_Hz) / longitudinalSpeed_m_s;
+  return x + Math.sqrt(1 + x * x);
 }
 
 /** Where both branches of `thickPlateFactor` meet, times h/cL: 2y³ = r(y) with y = f/fp. */

@@ -1,6 +1,6 @@
 import { type Air, ROOM_AIR } from '../air.ts';
 import { resonantRadiation } from '../resonant-radiation.ts';
-import { thickPlateFactor } from '../thick-plate.ts';
+import { shearRise } from '../thick-plate.ts';
 import { exactBandOf } from './iec-61260.ts';
 
 /** A homogeneous wall or slab. */
@@ -21,7 +21,11 @@ const MAXIMUM_RADIATION = 2;
  * Sound reduction index of a homogeneous element in the laboratory, one-third octave by one-third octave, dB: what
  * flanking walls are fed into the flanking model with. (Floors are predicted by the engine itself.)
  *
- * Source: EN 12354-1:2000, Annex B (from memory, unverified); the edition of 2017 is reported to contain errors.
+ * Source: EN 12354-1:2000, Annex B (from memory, unverified); the edition of 2017 is reported to contain errors. Of its
+ * effective critical frequency the branch below fp = cL/5.5h is taken, and goes on until R comes to the plateau of thickness
+ * resonances. The branch beyond fp, 2 fc (f/fp)³, is a plateau too, for concrete within 1 dB of that one; in lighter masonry
+ * it overtakes the frequency itself, so that a wall would fall below coincidence a second time, and then rise by up to 20 dB
+ * from one band to the next.
  * @param bands_Hz Nominal one-third octaves.
  * @throws RangeError for a band that is not a nominal one.
  */
@@ -33,18 +37,28 @@ export function homogeneousReduction_dB(
   return bands_Hz.map((band_Hz) => -10 * Math.log10(transmission(element, band_Hz, air)));
 }
 
+/**
+ * What resonances across the thickness let through at least: R = 20 lg(ρ cL/4ρ0c0) + 10 lg(η/0.02).
+ *
+ * Source: S. Ljunggren 1991, as C. Hopkins, Sound Insulation, 2007, has it (from memory, unverified).
+ */
+function plateau(element: HomogeneousElement, eta: number, { density_kg_m3, soundSpeed_m_s }: Air): number {
+  const impedance = (element.surfaceMass_kg_m2 / element.thickness_m) * element.longitudinalSpeed_m_s;
+  return ((4 * density_kg_m3 * soundSpeed_m_s) / impedance) ** 2 * (0.02 / eta);
+}
+
 function transmission(element: HomogeneousElement, band_Hz: number, air: Air): number {
   const { surfaceMass_kg_m2: m, thickness_m: h, longitudinalSpeed_m_s: cL, length_m, height_m } = element;
   const { lower_Hz, middle_Hz: f, upper_Hz } = exactBandOf(band_Hz);
   const c0 = air.soundSpeed_m_s;
   const thin_Hz = c0 ** 2 / (1.8 * cL * h);
   // Shear makes thick elements softer: the effective critical frequency rises with frequency.
-  const fc = thin_Hz / Math.sqrt(thickPlateFactor(f, h, cL));
+  const fc = thin_Hz * shearRise(f, h, cL);
   const eta = element.internalLossFactor + m / (485 * Math.sqrt(f));
   const sigma = freeRadiation(f, fc, length_m, height_m, c0);
   const mass = ((2 * air.density_kg_m3 * c0) / (2 * Math.PI * f * m)) ** 2;
   if (fc >= lower_Hz && fc < upper_Hz) return (mass * Math.PI * sigma ** 2) / (2 * eta);
-  if (f > fc) return (mass * Math.PI * fc * sigma ** 2) / (2 * f * eta);
+  if (f > fc) return Math.max((mass * Math.PI * fc * sigma ** 2) / (2 * f * eta), plateau(element, eta, air));
   const shape = (length_m + height_m) ** 2 / (length_m ** 2 + height_m ** 2);
   return mass * (2 * forcedRadiation(f, length_m, height_m, c0) + (shape * Math.sqrt(fc / f) * sigma ** 2) / eta);
 }
