@@ -114,7 +114,9 @@ export const scenarioRailStyles = css`
     display: inline-flex;
     align-items: flex-start;
     gap: var(--space-1);
+    padding: 0.2rem 0;
     overflow-wrap: anywhere;
+    cursor: pointer;
   }
   .names .line-sample {
     margin-top: calc(0.75em - 6px);

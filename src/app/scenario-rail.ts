@@ -69,7 +69,10 @@ export class ScenarioRail extends LitElement {
           ? html`<p class="names screen-only" aria-hidden="true">
               ${scenarios.map(
                 (scenario) =>
-                  html`<span class=${scenario.id === this.notebook.active ? 'working' : ''}
+                  // A short way to its card for a finger; the cards are there for everybody else.
+                  html`<span
+                    class=${scenario.id === this.notebook.active ? 'working' : ''}
+                    @click=${() => this.#cardOf(scenario.id)?.querySelector('input')?.click()}
                     >${scenarioSample(scenario)} ${scenario.name}</span
                   >`,
               )}

@@ -47,6 +47,18 @@ test('on a narrow page every scenario is named at once, and the ratings say how 
   await page.evaluate(() => window.scrollTo(0, 0));
 });
 
+test('on a narrow page a tap on a name works in that scenario and brings its card into sight', async () => {
+  const { page } = opened;
+  const names = page.locator('scenario-rail .names');
+  for (const name of ['Both', 'Slab on top']) {
+    await names.getByText(name, { exact: true }).click();
+    await expectSoon(card(page, name).getByRole('radio')).toBeChecked();
+    await expectSoon(card(page, name)).toBeInViewport({ ratio: 0.9 });
+    expect((await names.getByText(name, { exact: true }).boundingBox())!.height).toBeGreaterThanOrEqual(24);
+  }
+  await settled(page);
+});
+
 test.each(['Mass and height', 'Ratings of the shown scenarios'])(
   'the table “%s” fades where it goes on, and the names of its rows stay in sight',
   async (name) => {
