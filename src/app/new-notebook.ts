@@ -1,4 +1,4 @@
-/** How a notebook begins: empty, or as a copy of another one. */
+/** How an empty notebook begins. Loaded when one is asked for. */
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import { FORMAT, type Notebook, type UnitSystem, VERSION } from '#src/notebook/types.ts';
@@ -82,9 +82,4 @@ export function inUnits(notebook: Notebook, units: UnitSystem): Notebook {
   };
   const isUntouched = JSON.stringify(notebook) === JSON.stringify(begun(notebook.units));
   return isUntouched ? begun(units) : setUnits(notebook, units);
-}
-
-/** The same content as a notebook of its own. */
-export function duplicateNotebook(notebook: Notebook, title: string, random: () => number): Notebook {
-  return { ...notebook, id: freshId(random, [notebook.id]), title };
 }

@@ -7,7 +7,6 @@ import { icon } from '#cells/shared/icons.ts';
 import { segmented, segmentedStyles } from '#cells/shared/segmented.ts';
 import { setTitle } from '#src/notebook/edits/set-title.ts';
 import type { Choice, Notebook, UnitSystem } from '#src/notebook/types.ts';
-import { inUnits } from './new-notebook.ts';
 import { pageHeaderStyles } from './page-header-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
 
@@ -89,7 +88,7 @@ export class PageHeader extends LitElement {
           choices: UNIT_CHOICES,
           value: notebook.units,
           disabled: readOnly,
-          onChange: (units) => this.dispatchEvent(new NotebookEdit('units', (n) => inUnits(n, units as UnitSystem))),
+          onChange: (units) => void this.#setUnits(units as UnitSystem),
         })}
         <p class="note">${this.kept}</p>
       </div>
@@ -98,6 +97,12 @@ export class PageHeader extends LitElement {
 
   #wish(wish: Wish): void {
     this.dispatchEvent(new PageWish(wish));
+  }
+
+  /** What is round in which units comes when they are first changed. */
+  async #setUnits(units: UnitSystem): Promise<void> {
+    const { inUnits } = await import('./new-notebook.ts');
+    this.dispatchEvent(new NotebookEdit('units', (n) => inUnits(n, units)));
   }
 
   #chooseFile = (): void => {

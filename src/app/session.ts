@@ -13,9 +13,9 @@ import type { ShelfEntry } from '#src/store/shelf.ts';
 import type { StoreNotice, StoreNotices } from '#src/store/store-notices.ts';
 import type { StoreProblem } from '#src/store/store-result.ts';
 import { Autosave } from './autosave.ts';
+import { duplicateNotebook } from './duplicate-notebook.ts';
 import type { ApplyEdit } from './edit-check.ts';
 import { freshName } from './fresh-scenario.ts';
-import { duplicateNotebook, emptyNotebook } from './new-notebook.ts';
 import { sameContent } from './same-content.ts';
 
 export interface SessionState {
@@ -143,6 +143,7 @@ export class Session {
 
   /** Goes on in the units of the notebook that is open. */
   async create(): Promise<void> {
+    const { emptyNotebook } = await import('./new-notebook.ts');
     const notebook = emptyNotebook(this.#options.random, this.#state?.history.present.units);
     await this.openNew({ ...notebook, title: await this.#freeTitle(notebook.title) });
   }
