@@ -153,8 +153,8 @@ export const commentaryStyles = css`
     .page :is(ul, ol, details) {
       break-inside: avoid;
     }
-    /* Nor does a question lose its answer. */
-    .page :has(+ details) {
+    /* Nor does a question lose its answer, or a list the words before it. */
+    .page :has(+ :is(ul, ol, details)) {
       break-after: avoid;
     }
   }

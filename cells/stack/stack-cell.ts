@@ -141,8 +141,12 @@ export class StackCellElement extends LitElement implements CellProperties<Stack
         border-top: 1px solid var(--hairline);
       }
       @media print {
-        .totals {
+        .totals,
+        .frequencies {
           break-inside: avoid;
+        }
+        .who {
+          break-after: avoid;
         }
         details.layers {
           display: none;

@@ -171,5 +171,12 @@ export const chartStyles = css`
     .key tr {
       break-inside: avoid;
     }
+    /* Neither its head nor a single row alone on a page. */
+    .key :is(thead tr, tbody tr:nth-child(-n + 2)) {
+      break-after: avoid;
+    }
+    .key tbody tr:last-child {
+      break-before: avoid;
+    }
   }
 `;
