@@ -1,10 +1,12 @@
 /** The materials of a floor in some scenarios, with every number the engine reads of them and where it comes from. */
+
+import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from '#src/notebook/material-lookup.ts';
 import type { CavityLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import type { QuantityKind } from '#src/quantities/kinds.ts';
-import { knownMat, materialSource } from '../stack/material-source.ts';
+import { knownMat, materialSource, matSource } from '../stack/material-source.ts';
 import { COVERING_FIELDS, FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '../stack/own-material-fields.ts';
 
 export interface MaterialRecord {
@@ -44,7 +46,7 @@ export function materialsRecord(
       else if (layer.kind === 'cavity') for (const key of fillKeys(layer, values)) add('fill', key);
     }
   }
-  return [...found.values(), ...knownMats(stack)];
+  return [...found.values(), ...mats(notebook, stack, scenarioIds)];
 }
 
 function sheetKeys(sheets: Extract<Stack['layers'][number], { kind: 'leaf' }>['sheets'], values: Values) {
@@ -79,11 +81,12 @@ function inWords(material: object, fields: readonly NumberField[], { units }: No
 }
 
 /** A mat's numbers stand among the layers; what remains is where they come from. */
-function knownMats({ layers }: Stack): readonly MaterialRecord[] {
-  return layers.flatMap((layer) => {
-    const known = layer.kind === 'mat' ? knownMat(layer) : undefined;
-    return known
-      ? [{ name: `${layer.name}: ${known.name}`, isOwn: false, numbers: '', source: known.source ?? 'not stated' }]
-      : [];
+function mats(notebook: Notebook, stack: Stack, scenarioIds: readonly string[]): readonly MaterialRecord[] {
+  const presence = presenceByScenario(notebook, stack.id);
+  return stack.layers.flatMap((layer, i) => {
+    if (layer.kind !== 'mat' || !scenarioIds.some((id) => presence.get(id)![i])) return [];
+    const known = knownMat(layer);
+    const name = known ? `${layer.name}: ${known.name}` : layer.name;
+    return [{ name, isOwn: !known, numbers: 'as stated above', source: matSource(layer) || 'not stated' }];
   });
 }

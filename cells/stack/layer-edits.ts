@@ -15,11 +15,13 @@ import {
 import { moveLayer } from '#src/notebook/edits/move-layer.ts';
 import { goesWith, removeLayer } from '#src/notebook/edits/remove-layer.ts';
 import { replaceLayer } from '#src/notebook/edits/replace-layer.ts';
+import { setMatSource } from '#src/notebook/edits/set-mat-source.ts';
 import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { fillsOf } from '#src/notebook/fill-places.ts';
 import { findLayerIndex, findStack } from '#src/notebook/find.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import type { CavityLayer, Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
+import { knownMat } from './material-source.ts';
 import { BOARD, newCavity, newCeiling, newDeck, newFill, newMat, newSlab } from './new-layers.ts';
 import type { Reach } from './reach.ts';
 
@@ -131,13 +133,18 @@ export function turnInterlayer(notebook: Notebook, stackId: string, layer: Inter
   return new NotebookEdit(`${next.name} instead of ${layer.name}`, (n) => replaceLayer(n, stackId, layer.id, next));
 }
 
-/** A product's values in a mat, written as if each had been typed: in a fork they stay in the fork. */
+/**
+ * A product's values in a mat, written as if each had been typed: in a fork they stay in the fork. Where they hold for every
+ * scenario their source is known, and what was said of the former ones goes.
+ */
 export function takeMatProduct(stackId: string, index: number, product: MatProduct): NotebookEdit {
   return new NotebookEdit(product.name, (n) => {
     const at = (field: string) => ['layers', index, field];
     let next = setStackField(n, stackId, at('thickness_m'), product.thickness_m);
     next = setStackField(next, stackId, at('dynamicStiffness_N_m3'), product.dynamicStiffness_N_m3);
-    return setStackField(next, stackId, at('lossFactor'), product.lossFactor);
+    next = setStackField(next, stackId, at('lossFactor'), product.lossFactor);
+    const mat = findStack(next, stackId).layers[index];
+    return mat?.kind === 'mat' && knownMat(mat) ? setMatSource(next, stackId, mat.id, '') : next;
   });
 }
 

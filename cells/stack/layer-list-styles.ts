@@ -103,6 +103,13 @@ export const layerListStyles = css`
   .contact {
     grid-column: span 2;
   }
+  .mat-source {
+    grid-column: 1 / -1;
+    max-width: 30rem;
+  }
+  .mat-source input {
+    width: 100%;
+  }
   .sheet {
     display: flex;
     flex-wrap: wrap;

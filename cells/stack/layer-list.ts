@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { NotebookEdit } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
@@ -9,11 +10,13 @@ import '#cells/shared/pop-menu.ts';
 import { DECLARED_UNDER_kg_m2 } from '#src/acoustics/mat-under-load.ts';
 import { renameStack } from '#src/notebook/edits/edit-stacks.ts';
 import { renameLayer } from '#src/notebook/edits/rename-layer.ts';
+import { setMatSource } from '#src/notebook/edits/set-mat-source.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { fillName } from '#src/notebook/field-specs.ts';
 import { fillPath, fillsOf } from '#src/notebook/fill-places.ts';
 import { findScenario, findStack } from '#src/notebook/find.ts';
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
+import { LIMITS } from '#src/notebook/limits.ts';
 import { OPTIONAL_CAVITY_FIELDS } from '#src/notebook/optional-cavity-fields.ts';
 import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import { fieldsOfSupport } from '#src/notebook/usual-support.ts';
@@ -301,6 +304,7 @@ export class LayerList extends LitElement {
     return html`
       <div class="fields">
         ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
+        ${known && mat.source === undefined ? nothing : this.#renderMatSource(mat)}
       </div>
       <div class="product note">
         <pop-menu .label=${`Take a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}
@@ -313,6 +317,24 @@ export class LayerList extends LitElement {
         Under a lighter floor the mat is softer, by the cube root of what it carries; this is computed.
       </p>
     `;
+  }
+
+  /** In words, for every scenario; it may be left open, and is then printed as not stated. */
+  #renderMatSource({ id, name, source = '' }: MatLayer) {
+    const take = (input: HTMLInputElement) => {
+      const text = input.value.trim();
+      if (text !== source) this.#edit(`source of ${name}`, (n) => setMatSource(n, this.stack, id, text));
+    };
+    return html`<div class="field mat-source">
+      <label for="source-${id}">where its numbers come from</label>
+      <input
+        id="source-${id}"
+        maxlength=${LIMITS.source}
+        placeholder="not stated"
+        .value=${live(source)}
+        @change=${(event: Event) => take(event.target as HTMLInputElement)}
+      />
+    </div>`;
   }
 
   #renderCavity(cavity: CavityLayer, index: number) {

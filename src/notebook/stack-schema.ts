@@ -14,7 +14,7 @@ import {
 import { flankingSchema } from './flanking-schema.ts';
 import { LIMITS } from './limits.ts';
 import { ownMaterial } from './material-schema.ts';
-import { closed, field, key, listUpTo, name, nonEmptyListUpTo, numberWithin, oneOf } from './schema-parts.ts';
+import { closed, field, key, listUpTo, name, nonEmptyListUpTo, numberWithin, oneOf, textUpTo } from './schema-parts.ts';
 
 /** A stack as it stands in a notebook: every number or choice a literal or a reference to a parameter. */
 export const stackSchema = stackSchemaOf(field);
@@ -52,6 +52,7 @@ function stackSchemaOf(may: typeof field) {
     thickness_m: quantity(MAT_FIELDS.thickness_m),
     dynamicStiffness_N_m3: quantity(MAT_FIELDS.dynamicStiffness_N_m3),
     lossFactor: quantity(MAT_FIELDS.lossFactor),
+    source: v.exactOptional(textUpTo(LIMITS.source)),
   });
 
   const fill = {

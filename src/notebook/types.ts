@@ -134,6 +134,8 @@ export interface MatLayer {
   readonly thickness_m: Field<number>;
   readonly dynamicStiffness_N_m3: Field<number>;
   readonly lossFactor: Field<number>;
+  /** Where the numbers come from; absent: not stated. */
+  readonly source?: string;
 }
 
 export interface CavityLayer {

@@ -10,8 +10,9 @@ import { setStackField } from '#src/notebook/edits/set-stack-field.ts';
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { fillsOf } from '#src/notebook/fill-places.ts';
+import { notebookProblems } from '#src/notebook/read-file.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
-import type { CavityLayer, Layer, LeafLayer, Notebook } from '#src/notebook/types.ts';
+import type { CavityLayer, Layer, LeafLayer, MatLayer, Notebook } from '#src/notebook/types.ts';
 import { percussionNotebook } from '../charts/percussion-notebook.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell, readyResults } from './mounted-cell.ts';
@@ -718,6 +719,32 @@ test('a mat takes the values of a known mat, and says where they come from', asy
   });
   await list.updateComplete;
   expect(list.shadowRoot!.querySelector('.product')!.textContent).toContain(MATERIAL_SOURCES.mat[first!.key]);
+});
+
+test('a mat of one’s own says where its numbers come from, until the values of a known mat are taken', async () => {
+  const { list, notebook, edits, element } = await mountOpen(oneScenario());
+  await page.getByRole('button', { name: 'Add at deck' }).click();
+  await page.getByRole('button', { name: 'Add a floating slab on a mat above' }).click();
+  const mat = () => notebook().stacks[0]!.layers[1] as MatLayer;
+  const box = page.getByRole('textbox', { name: 'where its numbers come from' });
+  const say = async (text: string) => {
+    await userEvent.fill(box, text);
+    await userEvent.keyboard('{Enter}');
+  };
+  await say('  data sheet of the maker, invented ');
+  expect(mat().source).toBe('data sheet of the maker, invented');
+  expect(edits.at(-1)).toBe('source of mat');
+  await say('');
+  expect(mat()).not.toHaveProperty('source');
+  await say('estimate, invented');
+  expect(notebookProblems(notebook())).toEqual([]);
+  expect(await axeProblems(element)).toEqual([]);
+
+  await page.getByRole('button', { name: 'Take a known mat for mat' }).click();
+  await page.getByRole('button', { name: MAT_PRODUCTS[0]!.name, exact: true }).click();
+  expect(mat()).not.toHaveProperty('source');
+  await list.updateComplete;
+  expect(list.shadowRoot!.querySelector('.mat-source')).toBeNull();
 });
 
 test('a stack is copied, and removed again', async () => {

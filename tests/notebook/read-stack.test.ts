@@ -49,6 +49,17 @@ describe('a file of one stack', () => {
     });
   });
 
+  test('keeps where the numbers of a mat come from', () => {
+    const deck = { ...example.layers[0], id: 'slab' };
+    const numbers = { thickness_m: 0.01, dynamicStiffness_N_m3: 1e7, lossFactor: 0.1 };
+    const mat = { kind: 'mat', id: 'mat', name: 'mat', ...numbers, source: 'data sheet, invented' };
+    const layers = [deck, mat, ...example.layers];
+    expect(read({ layers })).toEqual({ ok: true, stack: { ...example, layers }, materials: [] });
+    expect(messages({ layers: [deck, { ...mat, source: 'x'.repeat(1001) }, ...example.layers] })).toEqual([
+      expect.stringMatching(/source .*1000 .*\(\/layers\/1\/source\)/),
+    ]);
+  });
+
   test.each([
     [
       'a covering that it does not bring',

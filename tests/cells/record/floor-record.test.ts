@@ -2,9 +2,11 @@ import { expect, test } from 'vitest';
 import { aroundRecord } from '#cells/record/around-record.ts';
 import { floorRecord } from '#cells/record/floor-record.ts';
 import { materialsRecord } from '#cells/record/materials-record.ts';
+import { MATERIAL_SOURCES } from '#src/acoustics/material-sources.ts';
+import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import { fieldPaths, getField } from '#src/notebook/field-path.ts';
 import { NONE } from '#src/notebook/material-lookup.ts';
-import type { Notebook, OwnSheetMaterial, Stack } from '#src/notebook/types.ts';
+import type { LeafLayer, MatLayer, Notebook, OwnSheetMaterial, Stack } from '#src/notebook/types.ts';
 import { practiceRoom } from '../../browser/practice-room.ts';
 import { northWall } from '../../notebook/north-wall.ts';
 
@@ -111,6 +113,29 @@ test('every fill of a cavity has its rows and its material, where it is there', 
   expect(named(['base'])).toContain('mineral wool batt');
   expect(named(['base'])).not.toContain('glass fibre batt');
   expect(named(['slab'])).toContain('glass fibre batt');
+});
+
+test('mats come with their source where they are in the floor: the known ones’, the stated one, or that none is stated', () => {
+  const { key, name, ...known } = MAT_PRODUCTS[0]!;
+  const own = { thickness_m: 0.01, dynamicStiffness_N_m3: 1e7, lossFactor: 0.1 };
+  const source = 'test report of the club, invented';
+  const withMat = (numbers: Partial<MatLayer>, thickness_m = 0.04) =>
+    withFloor((stack) => ({
+      ...stack,
+      layers: [
+        { ...(stack.layers[0] as LeafLayer), id: 'slab', sheets: [{ material: 'plywood', thickness_m }] },
+        { kind: 'mat', id: 'mat', name: 'mat', ...own, ...numbers },
+        ...stack.layers,
+      ],
+    }));
+  const matRecord = (room: Notebook) => materialsRecord(room, floorOf(room), ALL).at(-1)!;
+  const numbers = 'as stated above';
+  const builtIn = { name: `mat: ${name}`, isOwn: false, numbers, source: MATERIAL_SOURCES.mat[key] };
+  expect(matRecord(withMat(known))).toEqual(builtIn);
+  expect(matRecord(withMat({ source }))).toEqual({ name: 'mat', isOwn: true, numbers, source });
+  expect(matRecord(withMat({}))).toEqual({ name: 'mat', isOwn: true, numbers, source: 'not stated' });
+  // Under a slab of no thickness there is no mat.
+  expect(matRecord(withMat({ source }, 0)).name).not.toBe('mat');
 });
 
 test('a covering of the notebook’s own comes with its numbers and its source', () => {
