@@ -1,11 +1,10 @@
+import { carriedAlong } from './carried-along.ts';
+import { fieldOfFirst, fieldOfFirstTwo } from './excited-field.ts';
 import type { FastWaves } from './fast-waves.ts';
 import type { FloorModel } from './floor-model.ts';
-import { matLoss } from './mat-loss.ts';
-import { panelRadiation } from './panel-radiation.ts';
 import type { Quadrature } from './quadrature.ts';
 import { ResonantWaves } from './resonant-waves.ts';
 import type { ReverberantField } from './reverberant-field.ts';
-import { criticalFrequency_Hz } from './support-radiation.ts';
 
 /** Transmission coefficients of one frequency, each as if the others were not there. */
 export interface AirborneShares {
@@ -36,12 +35,12 @@ export class Airborne {
    *
    * Forced: τ = 8 (ρ0c0)² ∫₀¹ |V_N|² σ(u) du with u = cos θ, which is section 11.5 of Allard & Atalla with Davy's
    * σ cos θ.
-   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0), and what the first leaf's reverberant field gives to them: below
-   * its fc v² = σ_res fc/(2f²m'²ωη) per W_inc.
+   * Supports: ⟨F²⟩ = 4 ∫₀¹ |F|² du per W_inc = 1/(2ρ0c0), and what the first leaf's reverberant field gives to them, of a leaf
+   * on a mat together with the leaf below as far as both move as one.
    * Resonant: see `resonant-waves.ts`; of one leaf the same field, which is the second term of EN 12354-1:2000, eq. (B.2).
    */
   at(f_Hz: number, waves: FastWaves): AirborneShares {
-    const { air, plates, leafEdges } = this.#model;
+    const { air, plates } = this.#model;
     const { shares } = this;
     const { force2, radiated } = waves.airborne;
     const last = plates.length - 1;
@@ -52,16 +51,18 @@ export class Airborne {
     for (let i = 0; i < last; i++) {
       shares.supports += 8 * z0 * force2[i]! * waves.supportPower[i]! * waves.goesOn(waves.airborne, i + 1);
     }
-    const state = waves.line.states[0]!;
-    const fc_Hz = criticalFrequency_Hz(this.#model, plates[0]!, state);
-    const sigma = f_Hz < fc_Hz ? panelRadiation(f_Hz, fc_Hz, leafEdges[0]!, air.soundSpeed_m_s) : 0;
-    const mass = plates[0]!.surfaceMass_kg_m2;
-    const loss = state.lossFactor + matLoss(this.#model, waves.line.states, f_Hz, 0);
-    const fieldVelocity2 = (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * loss);
-    shares.supports += 2 * z0 * fieldVelocity2 * this.#reverberant.throughSupports(waves, waves.airborne);
+    const own = fieldOfFirst(this.#model, waves.line.states, f_Hz);
+    const asOne = carriedAlong(this.#model, f_Hz);
+    shares.supports += 2 * z0 * (1 - asOne) * own.velocity2 * this.#reverberant.throughSupports(waves, waves.airborne);
+    if (asOne > 0) {
+      const both = fieldOfFirstTwo(this.#model, waves.line.states, f_Hz);
+      shares.supports += 2 * z0 * asOne * both.velocity2 * this.#reverberant.throughSupports(waves, waves.airborne, 1);
+    }
     const beside = (shares.forced + shares.supports) / perRadiated;
     shares.resonant =
-      last === 0 ? 2 * z0 * fieldVelocity2 * z0 * sigma : perRadiated * this.#resonant.transmitted(f_Hz, waves, beside);
+      last === 0
+        ? 2 * z0 * own.velocity2 * z0 * own.sigma
+        : perRadiated * this.#resonant.transmitted(f_Hz, waves, beside);
     return shares;
   }
 }

@@ -1,12 +1,14 @@
 import { type AirInBays, insideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
-import { type ChainEnds, type ChainImpedance, chainImpedance } from './chain-impedance.ts';
+import { chainEnds } from './chain-ends.ts';
+import { type ChainImpedance, chainImpedance } from './chain-impedance.ts';
 import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { FLUID_NUMBERS, prepareFluidLayer } from './fluid-layer.ts';
 import { fluidStack } from './fluid-stack.ts';
 import { type PlateState, plateAt } from './leaf-plate.ts';
 import { drainsWhenStruck, struckExtraLoss } from './struck-extra-loss.ts';
+import type { SupportChain } from './supports.ts';
 
 /**
  * Transfer matrices of the whole floor, marched as one vector (p, v) from the lower room up.
@@ -104,7 +106,7 @@ export class TransmissionLine {
    * @param azimuthCos2 cos² of the azimuth between the wave and the stiff direction of orthotropic leaves.
    */
   prepare(f_Hz: number, azimuthCos2: number): this {
-    const { air, plates, interlayers, constants } = this.#model;
+    const { air, plates, interlayers } = this.#model;
     const omega = 2 * Math.PI * f_Hz;
     const c = air.soundSpeed_m_s;
     this.#numbers[AT.z0] = air.density_kg_m3 * c;
@@ -136,19 +138,15 @@ export class TransmissionLine {
       }
       this.#prepareFluids(layer, f_Hz, this.#firstFluid[i]!);
       const chain = this.chains[i];
-      if (chain && layer.chain) chainImpedance(layer.chain, this.#ends(i), f_Hz, 'framed', constants, chain);
+      if (chain && layer.chain) this.#chain(i, layer.chain, f_Hz, 'framed', chain);
     }
     return this;
   }
 
-  /** What the supports of interlayer `i` are fastened to. */
-  #ends(i: number): ChainEnds {
-    const { plates } = this.#model;
-    ends.upperBending_Nm = this.states[i]!.bending_Nm;
-    ends.upperMass_kg_m2 = plates[i]!.surfaceMass_kg_m2;
-    ends.lowerBending_Nm = this.states[i + 1]!.bending_Nm;
-    ends.lowerMass_kg_m2 = plates[i + 1]!.surfaceMass_kg_m2;
-    return ends;
+  /** Writes the impedances of the supports of interlayer `i`. */
+  #chain(i: number, chain: SupportChain, f_Hz: number, leaves: 'framed' | 'infinite', out: ChainImpedance): void {
+    const ends = chainEnds(this.#model, this.states, i, chain, f_Hz, leaves);
+    chainImpedance(chain, ends, f_Hz, leaves, this.#model.constants, out);
   }
 
   /**
@@ -158,7 +156,7 @@ export class TransmissionLine {
   reverberantCoupling(i: number, f_Hz: number): number {
     const layer = this.#model.interlayers[i]!;
     if (layer.kind === 'mat' || !layer.chain?.lower) return 0;
-    chainImpedance(layer.chain, this.#ends(i), f_Hz, 'infinite', this.#model.constants, reverberant);
+    this.#chain(i, layer.chain, f_Hz, 'infinite', reverberant);
     const { z12Re, z12Im } = reverberant;
     return z12Re * z12Re + z12Im * z12Im;
   }
@@ -315,5 +313,4 @@ const LARGE = 1e60;
 /** kx² in the cavity at hand, rad²/m². */
 const along = new Float64Array(1);
 const medium: FluidMedium = { kRe: 0, kIm: 0, zcRe: 0, zcIm: 0 };
-const ends: ChainEnds = { upperBending_Nm: 0, upperMass_kg_m2: 0, lowerBending_Nm: 0, lowerMass_kg_m2: 0 };
 const reverberant: ChainImpedance = { z11Re: 0, z11Im: 0, z12Re: 0, z12Im: 0, z22Re: 0, z22Im: 0 };
