@@ -17,8 +17,10 @@ export interface PictureParts {
 
 const MARGIN = 20;
 const LINE = 19;
-/** Average width of a character at 13 px, px. */
+/** Average width of a character at 13 px, px, in whatever face the reader's machine has. */
 const CHARACTER = 6.6;
+/** Of the title, larger and bolder. */
+const TITLE_CHARACTER = 9;
 
 export function pictureFile({ title, subtitle, picture, key, notes, style }: PictureParts): string {
   const document = picture.ownerDocument;
@@ -26,8 +28,8 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
   const total = width + 2 * MARGIN;
   const root = svgElement(document, 'svg', { width: total, 'font-family': style.fontFamily, 'font-size': 13 });
   let y = MARGIN;
-  const write = (text: string, x: number, attributes: Attributes = {}) => {
-    for (const line of wrapText(text, (total - x - MARGIN) / CHARACTER)) {
+  const write = (text: string, x: number, attributes: Attributes = {}, character = CHARACTER) => {
+    for (const line of wrapText(text, (total - x - MARGIN) / character)) {
       y += LINE;
       const element = svgElement(document, 'text', { x, y: y - 5, fill: 'var(--ink)', ...attributes });
       element.textContent = line;
@@ -40,7 +42,7 @@ export function pictureFile({ title, subtitle, picture, key, notes, style }: Pic
     copy.setAttribute('overflow', 'visible');
     root.append(copy);
   };
-  write(title, MARGIN, { 'font-weight': 600, 'font-size': 15 });
+  write(title, MARGIN, { 'font-weight': 600, 'font-size': 15 }, TITLE_CHARACTER);
   write(subtitle, MARGIN, { fill: 'var(--ink-soft)' });
   put(picture, MARGIN, y + 4, { width, height });
   y += height + 12;

@@ -399,6 +399,25 @@ describe('files', () => {
       expect(words).toContain(name);
   });
 
+  test('on a narrow page the title stays within the picture, in any face that a reader has', async () => {
+    const chart = await bandChart(data(2), '328px');
+    const title = 'A practice room above a library: Transmission loss: how much sound each floor holds back';
+    const place = document.createElement('div');
+    place.innerHTML = pictureFile(chart.pictureParts(title, [])!);
+    document.body.append(place);
+    const svg = place.querySelector('svg')!;
+    const lines = [...svg.querySelectorAll(':scope > text')].filter((t) => title.includes(t.textContent!));
+    expect(lines.length).toBeGreaterThan(1);
+    for (const face of ['sans-serif', 'Source Sans 3 Variable']) {
+      svg.setAttribute('font-family', face);
+      for (const line of lines) {
+        const { x, width } = (line as SVGTextElement).getBBox();
+        expect(x + width).toBeLessThanOrEqual(328 + 40);
+      }
+    }
+    place.remove();
+  });
+
   test('a PNG file is twice as large as the picture and not blank', async () => {
     const chart = await bandChart(data(2), '400px');
     const svg = pictureFile(chart.pictureParts('Title', [])!);
