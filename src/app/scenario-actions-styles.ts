@@ -8,6 +8,8 @@ export const scenarioActionsStyles = css`
   }
   .more {
     display: grid;
+    /* As wide as the card, however long a word in the name. */
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--space-3);
     margin: var(--space-2) 0 var(--space-1);
     padding: var(--space-3) 0 var(--space-2);
@@ -22,6 +24,7 @@ export const scenarioActionsStyles = css`
     margin: 0;
     border-color: var(--hairline-strong);
     background: var(--paper-raised);
+    overflow-wrap: anywhere;
   }
   .row {
     display: flex;

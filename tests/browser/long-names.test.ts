@@ -3,6 +3,7 @@ import { page } from 'vitest/browser';
 import '#cells/parameters/parameters-cell.ts';
 import '#cells/paths/paths-cell.ts';
 import '#cells/ratings/ratings-cell.ts';
+import '#src/app/scenario-actions.ts';
 import '#src/app/scenario-rail.ts';
 import type { CellElement } from '#cells/cell-registry.ts';
 import type { Notebook } from '#src/notebook/types.ts';
@@ -82,4 +83,21 @@ test('on the card of a scenario everything stands beside the first line of its n
     for (const beside of ['input', '.line-sample', 'button'])
       expect(Math.abs(middle(top.querySelector(beside)!.getBoundingClientRect()) - line)).toBeLessThan(3);
   }
+});
+
+test('what else can be done with a scenario stays within its card, however long a word in its name', async () => {
+  const room = practiceRoom();
+  const name = 'Trittschallverbesserungsmassuntersuchungsergebniszusammenstellung';
+  const notebook = { ...room, scenarios: room.scenarios.map((s) => (s.id === 'both' ? { ...s, name } : s)) };
+  const actions = document.createElement('scenario-actions');
+  Object.assign(actions, { notebook, scenario: notebook.scenarios.find((s) => s.id === 'both')! });
+  const card = document.createElement('div');
+  card.style.width = '14rem';
+  card.append(actions);
+  document.body.append(card);
+  await actions.updateComplete;
+  const { right } = card.getBoundingClientRect();
+  const parts = [...actions.shadowRoot!.querySelectorAll('.more *')];
+  expect(parts.length).toBeGreaterThan(10);
+  for (const part of parts) expect(part.getBoundingClientRect().right).toBeLessThanOrEqual(right + 1);
 });
