@@ -25,3 +25,12 @@ test('a file of something else is refused with the place of what is wrong', asyn
   const reading = await readNotebookFile(new File(['{"format": 1,'], 'a.json'));
   expect(reading.ok ? '' : reading.problems[0]!.message).toContain('line 1');
 });
+
+test('whoever opens measured bands as a notebook is told where they belong', async () => {
+  const messages = async (name: string) => {
+    const reading = await readNotebookFile(new File(['f (Hz),R (dB)\n100,23\n'], name));
+    return reading.ok ? [] : reading.problems.map((p) => p.message);
+  };
+  expect(await messages('Bands.CSV')).toEqual([expect.stringContaining('“Measured bands …”')]);
+  expect(await messages('bands.json')).toEqual([expect.not.stringContaining('Measured bands')]);
+});
