@@ -12,8 +12,8 @@ export function changeNote({ idle, atTheEdge, byModel_dB }: ChangeTable) {
     ? '; of laboratories by ISO 12999-1, with the model’s own errors against measurements.'
     : '. How far the model itself may be off is known for airborne sound alone.';
   return html`<p class="note">
-    ${unlisted}${edge} The sides of the floor, leaks and the walls beside it are taken as they are. Ranges behind ± are
-    assumed, no source, and not the maker’s or builder’s. The lower rows are standard uncertainties in dB: of the
+    ${unlisted}${edge} The sides of the floor and the walls beside it are taken as they are. Ranges behind ± are assumed,
+    no source, and not the maker’s or builder’s. The lower rows are standard uncertainties in dB: of the
     tolerances by ISO/IEC Guide 98-3, each as a range that is never left and all as independent${model}
   </p>`;
 }

@@ -2,7 +2,7 @@ import { FIBRE_MATERIAL_FIELDS, SHEET_MATERIAL_FIELDS } from '#cells/stack/own-m
 import type { Construction } from '#src/acoustics/construction.ts';
 import { numberOwner } from '#src/acoustics/number-owner.ts';
 import type { NumberPath } from '#src/acoustics/number-path.ts';
-import { CAVITY_FIELDS, MAT_FIELDS, SHEET_FIELDS, SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
+import { CAVITY_FIELDS, LEAK_FIELDS, MAT_FIELDS, SHEET_FIELDS, SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
 import type { QuantityKind, Stack } from '#src/notebook/types.ts';
 
 export interface NumberName {
@@ -31,14 +31,22 @@ const WORDS: Readonly<Record<string, Words>> = {
 /** What people call a number of a construction that was made from the stack. @throws RangeError for an unknown number. */
 export function numberName(construction: Construction, stack: Stack, path: NumberPath): NumberName {
   const field = path.split('/').at(-1)!;
-  const words = WORDS[field];
+  const words = path.startsWith('leaks/') ? leakWords(construction, path, field) : WORDS[field];
   if (!words) throw new RangeError(`path must name a number of a floor, got "${path}"`);
   const { layer: at, part } = numberOwner(construction, path);
-  if (at === undefined) return named(part, words, 'covering');
+  if (at === undefined) return named(part, words, path.startsWith('leaks/') ? 'gaps' : 'covering');
   const layer = construction.layers[at];
   // What a support reads is told by its kind: "isolation clips, stiffness of one support".
   const isSupport = layer?.kind === 'cavity' && /^(support|hanger)/.test(field);
   return named(isSupport ? SUPPORT_LABELS[layer.support] : part, words, stack.layers[at]?.name ?? '');
+}
+
+/** A hole's width is its diameter. */
+function leakWords({ leaks = [] }: Construction, path: NumberPath, field: string): Words | undefined {
+  const leak = leaks[Number(path.split('/')[1])];
+  const isHole = leak?.length_m === undefined;
+  const specs: Readonly<Record<string, Words>> = LEAK_FIELDS[isHole ? 'hole' : 'slit'];
+  return specs[isHole && field === 'width_m' ? 'diameter_m' : field];
 }
 
 function named(thing: string | undefined, { label, quantity }: Words, place: string): NumberName {

@@ -1,3 +1,5 @@
+import type { Leak } from './construction.ts';
+
 /**
  * How far a number of a construction may be off when nobody has measured it: half the width of a range that is not left,
  * as a share of the value. Assumed, no source; a maker's or a builder's own tolerance is better than any of these.
@@ -22,6 +24,17 @@ const HALF_WIDTHS: Readonly<Record<string, number>> = {
   supportPointSpacing_m: 0.02,
   supportHeight_m: 0.02,
 };
+
+/** Of gaps and penetrations. A joint is as wide as it happens to be, a hole as its drill. */
+const LEAK_HALF_WIDTHS = {
+  slit: { width_m: 0.5, length_m: 0.1, depth_m: 0.1 },
+  hole: { width_m: 0.1, depth_m: 0.1 },
+} as const;
+
+/** Of each number of a leak, by its name. */
+export function leakTolerances(leak: Leak): Readonly<Record<string, number>> {
+  return LEAK_HALF_WIDTHS[leak.length_m === undefined ? 'hole' : 'slit'];
+}
 
 /** @param name Of the number, as the construction calls it. @throws RangeError for a number that has none here. */
 export function usualTolerance(name: string): number {

@@ -13,7 +13,7 @@ walls beside it. FILE may be -, standard input.
   --gains                also what every scenario gains over the notebook's reference scenario
   --simple               also textbook rules, where they fit the stack: mass law, finite panel, double leaf, floating
                          floor, covering, bare slab
-  --sensitivities        also what 10 % more of every number of covering and layers does to R and Ln
+  --sensitivities        also what 10 % more of every number of covering, layers and open gaps does to R and Ln
   --uncertainty          also how well R is known, and what assumed tolerances of the numbers do to R and Ln
 
   --room VOLUME          also the values as they would be measured in a room of this volume below, m³ unless a unit stands

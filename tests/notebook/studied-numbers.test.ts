@@ -51,6 +51,19 @@ describe('the numbers of a floor that are studied', () => {
     expect(paths(joistFloor('separate-joists')).filter((p) => p.includes('supportStiffness'))).toEqual([]);
   });
 
+  it('are those of gaps too, but none of a gap that is closed', () => {
+    const slit = { name: 'gap', width_m: 0.002, length_m: 4, depth_m: 0.3 };
+    const leaks = [slit, { ...slit, width_m: 0 }, { name: 'pipe', width_m: 0.02, depth_m: 0 }];
+    const ofLeaks = studiedNumbers({ ...joistFloor('clips'), leaks }).filter(({ path }) => path.startsWith('leaks/'));
+    // Assumed, no source.
+    expect(ofLeaks).toEqual([
+      { path: 'leaks/0/width_m', value: 0.002, tolerance: 0.5 },
+      { path: 'leaks/0/length_m', value: 4, tolerance: 0.1 },
+      { path: 'leaks/0/depth_m', value: 0.3, tolerance: 0.1 },
+      { path: 'leaks/2/width_m', value: 0.02, tolerance: 0.1 },
+    ]);
+  });
+
   it('have each a tolerance', () => {
     for (const { tolerance } of studiedNumbers(joistFloor('clips'))) expect(tolerance).toBeGreaterThan(0);
     expect(usualTolerance('thickness_m')).toBe(0.05);

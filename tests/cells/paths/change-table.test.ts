@@ -96,6 +96,26 @@ describe('the name of a number', () => {
     );
   });
 
+  test('of a gap is that of its field, counted where several are called the same', () => {
+    const slit = { name: 'gap', width_m: 0.001, length_m: 4, depth_m: 0.3 };
+    const hole = { name: 'pipe', width_m: 0.02, depth_m: 0.3 };
+    const withGaps = { ...construction, leaks: [slit, hole, slit] };
+    const names = studiedNumbers(withGaps)
+      .filter(({ path }) => path.startsWith('leaks/'))
+      .map(({ path }) => numberName(withGaps, stack, path));
+    expect(new Set(names.map(({ place }) => place))).toEqual(new Set(['gaps']));
+    expect(names.map(({ name }) => name)).toEqual([
+      'gap (1), width',
+      'gap (1), length',
+      'gap (1), depth',
+      'pipe, diameter',
+      'pipe, depth',
+      'gap (3), width',
+      'gap (3), length',
+      'gap (3), depth',
+    ]);
+  });
+
   test('there is for every number that is studied', () => {
     for (const { path } of studiedNumbers(construction))
       expect(numberName(construction, stack, path).name).toMatch(/\w/);
