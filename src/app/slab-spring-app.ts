@@ -22,7 +22,6 @@ import { FileDesk } from './file-desk.ts';
 import { FileDrop } from './file-drop.ts';
 import { keptWords } from './kept-words.ts';
 import './page-header.ts';
-import './page-notices.ts';
 import type { Notice, NoticeDismissed } from './page-notices.ts';
 import type { PageWish, Wish } from './page-wish.ts';
 import { predictionSender } from './prediction-sender.ts';
@@ -350,12 +349,13 @@ function cautions(notebook: Notebook) {
 }
 
 /**
- * What reads ratings out once they changed, and what stands on paper only, come late; where they cannot be fetched the page
- * is still there to be read.
+ * What tells of troubles, what reads ratings out once they changed, and what stands on paper only, come late; where they
+ * cannot be fetched the page is still there to be read.
  */
 async function loadLateParts(): Promise<void> {
   await afterFirstCurve();
   await Promise.allSettled([
+    import('./page-notices.ts'),
     import('./results-announcer.ts'),
     import('./printed-stamp.ts'),
     import('./printed-record.ts'),

@@ -34,15 +34,18 @@ describe('what a browser loads before the first curve', () => {
     await context.close();
   });
 
-  test.each(['apply-edit', 'results-announcer'])('leaves %s for a moment later, and then loads it', async (script) => {
-    const { context, page, problems } = await freshPage(browser, inject('baseURL'));
-    const response = page.waitForResponse((r) => new URL(r.url()).pathname.startsWith(`/assets/${script}-`));
-    await page.goto('/');
-    expect((await response).ok()).toBe(true);
-    expect(scripts.some(({ path }) => path.includes(script))).toBe(false);
-    expect(problems).toEqual([]);
-    await context.close();
-  });
+  test.each(['apply-edit', 'page-notices', 'results-announcer'])(
+    'leaves %s for a moment later, and then loads it',
+    async (script) => {
+      const { context, page, problems } = await freshPage(browser, inject('baseURL'));
+      const response = page.waitForResponse((r) => new URL(r.url()).pathname.startsWith(`/assets/${script}-`));
+      await page.goto('/');
+      expect((await response).ok()).toBe(true);
+      expect(scripts.some(({ path }) => path.includes(script))).toBe(false);
+      expect(problems).toEqual([]);
+      await context.close();
+    },
+  );
 
   test('counts no script twice and none that is not asked for', async () => {
     const { context, page } = await freshPage(browser, inject('baseURL'));
