@@ -1,9 +1,17 @@
 /** Resonances and critical frequencies of one scenario in words. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { scenarioSample } from '#cells/shared/scenario-sample.ts';
+import type { NamedFrequency } from '#src/acoustics/prediction.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import type { StackColumn } from './stack-columns.ts';
+
+/** As the curves and the table above call them. */
+const SYMBOLS: Partial<Readonly<Record<NamedFrequency['kind'], string>>> = {
+  'mass-spring-mass': 'f0',
+  floating: 'f0',
+  critical: 'fc',
+};
 
 export function frequencyList({ scenario, result }: StackColumn, notebook: Notebook): TemplateResult | typeof nothing {
   const { prediction } = result;
@@ -25,9 +33,9 @@ export function frequencyList({ scenario, result }: StackColumn, notebook: Noteb
       </caption>
       <tbody>
         ${frequencies.map(
-          ({ frequency_Hz, name }) => html`
+          ({ frequency_Hz, name, kind }) => html`
             <tr>
-              <td class="number">${hertzText(frequency_Hz)}</td>
+              <td class="number">${SYMBOLS[kind] ? html`<span class="note">${SYMBOLS[kind]}</span> ` : nothing}${hertzText(frequency_Hz)}</td>
               <td>${name}</td>
             </tr>
           `,

@@ -71,8 +71,8 @@ export function stackTotals({ columns, reference, referenceId, units, caution }:
     <p class="note narrow screen-only">The table scrolls sideways.</p>
     <p class="caution">
       “Mass” counts leaves, covering, fill and the floor's joists. “Added” is what a scenario has over the reference; a layer that the reference has too counts in the mass alone,
-      even if it is still to be built. Added mass is load that the joists must carry for good: a structural engineer
-      must check it before anything is built. ${caution === undefined ? '' : `${caution} `}Wet concrete weighs more than dry, and joists creep: under a lasting
+      even if it is still to be built. Added mass is load that the floor must carry for good: a structural engineer
+      must check it before anything is built. ${caution === undefined ? '' : `${caution} `}Wet concrete weighs more than dry, and timber and concrete creep: under a lasting
       load they go on bending for years. Fire rating and fire stopping follow local codes. Before anyone cuts into a
       ceiling: wiring, gas, and in old buildings asbestos and lead. Local codes and licensed practice decide.
     </p>

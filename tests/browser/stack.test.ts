@@ -64,6 +64,16 @@ const drawings = (element: HTMLElement) => [...element.shadowRoot!.querySelector
 const DEPTH = ['layers', 1, 'depth_m'] as const;
 const PLYWOOD = ['layers', 0, 'sheets', 1, 'thickness_m'] as const;
 
+test('the lowest f0 of the table is found in the list of resonances, called so and told in words', async () => {
+  const { element } = await mount(practiceRoom({ active: 'base' }));
+  const root = element.shadowRoot!;
+  const first = root.querySelector('.totals tbody tr td:last-child')!.textContent!.trim();
+  expect(first).toMatch(/^\d+ Hz$/);
+  const rows = [...root.querySelectorAll('.frequencies tr')].map((row) => row.textContent!.replace(/\s+/g, ' ').trim());
+  expect(rows.find((row) => row.startsWith('f0'))).toMatch(new RegExp(`^f0 ${first} .*bounce`));
+  expect(rows.find((row) => row.startsWith('fc'))).toMatch(/bending waves as fast as sound/);
+});
+
 describe('the drawing', () => {
   test('shows every shown scenario at one common scale', async () => {
     const { element } = await mount();
