@@ -58,7 +58,7 @@ export class RatingsCell extends LitElement implements CellProperties<RatingsCel
           <thead>
             <tr>
               ${
-                columns.length > 1
+                columns.some(({ scenario }) => scenario.id !== notebook.reference)
                   ? html`<th scope="col">
                       small figures: difference from ${findScenario(notebook, notebook.reference).name}
                     </th>`

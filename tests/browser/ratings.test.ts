@@ -57,6 +57,19 @@ test('a lower impact level counts as better, a lower IIC as worse', async () => 
   expect(tones('Ln,w (CI)').some(([difference]) => Number(difference) < 0)).toBe(true);
 });
 
+test.each([
+  [['base', 'both'], true],
+  [['both'], true],
+  [['base'], false],
+] as const)('where %j are shown, small figures say what they are taken from: %j', async (shown, said) => {
+  const room = { ...practiceRoom(), shown: [...shown], active: shown.at(-1)! };
+  const { element } = await mountCell(document.createElement('ratings-cell'), room, 'ratings');
+  const root = element.shadowRoot!;
+  expect(root.querySelectorAll('.difference').length > 0).toBe(said);
+  const reference = room.scenarios[0]!.name;
+  expect(words(root.querySelector('.ratings thead'))!.includes(`difference from ${reference}`)).toBe(said);
+});
+
 /** As the practice room has it: a limit of the walls, which counts for airborne sound alone. */
 const LABELS = RATING_ROWS.filter((r) => r.group !== 'Build-up').map((r) => rowWords(r, r.group === 'Airborne').label);
 
