@@ -31,6 +31,7 @@ import './parameters-editor.ts';
 import { parametersStyles } from './parameters-styles.ts';
 import { isUntouched, readEntry } from './read-entry.ts';
 import { sliderScale } from './slider-scale.ts';
+import { SwipeGuard } from './swipe-guard.ts';
 
 /** More choices than this are a list instead of a strip. */
 const CHOICES_IN_A_STRIP = 4;
@@ -56,6 +57,7 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
   @state() private moved: string | undefined;
   /** Counts drags, so that each one is a step of undo. */
   #drag = 0;
+  readonly #swipe = new SwipeGuard();
 
   /** What is being typed was meant for the value that stood there, and a bare number for the units of then. */
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -222,12 +224,14 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
           max=${scale.max}
           step="1"
           .value=${live(String(scale.toPosition(value)))}
-          @input=${(event: Event) =>
-            this.#set(
-              parameter,
-              scale.toValue((event.target as HTMLInputElement).valueAsNumber),
-              `${key}#${this.#drag}`,
-            )}
+          @pointerdown=${(event: PointerEvent) => this.#swipe.down(event)}
+          @pointermove=${(event: PointerEvent) => this.#swipe.move(event)}
+          @pointerup=${() => this.#swipe.up()}
+          @pointercancel=${this.#onSwipe}
+          @input=${({ target }: Event) => {
+            const { valueAsNumber } = target as HTMLInputElement;
+            this.#swipe.take(() => this.#set(parameter, scale.toValue(valueAsNumber), `${key}#${this.#drag}`));
+          }}
           @change=${() => {
             this.#drag += 1;
           }}
@@ -247,6 +251,12 @@ export class ParametersCell extends LitElement implements CellProperties<Paramet
       </div>
       ${draft?.message ? html`<p class="error" id="error-${key}" role="alert">${draft.message}</p>` : nothing}`;
   }
+
+  /** The slider that was touched goes back to where it stood. */
+  #onSwipe = (): void => {
+    this.#swipe.cancel();
+    this.requestUpdate();
+  };
 
   #choice(parameter: ChoiceParameter, value: string) {
     const { key, label, choices } = parameter;
