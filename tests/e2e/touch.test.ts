@@ -15,12 +15,24 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+/** A page that was pushed goes on for a while. */
+async function atRest() {
+  const { page } = opened;
+  const scrolled = () => page.evaluate(() => scrollY);
+  for (let last = Number.NaN, now = await scrolled(); now !== last; now = await scrolled()) {
+    last = now;
+    await page.waitForTimeout(150);
+  }
+  await settled(page);
+}
+
 /** Puts a finger on the slider at this share of its width, moves it by so much in steps, px, and lifts it. */
 async function touch(share: number, { right = 0, down = 0 }) {
   const { page } = opened;
   const slider = page.getByRole('slider', { name: 'slab thickness' });
+  await atRest();
   await slider.evaluate((element) => scrollBy(0, element.getBoundingClientRect().top - 350));
-  await settled(page);
+  await atRest();
   const state = async () => ({
     value: await slider.getAttribute('aria-valuetext'),
     thumb: await slider.inputValue(),
@@ -36,7 +48,7 @@ async function touch(share: number, { right = 0, down = 0 }) {
       touchPoints: [{ x: x + (right * i) / 12, y: y + (down * i) / 12 }],
     });
   await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  await settled(page);
+  await atRest();
   return { before, after: await state() };
 }
 
