@@ -52,7 +52,7 @@ try {
   console.log(`${FOLDER}/print.pdf`);
   if (process.argv.includes('--readme')) {
     const wide = await computedPage(browser, url, 1440, 'light');
-    await wide.setViewportSize({ width: 1440, height: 1560 });
+    await wide.setViewportSize({ width: 1440, height: 1770 });
     await wide
       .locator('parameters-cell')
       .first()
