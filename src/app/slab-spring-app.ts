@@ -357,6 +357,8 @@ async function loadLateParts(): Promise<void> {
   await Promise.allSettled([
     import('./page-notices.ts'),
     import('./results-announcer.ts'),
+    // Needed only when asked for, and by then the network may be gone.
+    import('./new-notebook.ts'),
     import('./printed-stamp.ts'),
     import('./printed-record.ts'),
   ]);

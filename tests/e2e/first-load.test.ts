@@ -34,7 +34,7 @@ describe('what a browser loads before the first curve', () => {
     await context.close();
   });
 
-  test.each(['apply-edit', 'page-notices', 'results-announcer'])(
+  test.each(['apply-edit', 'new-notebook', 'page-notices', 'results-announcer'])(
     'leaves %s for a moment later, and then loads it',
     async (script) => {
       const { context, page, problems } = await freshPage(browser, inject('baseURL'));
