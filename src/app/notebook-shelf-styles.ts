@@ -62,6 +62,12 @@ export const notebookShelfStyles = css`
     text-decoration: underline;
     text-underline-offset: 0.2em;
   }
+  .which {
+    color: var(--ink-soft);
+    font-weight: 400;
+    font-variant-numeric: tabular-nums;
+    white-space: nowrap;
+  }
   .title:disabled {
     color: var(--ink);
   }

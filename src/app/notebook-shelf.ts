@@ -9,6 +9,7 @@ import { DEMO_NOTEBOOKS } from './demo-notebooks.ts';
 import { titleOfDemo } from './demo-titles.ts';
 import { notebookShelfStyles } from './notebook-shelf-styles.ts';
 import { PageWish, type Wish } from './page-wish.ts';
+import { numbersOfSameTitles } from './same-titles.ts';
 
 /**
  * The notebooks of this browser, in a dialog: open, new, duplicate, delete; and those that come with the page. What is slotted
@@ -32,6 +33,7 @@ export class NotebookShelf extends LitElement {
   }
 
   override render() {
+    const numbers = numbersOfSameTitles(this.entries);
     return html`<dialog aria-labelledby="heading" @close=${() => this.dispatchEvent(new Event('shelf-closed'))}>
       <div class="head">
         <h2 id="heading">Notebooks</h2>
@@ -49,7 +51,7 @@ export class NotebookShelf extends LitElement {
               ${repeat(
                 this.entries,
                 (e) => e.id,
-                (e) => this.#entry(e),
+                (e) => this.#entry(e, numbers.get(e.id)),
               )}
             </ul>`
       }
@@ -75,15 +77,19 @@ export class NotebookShelf extends LitElement {
     </dialog>`;
   }
 
-  #entry({ id, title, savedAt_ms, exportedAt_ms }: ShelfEntry) {
+  /** @param number Where others have the same title. */
+  #entry({ id, title, addedAt_ms, savedAt_ms, exportedAt_ms }: ShelfEntry, number: number | undefined) {
     const now = new Date();
     const current = id === this.currentId;
-    const name = title || 'Without a title';
+    const own = title || 'Without a title';
+    const name = number === undefined ? own : `${own} (${number})`;
     return html`<li>
       <div class="what">
-        <button class="title" ?disabled=${current} @click=${() => this.#wish({ do: 'open', id })}>${name}</button>
+        <button class="title" ?disabled=${current} @click=${() => this.#wish({ do: 'open', id })}>
+          <span>${own}${number === undefined ? nothing : html` <span class="which">(${number})</span>`}</span>
+        </button>
         <p class="note">
-          ${current ? 'open now · ' : ''}changed ${dayWords(savedAt_ms, now)} ·
+          ${current ? 'open now · ' : ''}${number === undefined ? '' : `here since ${dayWords(addedAt_ms, now)} · `}changed ${dayWords(savedAt_ms, now)} ·
           ${exportedAt_ms === null ? 'not yet saved to a file' : `in a file, ${dayWords(exportedAt_ms, now)}`}
         </p>
       </div>

@@ -79,9 +79,10 @@ export function notebookStore(values: KeyValues, now_ms: () => number): Notebook
         }
         const before = entryOf(id, old);
         const savedAt_ms = Math.max(now_ms(), before.savedAt_ms + 1);
-        const entry = { id, title, savedAt_ms, exportedAt_ms: before.exportedAt_ms };
+        const addedAt_ms = old === undefined ? savedAt_ms : before.addedAt_ms;
+        const times = { addedAt_ms, savedAt_ms, exportedAt_ms: before.exportedAt_ms };
         result = succeeded(savedAt_ms);
-        return [recordOf(copy, savedAt_ms, before.exportedAt_ms), withEntry(readShelf(stored) ?? EMPTY_SHELF, entry)];
+        return [recordOf(copy, times), withEntry(readShelf(stored) ?? EMPTY_SHELF, { id, title, ...times })];
       });
       return result;
     });

@@ -8,11 +8,13 @@ export interface RemovedEntry {
 }
 
 export function entryOf(id: string, record: unknown): ShelfEntry {
-  const { savedAt_ms, exportedAt_ms } = fieldsOf(record);
+  const { addedAt_ms, savedAt_ms: saved, exportedAt_ms } = fieldsOf(record);
+  const savedAt_ms = typeof saved === 'number' ? saved : 0;
   return {
     id,
     title: titleOf(record),
-    savedAt_ms: typeof savedAt_ms === 'number' ? savedAt_ms : 0,
+    addedAt_ms: typeof addedAt_ms === 'number' ? addedAt_ms : savedAt_ms,
+    savedAt_ms,
     exportedAt_ms: typeof exportedAt_ms === 'number' ? exportedAt_ms : null,
   };
 }

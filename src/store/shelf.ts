@@ -2,6 +2,8 @@
 export interface ShelfEntry {
   readonly id: string;
   readonly title: string;
+  /** When it came into this browser; for what was here before that was noted, when it was last saved then. */
+  readonly addedAt_ms: number;
   readonly savedAt_ms: number;
   /** When the notebook was last saved to a file; null: never. */
   readonly exportedAt_ms: number | null;
@@ -34,9 +36,15 @@ export function readShelf(value: unknown): Shelf | undefined {
 
 function readEntry(value: unknown): ShelfEntry | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const { id, title, savedAt_ms, exportedAt_ms } = value as Record<string, unknown>;
+  const { id, title, addedAt_ms, savedAt_ms, exportedAt_ms } = value as Record<string, unknown>;
   if (typeof id !== 'string' || typeof title !== 'string' || typeof savedAt_ms !== 'number') return undefined;
-  return { id, title, savedAt_ms, exportedAt_ms: typeof exportedAt_ms === 'number' ? exportedAt_ms : null };
+  return {
+    id,
+    title,
+    addedAt_ms: typeof addedAt_ms === 'number' ? addedAt_ms : savedAt_ms,
+    savedAt_ms,
+    exportedAt_ms: typeof exportedAt_ms === 'number' ? exportedAt_ms : null,
+  };
 }
 
 export function withEntry(shelf: Shelf, entry: ShelfEntry): Shelf {

@@ -304,6 +304,32 @@ test('the shelf lists notebooks; one is duplicated, deleted and brought back', a
   await expect.poll(() => list.getByRole('listitem').elements().length).toBe(2);
 });
 
+test('a file whose title is here already is told apart from the other in the list, and keeps its title', async () => {
+  const text = JSON.stringify({ ...lightRoom(), id: 'from-a-file' });
+  const transfer = new DataTransfer();
+  transfer.items.add(new File([text], 'room.slabspring.json', { type: 'application/json' }));
+  window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
+  await expect.poll(() => location.href).toContain('from-a-file');
+  expect(document.title).toBe('Percussion above the reading room · Slab & Spring');
+  await page.getByRole('button', { name: 'Notebooks' }).click();
+  const list = page.getByRole('list', { name: 'Notebooks in this browser' });
+  const rows = () => list.getByRole('listitem').elements();
+  await expect.poll(() => rows().length).toBe(2);
+  expect(rows().map((row) => row.querySelector('button')!.textContent!.replace(/\s+/g, ' ').trim())).toEqual([
+    'Percussion above the reading room (2)',
+    'Percussion above the reading room (1)',
+  ]);
+  for (const row of rows()) expect(row.textContent).toMatch(/here since \d/);
+  const kept = await store.load('from-a-file');
+  expect(kept.ok && kept.value.history.present.title).toBe('Percussion above the reading room');
+  expect(await axeProblems(app)).toEqual([]);
+
+  await page.getByRole('button', { name: 'Delete Percussion above the reading room (1)', exact: true }).click();
+  await expect.poll(() => rows().length).toBe(1);
+  expect(rows()[0]!.textContent).not.toMatch(/\(\d\)|here since/);
+  expect(await store.load('practice-room')).toMatchObject({ ok: false });
+});
+
 test('axe finds nothing on the page, with everything open', async () => {
   expect(await axeProblems(app)).toEqual([]);
   await page.getByRole('button', { name: 'More for Both' }).click();

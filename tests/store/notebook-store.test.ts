@@ -61,6 +61,35 @@ test('only the nearest steps are stored', async () => {
   expect(value(await store.load('a')).history.past).toHaveLength(20);
 });
 
+test('when a notebook came here is kept through every save, export, deletion and a list made anew', async () => {
+  const { entries, store } = fresh();
+  const addedAt_ms = value(await store.add(notebook('a')));
+  const noted = async () => value(await store.list()).map((e) => e.addedAt_ms);
+  value(await store.save(retitled(startHistory(notebook('a')), 'later')));
+  value(await store.markExported('a'));
+  expect(await noted()).toEqual([addedAt_ms]);
+  value(await store.remove('a'));
+  value(await store.restore('a'));
+  expect(await noted()).toEqual([addedAt_ms]);
+  entries.set('shelf', 'damaged');
+  expect(await noted()).toEqual([addedAt_ms]);
+});
+
+test('for a notebook from before that was noted it is the time of its last save then, and stays that', async () => {
+  const { entries, store } = fresh();
+  const savedAt_ms = value(await store.add(notebook('a')));
+  const without = (stored: unknown) =>
+    JSON.parse(JSON.stringify(stored), (key, held) => (key === 'addedAt_ms' ? undefined : held)) as unknown;
+  for (const key of ['shelf', 'notebook:a']) entries.set(key, without(entries.get(key)));
+  const [entry] = value(await store.list());
+  expect(entry).toMatchObject({ addedAt_ms: savedAt_ms, savedAt_ms });
+  value(await store.save(retitled(startHistory(notebook('a')), 'later')));
+  value(await store.save(retitled(startHistory(notebook('a')), 'later still')));
+  const [later] = value(await store.list());
+  expect(later!.addedAt_ms).toBe(savedAt_ms);
+  expect(later!.savedAt_ms).toBeGreaterThan(savedAt_ms);
+});
+
 test('the list shows the latest saved first, with its title and when it was saved to a file', async () => {
   const { store } = fresh();
   for (const id of ['a', 'b', 'c']) value(await store.add(notebook(id)));
