@@ -9,10 +9,6 @@ export function fillsOf({ fill, fillThickness_m, fillsAbove = [] }: CavityLayer)
   return [{ fill, fillThickness_m }, ...fillsAbove];
 }
 
-export function withFills({ fillsAbove: _, ...rest }: CavityLayer, [first, ...above]: Fills): CavityLayer {
-  return { ...rest, ...first, ...(above.length > 0 && { fillsAbove: above }) };
-}
-
 /** Where a field of a fill stands; `layer` is the cavity's index. */
 export function fillPath(layer: number, place: number, field: keyof FillField): FieldPath {
   return place === 0 ? ['layers', layer, field] : ['layers', layer, 'fillsAbove', place - 1, field];

@@ -1,9 +1,9 @@
 /** Fibres in a cavity by their places: add on top of all, remove, move. */
 import { FILLS_ABOVE_FIELDS } from '../field-specs.ts';
-import { type Fills, fillsOf, withFills } from '../fill-places.ts';
+import { type Fills, fillsOf } from '../fill-places.ts';
 import { findLayer, findStack } from '../find.ts';
 import { movedTo, removedAt } from '../lists.ts';
-import type { FillField, Notebook } from '../types.ts';
+import type { CavityLayer, FillField, Notebook } from '../types.ts';
 import { replaceLayer } from './replace-layer.ts';
 
 /** @throws RangeError where the cavity has as many as it may have. */
@@ -38,4 +38,8 @@ function changed(
   if (layer.kind !== 'cavity')
     throw new RangeError(`layer must be a cavity, got a ${layer.kind} (layer "${cavityId}")`);
   return replaceLayer(notebook, stackId, cavityId, withFills(layer, change(fillsOf(layer)) as Fills));
+}
+
+function withFills({ fillsAbove: _, ...rest }: CavityLayer, [first, ...above]: Fills): CavityLayer {
+  return { ...rest, ...first, ...(above.length > 0 && { fillsAbove: above }) };
 }
