@@ -165,6 +165,7 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
           `,
         )}
       </ol>
+      ${view.caution === undefined ? nothing : html`<p class="note">${view.caution}</p>`}
       ${pictureTools({
         table: this.table,
         onTable: () => {
@@ -202,12 +203,12 @@ export class PathsCellElement extends LitElement implements CellProperties<Paths
 
   async #save(format: PictureFormat): Promise<void> {
     const { notebook, cell, chart } = this;
-    const { chosen, sentences, data } = this.#view;
+    const { chosen, sentences, caution, data } = this.#view;
     const title = `${notebook.title}: ${cell.title}, ${chosen?.name}`;
     this.problem = await savePicture(format, {
       names: [notebook.title, cell.title, chosen?.name ?? ''],
       csv: () => sharesCsv(data),
-      picture: () => chart?.pictureParts(title, sentences),
+      picture: () => chart?.pictureParts(title, caution === undefined ? sentences : [...sentences, caution]),
     });
   }
 }

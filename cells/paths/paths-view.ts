@@ -16,10 +16,16 @@ export interface PathsView {
   readonly data: ShareChartData;
   readonly label: string;
   readonly sentences: readonly string[];
+  /** Where a sentence names a mass. */
+  readonly caution?: string;
   readonly busy: boolean;
   readonly empty?: string;
   readonly failure?: string;
 }
+
+/** What rules by a mass per area, which is named then. */
+const BY_MASS: ReadonlySet<string> = new Set(['mass', 'mobility']);
+const MASS_IS_LOAD = 'Mass is load, which a structural engineer must check.';
 
 const NOTHING: ShareChartData = { bands_Hz: [], paths: [], regions: [] };
 
@@ -52,6 +58,7 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
     data,
     label: sentence(chosen, data, sound),
     sentences: regions.map((region) => regionSentence(region, context)),
+    ...(regions.some((r) => r.path === 'direct' && BY_MASS.has(r.mechanism)) ? { caution: MASS_IS_LOAD } : {}),
   };
 }
 

@@ -370,6 +370,21 @@ describe('the view', () => {
     expect(pathsView({ ...notebook, shown: ['s3'] }, cell, ready).chosen!.id).toBe('s3');
   });
 
+  test.each([
+    ['airborne', 'mass'],
+    ['impact', 'mobility'],
+  ] as const)('where a sentence of %s sound names a mass, the caution about load is there', (sound, mechanism) => {
+    const view = (rules: 'coincidence' | 'mass' | 'mobility') => {
+      const bands = BANDS_HZ.map(() => ({ path: 'direct' as const, share: 1, mechanism: rules }));
+      const prediction = madeUpPrediction(45, { mechanisms: bands, impactMechanisms: bands });
+      return pathsView(percussionNotebook(), { ...cell, sound }, { of: () => ({ state: 'ready', prediction }) });
+    };
+    expect(view(mechanism).sentences.join()).toContain('kg/m²');
+    expect(view(mechanism).caution).toMatch(/load.*structural engineer/);
+    expect(view('coincidence').sentences.join()).not.toContain('kg/m²');
+    expect(view('coincidence').caution).toBeUndefined();
+  });
+
   test('has a sentence per region', () => {
     const { data, sentences } = pathsView(percussionNotebook(), cell, ready);
     expect(sentences).toHaveLength(data.regions.length);
