@@ -14,8 +14,10 @@ export function carriedAlong({ interlayers, plates }: FloorModel, f_Hz: number, 
 }
 
 /**
- * How far it also bends with the leaf below from line to line of that one's fastenings, `line_m` apart: as far as the mat is
- * stiffer than B(2π/b)⁴, what the leaf sets against that; our own.
+ * How far a leaf bends with the one across the mat `index` from line to line of that one's fastenings: as far as it is carried
+ * along, and the less the more its own B(2π/b)⁴ sets against the mat's stiffness; over a cavity 0. Our own.
+ * @param bending_Nm B of the leaf that is not fastened.
+ * @param line_m b, from one line of fastenings of the other leaf to the next.
  */
 export function bentAlong(
   model: FloorModel,

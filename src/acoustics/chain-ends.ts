@@ -1,5 +1,5 @@
 import { bentAlong, carriedAlong } from './carried-along.ts';
-import type { ChainEnds } from './chain-impedance.ts';
+import type { ChainEnds, FastenedLeaves } from './chain-impedance.ts';
 import type { Lattice } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import type { PlateState } from './leaf-plate.ts';
@@ -12,7 +12,6 @@ const ends: ChainEnds = { upperBending_Nm: 0, upperMass_kg_m2: 0, lowerBending_N
  * What the supports of interlayer `index` are fastened to: the leaves above and below, and to some part what lies on a mat on
  * the other side of them. The same object every time.
  * @param states Stiffness and loss of every leaf at this frequency.
- * @param leaves 'framed' where leaves bend between their fastenings, 'infinite' where free waves run along both.
  */
 export function chainEnds(
   model: FloorModel,
@@ -20,7 +19,7 @@ export function chainEnds(
   index: number,
   chain: SupportChain,
   f_Hz: number,
-  leaves: 'framed' | 'infinite',
+  leaves: FastenedLeaves,
 ): ChainEnds {
   const { plates, interlayers } = model;
   ends.upperBending_Nm = states[index]!.bending_Nm;

@@ -23,6 +23,9 @@ export interface ChainEnds {
   lowerMass_kg_m2: number;
 }
 
+/** 'framed' where leaves bend between their fastenings, 'infinite' where free waves run along both, unbounded. */
+export type FastenedLeaves = 'framed' | 'infinite';
+
 const SPRING_KNEE_HZ = 200;
 
 /**
@@ -32,13 +35,13 @@ const SPRING_KNEE_HZ = 200;
  * [1 0; c1 1][1 Zm; 0 1][1 0; cs 1] = [A B; C D], z11 = A/C, z12 = 1/C, z22 = D/C. The joists' inertia jωm_j fades as
  * 1/(1+(f/f_j)²) (empirical). Springs: s = s_0 (1 + (f/200 Hz)^x)(1 + jη). A leaf on joists of its own leaves the upper
  * one's joists free and is joined to it along the common edges.
- * @param leaves 'framed' uses the leaf between its fastenings, 'infinite' the unbounded plate (for the reverberant field).
+ * @param leaves 'infinite' for the reverberant field.
  */
 export function chainImpedance(
   chain: SupportChain,
   ends: ChainEnds,
   f_Hz: number,
-  leaves: 'framed' | 'infinite',
+  leaves: FastenedLeaves,
   constants: ModelConstants,
   out: ChainImpedance,
 ): ChainImpedance {

@@ -9,7 +9,7 @@ import type { PlateEdges } from './resonant-radiation.ts';
 export interface ExcitedField {
   /** Radiation efficiency. */
   readonly sigma: number;
-  /** Mean square velocity per incident power, σ fc/(2f²m'²ωη), (m/s)²/W. */
+  /** Mean square velocity σ fc/(2f²m'²ωη), (m/s)², where the incident power is W_inc = 1/(2ρ0c0). */
   readonly velocity2: number;
 }
 
@@ -29,18 +29,20 @@ export function fieldOfFirstTwo(model: FloorModel, states: readonly PlateState[]
   const lossFactor = (upper.bending_Nm * upper.lossFactor + lower.bending_Nm * lower.lossFactor) / bending_Nm;
   const lowerMass = plates[1]!.surfaceMass_kg_m2;
   const mass = plates[0]!.surfaceMass_kg_m2 + lowerMass;
-  const edges = withResonance(leafEdges[1]!, Math.sqrt(bending_Nm / mass / (lower.bending_Nm / lowerMass)));
+  const higher = Math.sqrt(bending_Nm / mass / (lower.bending_Nm / lowerMass));
+  const edges = withResonance(leafEdges[1]!, higher);
   return excitedField(model, f_Hz, mass, { bending_Nm, lossFactor }, edges);
 }
 
 function excitedField(
   { air }: FloorModel,
   f_Hz: number,
-  mass: number,
+  surfaceMass_kg_m2: number,
   { bending_Nm, lossFactor }: PlateState,
   edges: PlateEdges,
 ): ExcitedField {
-  const fc_Hz = coincidence_Hz(mass, bending_Nm, air);
+  const fc_Hz = coincidence_Hz(surfaceMass_kg_m2, bending_Nm, air);
   const sigma = f_Hz < fc_Hz ? panelRadiation(f_Hz, fc_Hz, edges, air.soundSpeed_m_s) : 0;
+  const mass = surfaceMass_kg_m2;
   return { sigma, velocity2: (sigma * fc_Hz) / (2 * f_Hz * f_Hz * mass * mass * 2 * Math.PI * f_Hz * lossFactor) };
 }

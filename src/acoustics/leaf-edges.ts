@@ -38,7 +38,7 @@ export function leafEdges(
   };
 }
 
-/** The same lines across a leaf whose first resonance between them lies so many times as high. */
+/** The same lines across a leaf whose first resonance between them lies `times` as high. */
 export function withResonance(edges: PlateEdges, times: number): PlateEdges {
   const { bays } = edges;
   return bays ? { ...edges, bays: { ...bays, resonance_rad_m: times * bays.resonance_rad_m } } : edges;

@@ -13,7 +13,11 @@ export function thickPlateFactor(f_Hz: number, thickness_m: number, longitudinal
   return 1 / (rise * rise);
 }
 
-/** r, the first branch alone: how many times fc,eff is fc as shear begins to tell. */
+/**
+ * The first branch alone, which shear takes as it begins to tell: r = fc,eff/fc, 1 or more.
+ *
+ * Source and parameters as of `thickPlateFactor`.
+ */
 export function shearRise(f_Hz: number, thickness_m: number, longitudinalSpeed_m_s: number): number {
   const x = (4.05 * thickness_m * f_Hz) / longitudinalSpeed_m_s;
   return x + Math.sqrt(1 + x * x);

@@ -1,7 +1,7 @@
 import { type AirInBays, insideKx2 } from './air-in-bays.ts';
 import { cavityLossFactor } from './cavity-loss.ts';
 import { chainEnds } from './chain-ends.ts';
-import { type ChainImpedance, chainImpedance } from './chain-impedance.ts';
+import { type ChainImpedance, chainImpedance, type FastenedLeaves } from './chain-impedance.ts';
 import { type FluidMedium, fibreMedium, lossyAir } from './fibre.ts';
 import type { CavityModel, FloorModel } from './floor-model.ts';
 import { FLUID_NUMBERS, prepareFluidLayer } from './fluid-layer.ts';
@@ -144,7 +144,7 @@ export class TransmissionLine {
   }
 
   /** Writes the impedances of the supports of interlayer `i`. */
-  #chain(i: number, chain: SupportChain, f_Hz: number, leaves: 'framed' | 'infinite', out: ChainImpedance): void {
+  #chain(i: number, chain: SupportChain, f_Hz: number, leaves: FastenedLeaves, out: ChainImpedance): void {
     const ends = chainEnds(this.#model, this.states, i, chain, f_Hz, leaves);
     chainImpedance(chain, ends, f_Hz, leaves, this.#model.constants, out);
   }

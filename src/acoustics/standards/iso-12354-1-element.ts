@@ -23,9 +23,9 @@ const MAXIMUM_RADIATION = 2;
  *
  * Source: EN 12354-1:2000, Annex B (from memory, unverified); the edition of 2017 is reported to contain errors. Of its
  * effective critical frequency the branch below fp = cL/5.5h is taken, and goes on until R comes to the plateau of thickness
- * resonances. The branch beyond fp, 2 fc (f/fp)³, is a plateau too, for concrete within 1 dB of that one; in lighter masonry
- * it overtakes the frequency itself, so that a wall would fall below coincidence a second time, and then rise by up to 20 dB
- * from one band to the next.
+ * resonances. The standard's branch beyond fp, 2 fc (f/fp)³, is a plateau too, for concrete the same within 1 dB; in lighter
+ * masonry it overtakes the frequency itself, so that a wall would fall below coincidence a second time, and then rise by up
+ * to 20 dB from one band to the next.
  * @param bands_Hz Nominal one-third octaves.
  * @throws RangeError for a band that is not a nominal one.
  */
@@ -38,11 +38,12 @@ export function homogeneousReduction_dB(
 }
 
 /**
- * What resonances across the thickness let through at least: R = 20 lg(ρ cL/4ρ0c0) + 10 lg(η/0.02).
+ * Transmission coefficient of what resonances across the thickness let through at least, the plateau
+ * R = 20 lg(ρ cL/4ρ0c0) + 10 lg(η/0.02).
  *
  * Source: S. Ljunggren 1991, as C. Hopkins, Sound Insulation, 2007, has it (from memory, unverified).
  */
-function plateau(element: HomogeneousElement, eta: number, { density_kg_m3, soundSpeed_m_s }: Air): number {
+function plateauTransmission(element: HomogeneousElement, eta: number, { density_kg_m3, soundSpeed_m_s }: Air): number {
   const impedance = (element.surfaceMass_kg_m2 / element.thickness_m) * element.longitudinalSpeed_m_s;
   return ((4 * density_kg_m3 * soundSpeed_m_s) / impedance) ** 2 * (0.02 / eta);
 }
@@ -58,7 +59,8 @@ function transmission(element: HomogeneousElement, band_Hz: number, air: Air): n
   const sigma = freeRadiation(f, fc, length_m, height_m, c0);
   const mass = ((2 * air.density_kg_m3 * c0) / (2 * Math.PI * f * m)) ** 2;
   if (fc >= lower_Hz && fc < upper_Hz) return (mass * Math.PI * sigma ** 2) / (2 * eta);
-  if (f > fc) return Math.max((mass * Math.PI * fc * sigma ** 2) / (2 * f * eta), plateau(element, eta, air));
+  if (f > fc)
+    return Math.max((mass * Math.PI * fc * sigma ** 2) / (2 * f * eta), plateauTransmission(element, eta, air));
   const shape = (length_m + height_m) ** 2 / (length_m ** 2 + height_m ** 2);
   return mass * (2 * forcedRadiation(f, length_m, height_m, c0) + (shape * Math.sqrt(fc / f) * sigma ** 2) / eta);
 }
