@@ -1,4 +1,4 @@
-/** How an empty notebook begins. Loaded when one is asked for. */
+/** How an empty notebook begins. Loaded a moment after the first curve, or when one is asked for before. */
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { freshId } from '#src/notebook/fresh-id.ts';
 import { FORMAT, type Notebook, type UnitSystem, VERSION } from '#src/notebook/types.ts';

@@ -99,7 +99,7 @@ export class PageHeader extends LitElement {
     this.dispatchEvent(new PageWish(wish));
   }
 
-  /** What is round in which units comes when they are first changed. */
+  /** An empty notebook begins anew, with numbers that are round in these units. */
   async #setUnits(units: UnitSystem): Promise<void> {
     const { inUnits } = await import('./new-notebook.ts');
     this.dispatchEvent(new NotebookEdit('units', (n) => inUnits(n, units)));

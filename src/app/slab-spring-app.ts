@@ -357,7 +357,7 @@ async function loadLateParts(): Promise<void> {
   await Promise.allSettled([
     import('./page-notices.ts'),
     import('./results-announcer.ts'),
-    // Needed only when asked for, and by then the network may be gone.
+    // It may be asked for once the network is gone.
     import('./new-notebook.ts'),
     import('./printed-stamp.ts'),
     import('./printed-record.ts'),
