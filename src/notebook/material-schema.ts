@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { SHEET_FORMS } from '#src/acoustics/construction.ts';
 import { COVERING_LIMITS, MODULUS_Pa } from '#src/acoustics/material-limits.ts';
 import { LIMITS } from './limits.ts';
 import { closed, key, name, numberWithin, textUpTo } from './schema-parts.ts';
@@ -11,7 +12,7 @@ const modulus_Pa = numberWithin(...MODULUS_Pa);
 const sheetMaterial = closed({
   kind: v.literal('sheet'),
   ...named,
-  form: v.picklist(['slab', 'board']),
+  form: v.picklist(SHEET_FORMS),
   density_kg_m3: numberWithin(20, 20_000),
   youngsModulus_Pa: modulus_Pa,
   youngsModulusAcross_Pa: v.exactOptional(modulus_Pa),

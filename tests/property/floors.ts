@@ -1,5 +1,16 @@
 import fc from 'fast-check';
-import type { Cavity, Construction, Interlayer, Leaf, Leak, Sheet } from '#src/acoustics/construction.ts';
+import {
+  type Cavity,
+  type Construction,
+  type Interlayer,
+  JOIST_KINDS,
+  type Leaf,
+  type Leak,
+  SHEET_CONTACTS,
+  SHEET_FORMS,
+  type Sheet,
+  SUPPORT_KINDS,
+} from '#src/acoustics/construction.ts';
 
 /** Losses above say nothing about any room. */
 export const ENOUGH_dB = 110;
@@ -29,7 +40,7 @@ export function sheets(reach: Reach): fc.Arbitrary<Sheet> {
     youngsModulus_Pa: real ? logUniform(1e9, 3e10) : logUniform(1e5, 1.3e12),
     poissonRatio: uniform(0, real ? 0.35 : 0.49),
     lossFactor: real ? logUniform(0.01, 0.1) : logUniform(1e-4, 2),
-    form: fc.constantFrom<Sheet['form']>('slab', 'board'),
+    form: fc.constantFrom(...SHEET_FORMS),
     contactStiffness_N_m: real ? logUniform(1e6, 1e9) : logUniform(1, 1e12),
   });
   // A slab is rigid under a hammer.
@@ -42,7 +53,7 @@ export function leaves(reach: Reach): fc.Arbitrary<Leaf> {
   return fc.record({
     kind: fc.constant('leaf' as const),
     sheets: fc.array(sheets(reach), { minLength: 1, maxLength: 3 }),
-    contact: fc.constantFrom<Leaf['contact']>('loose', 'bonded', 'damped'),
+    contact: fc.constantFrom(...SHEET_CONTACTS),
   });
 }
 
@@ -63,11 +74,11 @@ export function interlayers(reach: Reach): fc.Arbitrary<Interlayer> {
   });
   const cavity: fc.Arbitrary<Cavity> = fc.record({
     kind: fc.constant('cavity' as const),
-    joists: fc.constantFrom<Cavity['joists']>('none', 'solid-timber', 'i-joist', 'open-truss', 'cold-formed-steel'),
+    joists: fc.constantFrom(...JOIST_KINDS),
     depth_m: real ? logUniform(0.04, 0.4) : logUniform(1e-5, 2),
     joistWidth_m: logUniform(0.03, 0.1),
     joistSpacing_m: real ? logUniform(0.3, 0.7) : logUniform(0.03, 20),
-    support: fc.constantFrom<Cavity['support']>('direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'),
+    support: fc.constantFrom(...SUPPORT_KINDS),
     fill: fc.array(fibre, { maxLength: 2 }),
   });
   return fc.oneof(mat, cavity);

@@ -3,7 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { joistMiddles_m } from '#cells/stack/section/joist-shapes.ts';
 import type { Box, Line, Part, Section } from '#cells/stack/section/section.ts';
 import { sectionHeight_m, sectionOf, sectionWidth_m } from '#cells/stack/section/section-of.ts';
-import type { Cavity, Construction, JoistKind, Leaf, Mat, Sheet, SupportKind } from '#src/acoustics/construction.ts';
+import {
+  type Cavity,
+  type Construction,
+  JOIST_KINDS,
+  type Leaf,
+  type Mat,
+  type Sheet,
+  SUPPORT_KINDS,
+} from '#src/acoustics/construction.ts';
 import { cavityDepth_m } from '#src/acoustics/normalise-construction.ts';
 
 const WIDTH_m = 0.6;
@@ -102,9 +110,7 @@ describe('layers', () => {
   });
 });
 
-const JOISTS: readonly JoistKind[] = ['none', 'solid-timber', 'i-joist', 'open-truss', 'cold-formed-steel'];
-const SUPPORTS: readonly SupportKind[] = ['direct', 'resilient-channel', 'clips', 'hangers', 'separate-joists'];
-const CASES = JOISTS.flatMap((joists) => SUPPORTS.map((support) => [joists, support] as const));
+const CASES = JOIST_KINDS.flatMap((joists) => SUPPORT_KINDS.map((support) => [joists, support] as const));
 
 describe.each(CASES)('%s, %s', (joists, support) => {
   const bay = cavity({ joists, support });
@@ -285,8 +291,8 @@ test('whatever the numbers, fill stays in its cavity and dimensions run on witho
   const length = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
     fc.property(
-      fc.constantFrom(...JOISTS),
-      fc.constantFrom(...SUPPORTS),
+      fc.constantFrom(...JOIST_KINDS),
+      fc.constantFrom(...SUPPORT_KINDS),
       length(0, 0.6),
       length(0, 0.6),
       length(0, 0.2),
