@@ -1,6 +1,7 @@
 /** What a live value in a text may name: the last part of `value:stack/quantity`. */
 import type { NamedFrequency, Prediction, Ratings } from '#src/acoustics/prediction.ts';
 import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
+import type { Sound } from '#src/notebook/walls-counted.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { massText, signed, signedMass, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 
@@ -8,7 +9,7 @@ export interface LiveQuantity {
   readonly key: string;
   readonly label: string;
   /** Which sound it rates; absent: none. */
-  readonly sound?: 'airborne' | 'impact';
+  readonly sound?: Sound;
   /** Number, with its unit where it has one. */
   show(prediction: Prediction, units: UnitSystem): string;
   /** The number alone, SI. */

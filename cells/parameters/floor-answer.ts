@@ -218,6 +218,7 @@ export class FloorAnswer extends LitElement {
       {
         name: unit,
         spoken: `Mass per area, ${unit}`,
+        // The unit stands before the numbers.
         text: (result) =>
           shownText(result, (p) => massText(p.surfaceMass_kg_m2, notebook.units).replace(` ${unit}`, '')),
       },

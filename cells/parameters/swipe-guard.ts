@@ -7,34 +7,37 @@ const MEANT_px = 8;
  * the slider or lifts, and is forgotten where the browser takes the touch for scrolling. Mouse and keys are not held up.
  */
 export class SwipeGuard {
-  #touched_x: number | undefined;
+  #touchedAt_px: number | undefined;
   #waiting: (() => void) | undefined;
 
   down({ pointerType, clientX }: PointerEvent): void {
     this.#waiting = undefined;
-    this.#touched_x = pointerType === 'touch' ? clientX : undefined;
+    this.#touchedAt_px = pointerType === 'touch' ? clientX : undefined;
   }
 
   move({ clientX }: PointerEvent): void {
-    if (this.#touched_x !== undefined && Math.abs(clientX - this.#touched_x) > MEANT_px) this.up();
+    if (this.#touchedAt_px !== undefined && Math.abs(clientX - this.#touchedAt_px) > MEANT_px) this.#meant();
   }
 
   up(): void {
-    const take = this.#waiting;
-    this.#touched_x = undefined;
-    this.#waiting = undefined;
-    take?.();
+    this.#meant();
   }
 
   /** The page scrolls. */
   cancel(): void {
-    this.#touched_x = undefined;
+    this.#touchedAt_px = undefined;
     this.#waiting = undefined;
   }
 
   /** Takes a value now, or once it is known that it was meant. */
   take(take: () => void): void {
-    if (this.#touched_x === undefined) take();
+    if (this.#touchedAt_px === undefined) take();
     else this.#waiting = take;
+  }
+  /** The finger means the slider: what waits is taken, and nothing waits any more. */
+  #meant(): void {
+    const take = this.#waiting;
+    this.cancel();
+    take?.();
   }
 }

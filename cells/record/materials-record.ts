@@ -1,5 +1,4 @@
 /** The materials of a floor in some scenarios, with every number the engine reads of them and where it comes from. */
-
 import { presenceByScenario } from '#src/notebook/layer-presence.ts';
 import { coveringMaterial, fibreMaterial, NONE, sheetMaterial } from '#src/notebook/material-lookup.ts';
 import type { CavityLayer, Notebook, Stack } from '#src/notebook/types.ts';

@@ -186,10 +186,10 @@ export function addFillEdit(where: Where, cavity: CavityLayer): NotebookEdit {
   return inReach(`add a fill to ${name}`, where, parts, (n) => addFill(n, stackId, id, newFill(notebook.units)));
 }
 
-export function removeFillEdit(where: Where, { id, name }: CavityLayer, at: number): NotebookEdit {
+export function removeFillEdit(where: Where, { id, name }: CavityLayer, place: number): NotebookEdit {
   const { stackId } = where;
-  const parts = [{ layer: id, fill: at }];
-  return outOfReach(`remove a fill of ${name}`, where, parts, (n) => removeFill(n, stackId, id, at));
+  const parts = [{ layer: id, fill: place }];
+  return outOfReach(`remove a fill of ${name}`, where, parts, (n) => removeFill(n, stackId, id, place));
 }
 
 export function moveFillEdit(stackId: string, { id, name }: CavityLayer, from: number, to: number): NotebookEdit {

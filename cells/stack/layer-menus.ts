@@ -4,6 +4,7 @@ import type { MenuItem } from '#cells/shared/pop-menu.ts';
 import { MAT_PRODUCTS } from '#src/acoustics/materials.ts';
 import type { FieldPath } from '#src/notebook/field-path.ts';
 import { FILLS_ABOVE_FIELDS } from '#src/notebook/field-specs.ts';
+import { fillPath, fillsOf } from '#src/notebook/fill-places.ts';
 import { findStack } from '#src/notebook/find.ts';
 import type { Interlayer, Layer, LeafLayer, Notebook, Stack } from '#src/notebook/types.ts';
 import {
@@ -73,7 +74,7 @@ function fillMenu(where: Where, layer: Interlayer, send: SendAdded): readonly Me
   const fill = nextFill(layer);
   if (layer.kind !== 'cavity' || fill === undefined) return [];
   const index = findStack(where.notebook, where.stackId).layers.indexOf(layer);
-  const material = ['layers', index, 'fillsAbove', layer.fillsAbove?.length ?? 0, 'fill'];
+  const material = fillPath(index, fillsOf(layer).length, 'fill');
   return [{ label: `Add a ${fill} on top of the fill`, choose: () => send(addFillEdit(where, layer), material) }];
 }
 

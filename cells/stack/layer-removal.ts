@@ -52,17 +52,17 @@ export function sheetRemoval(from: RemovalFrom, leaf: LeafLayer, sheet: number):
 }
 
 /** Of one of several: what lies on it comes down. */
-export function fillRemoval(from: RemovalFrom, cavity: CavityLayer, fill: number): Removal {
+export function fillRemoval(from: RemovalFrom, cavity: CavityLayer, place: number): Removal {
   const { where, send } = from;
   const { notebook } = where;
-  const { fillThickness_m } = fillsOf(cavity)[fill]!;
+  const { fillThickness_m } = fillsOf(cavity)[place]!;
   const isThere = (id: string) => fieldValue(fillThickness_m, valuesOf(notebook, id)) > 0;
   return removal(from, {
-    name: `${fillName(fill)} of ${cavity.name}`,
+    name: `${fillName(place)} of ${cavity.name}`,
     mayGoHere: isThere(notebook.active),
     isElsewhere: notebook.scenarios.some(({ id }) => id !== notebook.active && isThere(id)),
     goesToo: () => [],
-    remove: (reach) => send(removeFillEdit({ ...where, reach }, cavity, fill)),
+    remove: (reach) => send(removeFillEdit({ ...where, reach }, cavity, place)),
   });
 }
 

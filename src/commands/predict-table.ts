@@ -17,7 +17,7 @@ export function asTable(result: NotebookPrediction): string {
   const stacks = titledStacks(result);
   const head = `${result.notebook} (${result.engine})`;
   const overview = [
-    ratingsBlock(stacks),
+    ...ratingsBlock(stacks),
     ...gainsBlock(stacks),
     ...laidBlock(stacks),
     ...fieldBlock(stacks),
@@ -57,9 +57,9 @@ const RATINGS: readonly (readonly [heading: (names: RatingNames) => string, of: 
   [({ Lnw }) => `${Lnw}(CI)`, (r) => `${whole(r.Lnw)}(${whole(r.CI)})`],
 ];
 
-function ratingsBlock(stacks: readonly TitledStack[]): string {
+function ratingsBlock(stacks: readonly TitledStack[]): readonly string[] {
   const [first] = stacks;
-  if (!first) return '';
+  if (!first) return [];
   const head = ['', ...RATINGS.map(([heading]) => heading(first.stack.ratingNames)), 'kg/m²', 'mm'];
   const rows = stacks.map(({ title, stack }) => [
     title,
@@ -67,7 +67,7 @@ function ratingsBlock(stacks: readonly TitledStack[]): string {
     stack.surfaceMass_kg_m2.toFixed(1),
     (1000 * stack.height_m).toFixed(0),
   ]);
-  return columns([head, ...rows]);
+  return [columns([head, ...rows])];
 }
 
 /** The ratings of what is heard below, every scenario in one look. */

@@ -6,7 +6,7 @@ import { setActive } from '#src/notebook/edits/set-active.ts';
 import { setParameter } from '#src/notebook/edits/set-parameter.ts';
 import { setUnits } from '#src/notebook/edits/set-units.ts';
 import { valuesOf } from '#src/notebook/resolve.ts';
-import type { Notebook } from '#src/notebook/types.ts';
+import type { Notebook, Scenario } from '#src/notebook/types.ts';
 import { axeProblems } from './axe-problems.ts';
 import { mountCell } from './mounted-cell.ts';
 import { practiceRoom } from './practice-room.ts';
@@ -210,6 +210,14 @@ test.each([
   },
 );
 
+/** Scenarios `n1`, `n2` … with nothing changed. */
+function furtherFloors(length: number): readonly Scenario[] {
+  return Array.from({ length }, (_, i) => {
+    const number = i + 1;
+    return { id: `n${number}`, name: `Further floor ${number}`, mark: 10 + i, parent: 'base', changes: {} };
+  });
+}
+
 test.each([
   [360, 'both'],
   [360, 'n7'],
@@ -220,10 +228,7 @@ test.each([
   async (width, active) => {
     await page.viewport(width, 800);
     const room = practiceRoom();
-    const more = Array.from({ length: 7 }, (_, i) => ({
-      ...{ id: `n${i + 1}`, name: `Further floor ${i + 1}`, mark: 10 + i, parent: 'base', changes: {} },
-    }));
-    const scenarios = [...room.scenarios, ...more];
+    const scenarios = [...room.scenarios, ...furtherFloors(7)];
     const { element } = await mountParameters({ ...room, scenarios, shown: scenarios.map((s) => s.id), active });
     const strip = element.shadowRoot!.querySelector('floor-answer')!;
     await strip.updateComplete;
@@ -251,10 +256,7 @@ test.each([
 test('where seven scenarios have room beside each other, the last one, worked in, covers none of them', async () => {
   await page.viewport(1300, 800);
   const room = practiceRoom();
-  const more = Array.from({ length: 3 }, (_, i) => ({
-    ...{ id: `n${i + 1}`, name: `Further floor ${i + 1}`, mark: 10 + i, parent: 'base', changes: {} },
-  }));
-  const scenarios = [...room.scenarios, ...more];
+  const scenarios = [...room.scenarios, ...furtherFloors(3)];
   const shown = scenarios.map((s) => s.id);
   const { element } = await mountParameters({ ...room, scenarios, shown, active: 'n3' });
   const strip = element.shadowRoot!.querySelector('floor-answer')!;

@@ -60,7 +60,8 @@ describe('ten per cent more', () => {
     const { numbers } = numbersOf({ ...floor(leaf([sheet('concrete', 0.4)])), leaks }, ['slab']).sensitivities;
     const gap = numbers.filter(({ of }) => of === 'gap at the wall');
     expect(gap.map(({ path }) => path)).toEqual(['leaks/0/width_m', 'leaks/0/length_m', 'leaks/0/depth_m']);
-    // Energy goes by the open area: that is geometry. The slit is longer than the waves of these bands, which it takes in alike all along.
+    // Energy goes by the open area: that is geometry. The slit is longer than the waves of these bands, which it takes in
+    // alike all along.
     for (const step of gap[1]!.dR_dB!.slice(6)) expect(Math.abs(step + 0.414)).toBeLessThan(0.05);
     for (const { dLn_dB } of gap) expect(Math.max(...dLn_dB!.map(Math.abs))).toBe(0);
   });

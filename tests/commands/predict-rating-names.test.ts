@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { RATING_ROWS, rowWords } from '#cells/ratings/rating-rows.ts';
+import { countsWalls } from '#cells/shared/rated-result.ts';
 import type { Notebook } from '#src/notebook/types.ts';
 import { splitCells } from '#src/quantities/split-cells.ts';
-import { RATING_ROWS, rowWords } from '../../cells/ratings/rating-rows.ts';
-import { countsWalls } from '../../cells/shared/rated-result.ts';
-import type { NotebookPrediction } from '../../src/commands/predict-notebook.ts';
+import type { NotebookPrediction, StackPrediction } from '../../src/commands/predict-notebook.ts';
 import { northWall } from '../notebook/north-wall.ts';
 import { runCommand } from './run-command.ts';
 
@@ -41,7 +41,7 @@ describe.each(AROUND)('npm run predict with %s around the floor', { timeout: 60_
 
   test('JSON and CSV keep their keys and say the names beside them', () => {
     const [{ ratings, ratingNames, wallsCounted }] = (JSON.parse(run('--json')) as NotebookPrediction).scenarios[0]!
-      .stacks as [NotebookPrediction['scenarios'][0]['stacks'][0]];
+      .stacks as [StackPrediction];
     expect(ratingNames).toEqual({ STC, OITC, Rw, IIC, Lnw });
     for (const key of Object.keys(ratingNames)) expect(ratings).toHaveProperty(key, expect.any(Number));
     const [columns, ...lines] = splitCells(run('--csv')).rows.map(({ cells }) => cells);

@@ -8,7 +8,7 @@ import { replaceLayer } from './replace-layer.ts';
 
 /** @throws RangeError where the cavity has as many as it may have. */
 export function addFill(notebook: Notebook, stackId: string, cavityId: string, fill: FillField): Notebook {
-  return changed(notebook, stackId, cavityId, (fills) => {
+  return changeFills(notebook, stackId, cavityId, (fills) => {
     const most = FILLS_ABOVE_FIELDS.length;
     if (fills.length > most) throw new RangeError(`fillsAbove must be at most ${most} long, got ${fills.length}`);
     return [...fills, fill];
@@ -17,7 +17,7 @@ export function addFill(notebook: Notebook, stackId: string, cavityId: string, f
 
 /** What lay on it comes down. @throws RangeError for the only one: set it to `none` instead. */
 export function removeFill(notebook: Notebook, stackId: string, cavityId: string, place: number): Notebook {
-  return changed(notebook, stackId, cavityId, (fills) => {
+  return changeFills(notebook, stackId, cavityId, (fills) => {
     if (fills.length === 1) throw new RangeError(`cavity "${cavityId}" must keep a fill; set it to "none" instead`);
     return removedAt(fills, place);
   });
@@ -25,10 +25,10 @@ export function removeFill(notebook: Notebook, stackId: string, cavityId: string
 
 /** `to` is the fill's place afterwards. */
 export function moveFill(notebook: Notebook, stackId: string, cavityId: string, from: number, to: number): Notebook {
-  return changed(notebook, stackId, cavityId, (fills) => movedTo(fills, from, to));
+  return changeFills(notebook, stackId, cavityId, (fills) => movedTo(fills, from, to));
 }
 
-function changed(
+function changeFills(
   notebook: Notebook,
   stackId: string,
   cavityId: string,
