@@ -31,10 +31,11 @@ const WORDS: Readonly<Record<string, Words>> = {
 /** What people call a number of a construction that was made from the stack. @throws RangeError for an unknown number. */
 export function numberName(construction: Construction, stack: Stack, path: NumberPath): NumberName {
   const field = path.split('/').at(-1)!;
-  const words = path.startsWith('leaks/') ? leakWords(construction, path, field) : WORDS[field];
+  const isOfLeak = path.startsWith('leaks/');
+  const words = isOfLeak ? leakWords(construction, path, field) : WORDS[field];
   if (!words) throw new RangeError(`path must name a number of a floor, got "${path}"`);
   const { layer: at, part } = numberOwner(construction, path);
-  if (at === undefined) return named(part, words, path.startsWith('leaks/') ? 'gaps' : 'covering');
+  if (at === undefined) return named(part, words, isOfLeak ? 'gaps' : 'covering');
   const layer = construction.layers[at];
   // What a support reads is told by its kind: "isolation clips, stiffness of one support".
   const isSupport = layer?.kind === 'cavity' && /^(support|hanger)/.test(field);

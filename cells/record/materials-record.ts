@@ -86,6 +86,6 @@ function mats(notebook: Notebook, stack: Stack, scenarioIds: readonly string[]):
     if (layer.kind !== 'mat' || !scenarioIds.some((id) => presence.get(id)![i])) return [];
     const known = knownMat(layer);
     const name = known ? `${layer.name}: ${known.name}` : layer.name;
-    return [{ name, isOwn: !known, numbers: 'as stated above', source: matSource(layer) || 'not stated' }];
+    return [{ name, isOwn: !known, numbers: 'as stated above', source: matSource(layer) ?? 'not stated' }];
   });
 }

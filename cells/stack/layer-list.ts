@@ -304,7 +304,7 @@ export class LayerList extends LitElement {
     return html`
       <div class="fields">
         ${this.#fields(['thickness_m', 'dynamicStiffness_N_m3', 'lossFactor'].map((f) => ['layers', index, f]))}
-        ${known && mat.source === undefined ? nothing : this.#renderMatSource(mat)}
+        ${known && !mat.source ? nothing : this.#renderMatSource(mat)}
       </div>
       <div class="product note">
         <pop-menu .label=${`Take a known mat for ${mat.name}`} .items=${matMenu(this.stack, index, this.#send)}

@@ -29,9 +29,9 @@ export function knownMat({ thickness_m, dynamicStiffness_N_m3, lossFactor }: Mat
   return product && { name: product.name, source: builtInSource('mat', product.key) };
 }
 
-/** Where a mat's numbers come from: as the notebook says, or of the known mat that has the same. */
+/** Where a mat's numbers come from: as the notebook says, unless in no words, or of the known mat that has the same. */
 export function matSource(mat: MatLayer): string | undefined {
-  return mat.source ?? knownMat(mat)?.source;
+  return mat.source || knownMat(mat)?.source;
 }
 
 function builtInSource(kind: MaterialKind, key: string): string | undefined {

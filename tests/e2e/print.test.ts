@@ -52,15 +52,13 @@ test('a page may end within a cell, but neither in a picture, the ratings or a l
   for (const { within } of await breaks('cell-frame')) expect(within).toBe('auto');
   for (const { after } of await breaks('cell-frame header')) expect(after).toBe('avoid');
   for (const { within } of await breaks('band-chart .picture, stack-cell figure')) expect(within).toBe('avoid');
-  const whole =
-    'table.ratings, table.frequencies, commentary-cell ul, commentary-cell ol, commentary-cell details, paths-cell ol';
-  for (const { within } of await breaks(whole)) expect(within).toBe('avoid');
-  for (const { after } of await breaks('ratings-cell .counted')) expect(after).toBe('avoid');
+  const lists = ['commentary-cell ul', 'commentary-cell ol', 'commentary-cell details', 'paths-cell ol'];
+  for (const whole of ['table.ratings', 'table.frequencies', ...lists])
+    for (const { within } of await breaks(whole)) expect(within).toBe('avoid');
   // The key of a chart leaves neither its head nor one row alone, a list not the words before it.
-  for (const { after } of await breaks(
-    '.key thead tr, .key tbody tr:first-child, commentary-cell p:has(+ :is(ul, ol))',
-  ))
-    expect(after).toBe('avoid');
+  const keyRows = ['.key thead tr', '.key tbody tr:first-child'];
+  for (const ahead of ['ratings-cell .counted', ...keyRows, 'commentary-cell p:has(+ :is(ul, ol))'])
+    for (const { after } of await breaks(ahead)) expect(after).toBe('avoid');
 });
 
 test('no head of a table stays in sight on paper: its ground would cover the hairlines', async () => {

@@ -132,6 +132,7 @@ test('mats come with their source where they are in the floor: the known ones’
   const numbers = 'as stated above';
   const builtIn = { name: `mat: ${name}`, isOwn: false, numbers, source: MATERIAL_SOURCES.mat[key] };
   expect(matRecord(withMat(known))).toEqual(builtIn);
+  expect(matRecord(withMat({ ...known, source: '' }))).toEqual(builtIn);
   expect(matRecord(withMat({ source }))).toEqual({ name: 'mat', isOwn: true, numbers, source });
   expect(matRecord(withMat({}))).toEqual({ name: 'mat', isOwn: true, numbers, source: 'not stated' });
   // Under a slab of no thickness there is no mat.
