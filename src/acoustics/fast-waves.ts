@@ -93,7 +93,7 @@ export class FastWaves implements Integrand {
       const lattice = layer.kind === 'mat' ? undefined : joint(layer.chain);
       if (!lattice) continue;
       this.reverberantCoupling[i] = line.reverberantCoupling(i, f_Hz);
-      this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states[i + 1]!, lattice, f_Hz);
+      this.supportPower[i] = supportRadiation(this.#model, i + 1, line.states, lattice, f_Hz);
     }
   }
 

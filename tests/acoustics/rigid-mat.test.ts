@@ -47,3 +47,18 @@ describe.each(Object.keys(LAID))('%s on a rigid mat on a deck', (name) => {
     expect(apart_dB(soft, lying(laid, 'direct'), (p) => p.Ln_dB)).toBeGreaterThan(20);
   });
 });
+
+describe('a second board below the ceiling on a rigid mat', () => {
+  const osb = leaf([sheet('osb', 0.018)]);
+  const boards = [sheet('gypsum-board', 0.0125), sheet('gypsum-board', 0.025)] as const;
+
+  it.each(['direct', 'resilient-channel', 'clips'] as const)(
+    'does as screwed to the first, the ceiling held %s',
+    (support) => {
+      const rigid = predict(floor(osb, below(support), leaf([boards[0]]), mat('mat', 0.001, RIGID), leaf([boards[1]])));
+      const loose = predict(floor(osb, below(support), leaf([...boards])));
+      expect(apart_dB(rigid, loose, (p) => p.R_dB)).toBeLessThan(0.7);
+      expect(apart_dB(rigid, loose, (p) => p.Ln_dB)).toBeLessThan(0.7);
+    },
+  );
+});
