@@ -24,6 +24,8 @@ export function joinedLeaf(
 ): JoinedLeaf {
   const own = states[leaf]!;
   const mass = plates[leaf]!.surfaceMass_kg_m2;
+  const edges = leafEdges[leaf]!;
+  if (part === 0) return { bending_Nm: own.bending_Nm, lossFactor: own.lossFactor, surfaceMass_kg_m2: mass, edges };
   const gained_Nm = part * states[other]!.bending_Nm;
   const bending_Nm = own.bending_Nm + gained_Nm;
   const surfaceMass_kg_m2 = mass + part * plates[other]!.surfaceMass_kg_m2;
@@ -32,6 +34,6 @@ export function joinedLeaf(
     bending_Nm,
     lossFactor: (own.bending_Nm * own.lossFactor + gained_Nm * states[other]!.lossFactor) / bending_Nm,
     surfaceMass_kg_m2,
-    edges: withResonance(leafEdges[leaf]!, higher),
+    edges: withResonance(edges, higher),
   };
 }

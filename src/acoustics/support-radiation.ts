@@ -25,8 +25,7 @@ export function supportRadiation(
   const { air } = model;
   const { nearFieldWeight, reverberantWeight } = model.constants;
   const part = carriedAlong(model, f_Hz, leaf);
-  const below = part > 0 ? leaf + 1 : leaf;
-  const { bending_Nm, lossFactor, surfaceMass_kg_m2: mass, edges } = joinedLeaf(model, states, leaf, below, part);
+  const { bending_Nm, lossFactor, surfaceMass_kg_m2: mass, edges } = joinedLeaf(model, states, leaf, leaf + 1, part);
   const omega = 2 * Math.PI * f_Hz;
   const b = lattice.line_m;
   const share = pointLike(lattice.point_m, bending_Nm, mass, omega);
