@@ -21,15 +21,21 @@ export interface QuantityLimits {
 
 /**
  * Limits are shown rounded: 100 mm as 3 15/16 in, which reads as 100.01 mm. What lies beyond a limit by no more than that
- * rounding, so that both show the same text, is the limit. A refusal names the limit that was passed.
+ * rounding is the limit: both show the same text, or it lies no farther beyond than the limit's text reads. A refusal names the
+ * limit that was passed.
  */
 export function readEntry(limits: QuantityLimits, text: string, units: UnitSystem): Entry {
   const { label, quantity, min, max } = limits;
   const parsed = parseQuantity(text, quantity, units);
   if (!parsed.ok) return parsed;
   const within = Math.min(Math.max(parsed.value, min), max);
-  const reads = (text: typeof limitText) => text(within, quantity, units) === text(parsed.value, quantity, units);
-  if (within === parsed.value || reads(formatQuantity) || reads(limitText)) return { ok: true, value: within };
+  const isLimitAs = (shown: typeof limitText): boolean => {
+    const text = shown(within, quantity, units);
+    if (text === shown(parsed.value, quantity, units)) return true;
+    const read = parseQuantity(text, quantity, units);
+    return read.ok && Math.abs(parsed.value - within) <= Math.abs(read.value - within);
+  };
+  if (within === parsed.value || isLimitAs(formatQuantity) || isLimitAs(limitText)) return { ok: true, value: within };
   const least = within > parsed.value ? 'least' : 'most';
   const limit = `at ${least} ${limitText(within, quantity, units)}${reason(limits, least)}`;
   return { ok: false, message: `${label} must be ${limit}, got ${asTyped(text, quantity, units)}.` };

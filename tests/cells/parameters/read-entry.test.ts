@@ -13,6 +13,14 @@ describe('an entry at a limit', () => {
     expect(readEntry(THICKNESS, '3 15/16 in', 'SI')).toEqual({ ok: true, value: 0.1 });
   });
 
+  test('may be typed as it is shown where what is typed would show as a fraction: 14.37 in, near 14 3/8 in', () => {
+    const limits = { label: 'depth', quantity: 'length', min: 0.3, max: 14.36501 * 0.0254 } as const;
+    expect(formatQuantity(limits.max, 'length', 'inch-pound')).toBe('14.37 in');
+    expect(formatQuantity(14.37 * 0.0254, 'length', 'inch-pound')).toBe('14 3/8 in');
+    expect(readEntry(limits, '14.37 in', 'inch-pound')).toEqual({ ok: true, value: limits.max });
+    expect(readEntry(limits, '14 3/8 in', 'inch-pound').ok).toBe(false);
+  });
+
   test('beyond what rounding explains is refused with the limit in words', () => {
     expect(readEntry(THICKNESS, '4 in', 'inch-pound')).toEqual({
       ok: false,
