@@ -23,7 +23,7 @@ import { fieldsOfSupport } from '#src/notebook/usual-support.ts';
 import { fieldValue, type Values, valuesOf } from '#src/notebook/values.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { fillCutOff } from './fill-cut-off.ts';
-import { HELD_AT_EDGES, isHeldAtEdges } from './held-at-edges.ts';
+import { HELD_AT_EDGES, isLayerHeldAtEdges } from './held-at-edges.ts';
 import { moveFillEdit, moveLayerTo, moveSheetEdit, putLayerInto } from './layer-edits.ts';
 import { layerListStyles } from './layer-list-styles.ts';
 import { addMenu, interlayerMenu, matMenu, nextFill, stackMenu } from './layer-menus.ts';
@@ -346,7 +346,7 @@ export class LayerList extends LitElement {
     return html`
       <div class="fields">
         ${this.#fields(['joists', 'depth_m', 'joistWidth_m', 'joistSpacing_m'].map(at))}
-        ${this.#field(at('support'), isHeldAtEdges(cavity, values) ? HELD_AT_EDGES : undefined)}
+        ${this.#field(at('support'), isLayerHeldAtEdges(cavity, values) ? HELD_AT_EDGES : undefined)}
         ${several ? nothing : this.#fields(['fill', 'fillThickness_m'].map(at))}
       </div>
       ${several ? this.#renderFills(cavity, index, values) : nothing}

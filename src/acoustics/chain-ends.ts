@@ -2,6 +2,7 @@ import { bentAlong, carriedAlong } from './carried-along.ts';
 import type { ChainEnds, FastenedLeaves } from './chain-impedance.ts';
 import type { Lattice } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
+import { joinedLeaf } from './joined-leaf.ts';
 import type { PlateState } from './leaf-plate.ts';
 import { joint, type SupportChain } from './supports.ts';
 
@@ -31,14 +32,15 @@ export function chainEnds(
       ? bentAlong(model, f_Hz, mat, { bending_Nm: states[laid]!.bending_Nm, line_m })
       : carriedAlong(model, f_Hz, mat);
   if (interlayers[index - 1]?.kind === 'mat') {
-    const part = along(index - 1, index - 1, chain.upper);
-    ends.upperBending_Nm += part * states[index - 1]!.bending_Nm;
-    ends.upperMass_kg_m2 += part * plates[index - 1]!.surfaceMass_kg_m2;
+    const upper = joinedLeaf(model, states, index, index - 1, along(index - 1, index - 1, chain.upper));
+    ends.upperBending_Nm = upper.bending_Nm;
+    ends.upperMass_kg_m2 = upper.surfaceMass_kg_m2;
   }
   if (interlayers[index + 1]?.kind === 'mat') {
     const part = along(index + 1, index + 2, joint(chain) ?? chain.upper);
-    ends.lowerBending_Nm += part * states[index + 2]!.bending_Nm;
-    ends.lowerMass_kg_m2 += part * plates[index + 2]!.surfaceMass_kg_m2;
+    const lower = joinedLeaf(model, states, index + 1, index + 2, part);
+    ends.lowerBending_Nm = lower.bending_Nm;
+    ends.lowerMass_kg_m2 = lower.surfaceMass_kg_m2;
   }
   return ends;
 }

@@ -1,7 +1,6 @@
 import type { FloorModel } from './floor-model.ts';
 import { FreeBendingWaves } from './free-bending-waves.ts';
-import { type PlateState, plateAt, softeningKinks_Hz } from './leaf-plate.ts';
-import { criticalFrequency_Hz } from './support-radiation.ts';
+import { coincidence_Hz, type PlateState, plateAt, softeningKinks_Hz } from './leaf-plate.ts';
 
 /** Where a leaf's bending waves may meet sound or one another and matter to a band. */
 const FROM_Hz = 15;
@@ -67,7 +66,9 @@ export class CoincidenceCourse {
   at(leaf: number, logFrequency: number): number {
     const f_Hz = Math.exp(logFrequency);
     const plate = this.#model.plates[leaf]!;
-    return Math.log(f_Hz / criticalFrequency_Hz(this.#model, plate, plateAt(plate, f_Hz, this.#state)));
+    const { bending_Nm } = plateAt(plate, f_Hz, this.#state);
+    const fc_Hz = coincidence_Hz(plate.surfaceMass_kg_m2, bending_Nm, this.#model.air);
+    return Math.log(f_Hz / fc_Hz);
   }
 
   /** Whether two free waves run alike all along, as those of two equal leaves do. */

@@ -1,3 +1,5 @@
+import { pointMobility_m_Ns } from './point-mobility.ts';
+
 /**
  * Mechanical impedance of a leaf at its fastenings: force per m² of floor over the difference between the velocity at
  * the fastenings and the leaf's mean velocity.
@@ -179,7 +181,7 @@ export function infinitePlateMobility(
   out: Complex,
 ): Complex {
   const pointShare = pointLike(lattice.point_m, bending_Nm, surfaceMass_kg_m2, omega_rad_s);
-  const point = (lattice.line_m * Math.min(lattice.point_m, 1e6)) / (8 * Math.sqrt(bending_Nm * surfaceMass_kg_m2));
+  const point = lattice.line_m * Math.min(lattice.point_m, 1e6) * pointMobility_m_Ns(bending_Nm, surfaceMass_kg_m2);
   const speed = bendingWaveSpeed_m_s(bending_Nm, surfaceMass_kg_m2, omega_rad_s);
   const line = lattice.line_m / (4 * surfaceMass_kg_m2 * speed);
   out.re = pointShare * point + (1 - pointShare) * line;

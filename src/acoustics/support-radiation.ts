@@ -2,8 +2,9 @@ import { carriedAlong } from './carried-along.ts';
 import { bendingWaveSpeed_m_s, type Lattice, pointLike } from './fastening-impedance.ts';
 import type { FloorModel } from './floor-model.ts';
 import { joinedLeaf } from './joined-leaf.ts';
-import { coincidence_Hz, type LeafPlate, type PlateState } from './leaf-plate.ts';
+import { coincidence_Hz, type PlateState } from './leaf-plate.ts';
 import { panelRadiation } from './panel-radiation.ts';
+import { pointMobility_m_Ns } from './point-mobility.ts';
 
 /**
  * Sound power per m² that leaf number `leaf` radiates for a mean square force of 1 (N/m²)² through its fastenings, incoherently, W/m².
@@ -41,7 +42,7 @@ export function supportRadiation(
 
   const speed = bendingWaveSpeed_m_s(bending_Nm, mass, omega);
   const powerLine = b / (4 * mass * speed);
-  const powerPoint = perPoint / (8 * Math.sqrt(bending_Nm * mass));
+  const powerPoint = perPoint * pointMobility_m_Ns(bending_Nm, mass);
   const velocity2 = ((1 - share) * powerLine + share * powerPoint) / (omega * lossFactor * mass);
   const sigma = panelRadiation(f_Hz, fc_Hz, edges, air.soundSpeed_m_s);
 
@@ -49,11 +50,6 @@ export function supportRadiation(
     nearFieldWeight * belowCoincidence * ((1 - share) * nearLine + share * nearPoint) +
     reverberantWeight * air.density_kg_m3 * air.soundSpeed_m_s * sigma * velocity2
   );
-}
-
-/** Critical frequency with the stiffness the leaf has at this frequency, Hz. */
-export function criticalFrequency_Hz(model: FloorModel, plate: LeafPlate, state: PlateState): number {
-  return coincidence_Hz(plate.surfaceMass_kg_m2, state.bending_Nm, model.air);
 }
 
 /** x⁴ by multiplication: this runs for every frequency. */

@@ -1,5 +1,6 @@
 import type { Cavity } from './construction.ts';
 import type { Lattice } from './fastening-impedance.ts';
+import { isHeldAtEdges } from './held-at-edges.ts';
 import type { ModelConstants } from './model-constants.ts';
 import type { PlateEdges } from './resonant-radiation.ts';
 
@@ -44,7 +45,7 @@ export function supportChain(
   constants: ModelConstants,
 ): SupportChain | undefined {
   const framed = cavity.joists !== 'none';
-  if (!framed && cavity.support === 'direct') return undefined;
+  if (isHeldAtEdges(cavity)) return undefined;
   const screws = USUAL_SPACING_m.screws;
   const lower = lowerLattice(cavity);
   const edges = { line_m: area_m2 / (constants.sharedEdge * perimeter_m), point_m: screws };

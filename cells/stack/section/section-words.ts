@@ -1,5 +1,6 @@
 /** A construction in one sentence, from the upper room down. */
 import type { Cavity, Construction } from '#src/acoustics/construction.ts';
+import { isHeldAtEdges } from '#src/acoustics/held-at-edges.ts';
 import { normaliseConstruction } from '#src/acoustics/normalise-construction.ts';
 import { JOIST_LABELS, SUPPORT_LABELS } from '#src/notebook/field-specs.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
@@ -28,6 +29,6 @@ function cavityInWords(cavity: Cavity, length: (value_m: number) => string): str
   const filled = fill.length
     ? `with ${fill.map((f) => `${length(f.thickness_m)} ${f.name}`).join(' and ')}`
     : 'with nothing in it';
-  const held = joists === 'none' && support === 'direct' ? 'held at its edges alone' : SUPPORT_LABELS[support];
+  const held = isHeldAtEdges(cavity) ? 'held at its edges alone' : SUPPORT_LABELS[support];
   return `${frame}, ${filled}, ceiling: ${held}`;
 }

@@ -1,5 +1,5 @@
 import { type Air, ROOM_AIR } from '../air.ts';
-import { resonantRadiation } from '../resonant-radiation.ts';
+import { MAXIMUM_RADIATION, resonantRadiation } from '../resonant-radiation.ts';
 import { shearRise } from '../thick-plate.ts';
 import { exactBandOf } from './iec-61260.ts';
 
@@ -13,9 +13,6 @@ export interface HomogeneousElement {
   readonly length_m: number;
   readonly height_m: number;
 }
-
-/** The radiation factor of free and forced waves never exceeds this. */
-const MAXIMUM_RADIATION = 2;
 
 /**
  * Sound reduction index of a homogeneous element in the laboratory, one-third octave by one-third octave, dB: what

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { isHeldAtEdges } from '#cells/stack/held-at-edges.ts';
+import { isLayerHeldAtEdges } from '#cells/stack/held-at-edges.ts';
 import { constructionInWords } from '#cells/stack/section/section-words.ts';
 import { cavity, floor, leaf, sheet } from '../../published/reference-constructions.ts';
 
 const GAP = { id: 'gap', name: 'gap', kind: 'cavity', depth_m: 0.1, joistWidth_m: 0.04, joistSpacing_m: 0.4 } as const;
 const held = (joists: 'none' | 'solid-timber', support: 'direct' | 'hangers') =>
-  isHeldAtEdges({ ...GAP, joists, support, fill: 'none', fillThickness_m: 0 }, {});
+  isLayerHeldAtEdges({ ...GAP, joists, support, fill: 'none', fillThickness_m: 0 }, {});
 
 test('a ceiling screwed to joists that are not there counts as held at its edges, and no other does', () => {
   expect(held('none', 'direct')).toBe(true);
