@@ -1,3 +1,4 @@
+import { listed } from '#src/acoustics/listed.ts';
 import { RATING_ERRORS } from '#src/acoustics/model-residuals.ts';
 import { decimal } from '#src/quantities/format-quantity.ts';
 
@@ -15,8 +16,4 @@ export function spreadNote(withWalls: boolean): string {
   });
   const walls = withWalls ? '; how far the walls are off comes on top' : '';
   return `Expect a spread: compared with measured floors and partitions that it was not fitted to, this model was off in ${listed(errors)}${walls}.`;
-}
-
-function listed(parts: readonly string[]): string {
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

@@ -4,6 +4,7 @@
  * above or below them.
  */
 import type { Construction, ConstructionLayer } from '#src/acoustics/construction.ts';
+import { listed } from '#src/acoustics/listed.ts';
 import type { LayerPart } from '#src/notebook/edits/layer-in-scenario.ts';
 import { goesWith } from '#src/notebook/edits/remove-layer.ts';
 import { findLayerIndex, findScenario } from '#src/notebook/find.ts';
@@ -25,7 +26,7 @@ export function whatGoes(notebook: Notebook, stack: Stack, part: LayerPart, reac
   }
   return joistsOnce([
     ...(here ? [here] : []),
-    ...[...elsewhere].map(([said, ids]) => `In ${listed(ids.map((id) => findScenario(notebook, id).name))}: ${said}`),
+    ...[...elsewhere].map(([said, ids]) => `In ${quoted(ids.map((id) => findScenario(notebook, id).name))}: ${said}`),
   ]);
 }
 
@@ -55,7 +56,7 @@ function sentence(stack: Stack, { layers }: Construction, part: LayerPart): stri
   if (also.length > 0) {
     const goes = also.length === 1 ? 'goes' : 'go';
     const cavity = also.map((i) => layers[i]!).find((layer) => layer.kind === 'cavity');
-    return `${listed(also.map((i) => stack.layers[i]!.name))} ${goes} with it${inside(cavity, joistsStay)}`;
+    return `${quoted(also.map((i) => stack.layers[i]!.name))} ${goes} with it${inside(cavity, joistsStay)}`;
   }
   if (layers[removed]!.kind === 'leaf' || !isThere[removed]) return undefined;
   return joined(stack, layers, removed, stays);
@@ -91,7 +92,7 @@ function joined(
   const above = indices(layers).findLast((i) => i < removed && isLeafThere(i))!;
   const below = indices(layers).find((i) => i > removed && isLeafThere(i))!;
   const isBetween = indices(layers).some((i) => i > above && i < below && stays.has(i));
-  const names = listed([above, below].map((i) => stack.layers[i]!.name));
+  const names = quoted([above, below].map((i) => stack.layers[i]!.name));
   const meet = isBetween ? `${names} stay apart` : `${names} then lie on each other`;
   return `${meet}${isFramed(layers[removed]!) ? ', and the joists are gone' : ''}.`;
 }
@@ -112,7 +113,6 @@ function isFramed(layer: ConstructionLayer): boolean {
 const indices = (layers: readonly unknown[]): readonly number[] => [...layers.keys()];
 
 /** “deck”, “mat” and “ceiling”. */
-function listed(names: readonly string[]): string {
-  const quoted = names.map((name) => `“${name}”`);
-  return quoted.length < 2 ? quoted.join('') : `${quoted.slice(0, -1).join(', ')} and ${quoted.at(-1)}`;
+function quoted(names: readonly string[]): string {
+  return listed(names.map((name) => `“${name}”`));
 }

@@ -15,6 +15,7 @@ import {
   SUPPORT_KINDS,
   USUAL_JUNCTIONS,
 } from './construction.ts';
+import { listed } from './listed.ts';
 import { COVERING_LIMITS, MODULUS_Pa } from './material-limits.ts';
 import { cavityDepth_m } from './normalise-construction.ts';
 
@@ -174,12 +175,7 @@ function within(name: string, value: number, [least, most]: Interval, place: str
 
 function oneOf(name: string, value: string, allowed: readonly string[], place: string): void {
   if (allowed.includes(value)) return;
-  throw new RangeError(`${name} must be ${listed(allowed)}, got ${describe(value)} (${place})`);
-}
-
-/** "a, b or c". */
-function listed(words: readonly string[]): string {
-  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+  throw new RangeError(`${name} must be ${listed(allowed, 'or')}, got ${describe(value)} (${place})`);
 }
 
 function describe(value: unknown): string {

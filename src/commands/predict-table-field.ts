@@ -1,3 +1,4 @@
+import { listed } from '#src/acoustics/listed.ts';
 import { FIELD_VALUE_NAMES } from '#src/acoustics/ratings/field-values.ts';
 import type { StackPrediction } from './predict-notebook.ts';
 import { columns, whole } from './text-columns.ts';
@@ -30,18 +31,14 @@ const WORDS: Readonly<Record<Counted, { readonly heading: string; readonly remar
   nothing: {
     heading: 'As it would be measured in the building if nothing went around the floor:',
     remarks: [
-      `No flanking is stated, so that these are limits: in a building ${inWords(LEVEL_NAMES)} are at least, all others at most this.`,
+      `No flanking is stated, so that these are limits: in a building ${listed(LEVEL_NAMES)} are at least, all others at most this.`,
     ],
   },
   airborne: {
     heading: 'As it would be measured in the building, with the flanking of the notebook for airborne sound:',
     remarks: [
-      `The limit stated for flanking says nothing about impact sound: ${inWords(IMPACT_NAMES)} are those of the floor alone, the best that they can be.`,
+      `The limit stated for flanking says nothing about impact sound: ${listed(IMPACT_NAMES)} are those of the floor alone, the best that they can be.`,
     ],
   },
   both: { heading: 'As it would be measured in the building, with the flanking of the notebook:', remarks: [] },
 };
-
-function inWords(names: readonly string[]): string {
-  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
