@@ -1,7 +1,6 @@
 /** What a live value in a text may name: the last part of `value:stack/quantity`. */
-import type { NamedFrequency, Prediction, Ratings } from '#src/acoustics/prediction.ts';
+import type { NamedFrequency, Prediction, Ratings, Sound } from '#src/acoustics/prediction.ts';
 import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
-import type { Sound } from '#src/notebook/walls-counted.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { massText, signed, signedMass, signedQuantity, wholeNumber } from '../shared/number-words.ts';
 

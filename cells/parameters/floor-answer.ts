@@ -1,17 +1,17 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Prediction, Ratings } from '#src/acoustics/prediction.ts';
+import type { Prediction, Ratings, Sound } from '#src/acoustics/prediction.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { RangeKeeper } from '#src/charts/range-keeper.ts';
 import { scenarioMark } from '#src/charts/scenario-marks.ts';
 import { wantedRange } from '#src/charts/steady-range.ts';
 import { findScenario } from '#src/notebook/find.ts';
 import type { Notebook, Scenario, Stack } from '#src/notebook/types.ts';
-import type { Sound } from '#src/notebook/walls-counted.ts';
 import { NO_VALUE, unitOf } from '#src/quantities/format-quantity.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
-import { massText, wholeNumber } from '../shared/number-words.ts';
+import { MASS_IS_LOAD } from '../shared/load-caution.ts';
+import { massNumber, wholeNumber } from '../shared/number-words.ts';
 import { countedWords, ratedName, ratedResult } from '../shared/rated-result.ts';
 import { scenarioSample } from '../shared/scenario-sample.ts';
 import { smallCurves } from './small-curves.ts';
@@ -218,9 +218,7 @@ export class FloorAnswer extends LitElement {
       {
         name: unit,
         spoken: `Mass per area, ${unit}`,
-        // The unit stands before the numbers.
-        text: (result) =>
-          shownText(result, (p) => massText(p.surfaceMass_kg_m2, notebook.units).replace(` ${unit}`, '')),
+        text: (result) => shownText(result, (p) => massNumber(p.surfaceMass_kg_m2, notebook.units)),
       },
     ];
   }
@@ -229,7 +227,7 @@ export class FloorAnswer extends LitElement {
   #about(busy: boolean) {
     const { notebook, stack } = this;
     const counted = [notebook.stacks.length > 1 ? stack.name : '', countedSaid(notebook, stack.id)].filter(Boolean);
-    const about = [counted.join(': '), 'mass is load, which a structural engineer must check'].filter(Boolean);
+    const about = [counted.join(': '), MASS_IS_LOAD].filter(Boolean);
     const late = busy ? html`<span class="late" aria-hidden="true"> · computing …</span>` : nothing;
     return html`<p class="about note">${about.join('; ')}${late}</p>`;
   }

@@ -34,6 +34,7 @@ export class SwipeGuard {
     if (this.#touchedAt_px === undefined) take();
     else this.#waiting = take;
   }
+
   /** The finger means the slider: what waits is taken, and nothing waits any more. */
   #meant(): void {
     const take = this.#waiting;

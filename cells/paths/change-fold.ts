@@ -3,8 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { ResultsView } from '#cells/contract.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import { foldStyles } from '#cells/shared/fold-styles.ts';
+import type { Sound } from '#src/acoustics/prediction.ts';
 import type { Notebook } from '#src/notebook/types.ts';
-import type { Sound } from './path-shares.ts';
 
 /** Folded away under the paths: what would change the floor, loaded and computed for those only who unfold it. */
 @customElement('change-fold')

@@ -1,12 +1,13 @@
 /** Which numbers of a floor move its sound most, as the rows of a table. */
+
 import type { Construction } from '#src/acoustics/construction.ts';
 import type { NumberStudy, StudiedNumber } from '#src/acoustics/number-study.ts';
+import type { Sound } from '#src/acoustics/prediction.ts';
 import { tenthMore_dB } from '#src/acoustics/tenth-more.ts';
 import { predictionUncertainty } from '#src/acoustics/uncertainty.ts';
 import type { Stack, UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
 import { numberName } from './number-names.ts';
-import type { Sound } from './path-shares.ts';
 
 /** Where floors are weakest, and what the rows are sorted by, nominal Hz. */
 export const LOW_BANDS_Hz = { first: 50, last: 160 } as const;

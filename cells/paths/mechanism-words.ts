@@ -1,10 +1,9 @@
 /** What rules a region of the direct path, in words and numbers of the prediction. */
-import type { BandMechanism, NamedFrequency, Prediction } from '#src/acoustics/prediction.ts';
+import type { BandMechanism, NamedFrequency, Prediction, Sound } from '#src/acoustics/prediction.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { formatQuantity } from '#src/quantities/format-quantity.ts';
-import type { Sound } from './path-shares.ts';
 import { namedFrequency, type Region, ruledBands } from './regions.ts';
 
 export interface MechanismContext {

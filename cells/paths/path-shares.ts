@@ -1,10 +1,7 @@
 /** How the sound of every band splits into paths, from the levels of each path as if it were alone. */
-import type { PathLevels, Prediction } from '#src/acoustics/prediction.ts';
+import type { PathLevels, Prediction, Sound } from '#src/acoustics/prediction.ts';
 import { PATH_NAMES } from '#src/charts/path-marks.ts';
 import type { PathShares } from '#src/charts/share-data.ts';
-import type { PathsCell } from '#src/notebook/types.ts';
-
-export type Sound = PathsCell['sound'];
 
 /** Paths that exist, in a fixed order, each with its share of the energy per band, 0–1; NaN where a path is unknown. */
 export function pathShares(prediction: Prediction, sound: Sound): readonly PathShares[] {

@@ -1,5 +1,6 @@
 /** What a paths cell shows of one scenario, as data. */
 import type { ResultsView } from '#cells/contract.ts';
+import { MASS_IS_LOAD } from '#cells/shared/load-caution.ts';
 import { supportsOf } from '#cells/shared/supports-of.ts';
 import { csvText } from '#src/charts/csv.ts';
 import { PATH_MARKS } from '#src/charts/path-marks.ts';
@@ -25,7 +26,7 @@ export interface PathsView {
 
 /** What rules by a mass per area, which is named then. */
 const BY_MASS: ReadonlySet<string> = new Set(['mass', 'mobility']);
-const MASS_IS_LOAD = 'Mass is load, which a structural engineer must check.';
+const CAUTION = `${MASS_IS_LOAD.charAt(0).toUpperCase()}${MASS_IS_LOAD.slice(1)}.`;
 
 const NOTHING: ShareChartData = { bands_Hz: [], paths: [], regions: [] };
 
@@ -58,7 +59,7 @@ export function pathsView(notebook: Notebook, cell: PathsCell, results: ResultsV
     data,
     label: sentence(chosen, data, sound),
     sentences: regions.map((region) => regionSentence(region, context)),
-    ...(regions.some((r) => r.path === 'direct' && BY_MASS.has(r.mechanism)) ? { caution: MASS_IS_LOAD } : {}),
+    ...(regions.some((r) => r.path === 'direct' && BY_MASS.has(r.mechanism)) ? { caution: CAUTION } : {}),
   };
 }
 

@@ -1,11 +1,10 @@
 /** One sentence per region, built from the numbers of the prediction and from nothing else. */
 import type { SupportKind } from '#src/acoustics/construction.ts';
-import type { PathName, Prediction } from '#src/acoustics/prediction.ts';
+import type { PathName, Prediction, Sound } from '#src/acoustics/prediction.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { type PathShares, shareText } from '#src/charts/share-data.ts';
 import type { UnitSystem } from '#src/notebook/types.ts';
 import { mechanismInWords } from './mechanism-words.ts';
-import type { Sound } from './path-shares.ts';
 import { type Region, ruledBands } from './regions.ts';
 
 export interface SentenceContext {

@@ -1,6 +1,12 @@
 /** Consecutive bands that one thing rules. */
-import type { BandMechanism, Mechanism, NamedFrequency, PathName, Prediction } from '#src/acoustics/prediction.ts';
-import type { Sound } from './path-shares.ts';
+import type {
+  BandMechanism,
+  Mechanism,
+  NamedFrequency,
+  PathName,
+  Prediction,
+  Sound,
+} from '#src/acoustics/prediction.ts';
 
 export interface Region {
   /** Indices of the bands, both inclusive. */

@@ -5,7 +5,7 @@ import type { Result, ResultsView } from '#cells/contract.ts';
 import { NumberStudyRequest, type StudyProgress } from '#cells/number-study-request.ts';
 import { controlStyles } from '#cells/shared/controls.ts';
 import type { NumberStudy } from '#src/acoustics/number-study.ts';
-import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { Prediction, Sound } from '#src/acoustics/prediction.ts';
 import { bandLabel } from '#src/charts/band-axis.ts';
 import { levelText } from '#src/charts/band-data.ts';
 import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
@@ -17,7 +17,6 @@ import { orAborted } from '#workers/or-aborted.ts';
 import { changeNote } from './change-note.ts';
 import { changeStyles } from './change-styles.ts';
 import { type ChangeRow, type ChangeTable, changeTable, isSeen, LOW_BANDS_Hz, type Studied } from './change-table.ts';
-import type { Sound } from './path-shares.ts';
 import { studyStatus } from './study-status.ts';
 
 /** A study starts when the floor has stood still for so long: while a slider moves none does. */

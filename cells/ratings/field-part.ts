@@ -7,7 +7,6 @@ import {
   FURNISHED_ROOM_S,
   fieldValues,
 } from '#src/acoustics/ratings/field-values.ts';
-import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { ROOM_LIMITS } from '#src/notebook/cell-schema.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
@@ -20,7 +19,7 @@ import { foldStyles } from '../shared/fold-styles.ts';
 import { wholeNumber } from '../shared/number-words.ts';
 import '../shared/quantity-field.ts';
 import type { QuantityEntry } from '../shared/quantity-field.ts';
-import { columnTableHead } from './column-table-head.ts';
+import { columnTable } from './column-table.ts';
 import { columnTableStyles } from './column-table-styles.ts';
 
 type RoomField = 'receivingVolume_m3' | 'reverberationTime_s';
@@ -109,20 +108,10 @@ export class FieldPart extends LitElement {
     const { notebook } = this;
     const columns = notebook.shown.map((id) => this.#column(id, receivingVolume_m3));
     const limits = new Set(columns.flatMap((c) => c.values?.limits ?? []));
-    return html`<div
-      class="scroll"
-      tabindex="0"
-      role="region"
-      aria-label="Values as measured in the building"
-      ${fadeWhereMore()}
-    >
-        <table style="--columns: ${columns.length}">
-          ${columnTableHead(columns)}
-          <tbody>
-            ${FIELD_VALUE_NAMES.map((value) => row(value, columns))}
-          </tbody>
-        </table>
-      </div>
+    const body = html`<tbody>
+      ${FIELD_VALUE_NAMES.map((value) => row(value, columns))}
+    </tbody>`;
+    return html`${columnTable('Values as measured in the building', columns, body)}
       ${[...limits].map((limit) => html`<p class="note">By the standard, ${limit}.</p>`)}
       <p class="caution">${flankingCaution(notebook)}</p>`;
   }

@@ -3,7 +3,6 @@ import { customElement, property } from 'lit/decorators.js';
 import { type Improvement, improvementOf } from '#src/acoustics/improvement.ts';
 import { laidOnStandardSlab } from '#src/acoustics/standard-slab.ts';
 import { levelText } from '#src/charts/band-data.ts';
-import { fadeWhereMore } from '#src/charts/fade-where-more.ts';
 import { hertzText } from '#src/charts/hertz-text.ts';
 import { updateCell } from '#src/notebook/edits/update-cell.ts';
 import { findScenario } from '#src/notebook/find.ts';
@@ -14,7 +13,7 @@ import { NotebookEdit, type ResultsView } from '../contract.ts';
 import { controlStyles } from '../shared/controls.ts';
 import { foldStyles } from '../shared/fold-styles.ts';
 import { wholeNumber } from '../shared/number-words.ts';
-import { columnTableHead } from './column-table-head.ts';
+import { columnTable } from './column-table.ts';
 import { columnTableStyles } from './column-table-styles.ts';
 
 interface Column {
@@ -101,32 +100,22 @@ export class LaidPart extends LitElement {
   #content() {
     const columns = this.#laid.map((id) => this.#column(id));
     const { bands_Hz = [] } = columns.find((c) => c.improvement)?.improvement ?? {};
+    const bodies = html`<tbody>
+        ${ROWS.map((row) => tableRow(row, columns))}
+      </tbody>
+      <tbody class="bands">
+        <tr class="group">
+          <th scope="rowgroup" colspan=${columns.length + 2}>ΔL, drop of the impact level in each band, dB</th>
+        </tr>
+        ${bands_Hz.map((band_Hz, i) => tableRow(bandRow(band_Hz, i), columns))}
+      </tbody>`;
     return html`<p class="note">
         Coverings, and floors that float on mats, are compared by what they take off the tapping machine's sound on a bare
         concrete slab of 140 mm (ISO 10140-5). This is predicted here, without the deck, ceiling and walls of this floor. On
         the floor itself, on joists above all, they take off something else: that is in the ratings above.
         ${this.#others()}
       </p>
-      <div
-        class="scroll"
-        tabindex="0"
-        role="region"
-        aria-label="What lies on the floor, on a concrete slab"
-        ${fadeWhereMore()}
-      >
-        <table style="--columns: ${columns.length}">
-          ${columnTableHead(columns)}
-          <tbody>
-            ${ROWS.map((row) => tableRow(row, columns))}
-          </tbody>
-          <tbody class="bands">
-            <tr class="group">
-              <th scope="rowgroup" colspan=${columns.length + 2}>ΔL, drop of the impact level in each band, dB</th>
-            </tr>
-            ${bands_Hz.map((band_Hz, i) => tableRow(bandRow(band_Hz, i), columns))}
-          </tbody>
-        </table>
-      </div>
+      ${columnTable('What lies on the floor, on a concrete slab', columns, bodies)}
       <p class="note">
         Screeds and dry floors on mats come within 4 dB of what ISO 12354-2 gives for them. Beyond some 60 dB in a band nobody
         measures it any more.

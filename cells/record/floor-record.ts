@@ -25,8 +25,9 @@ export interface RecordRow {
 const USUAL = ' (usual)';
 const ABSENT = 'not in it';
 const KINDS: Readonly<Record<Layer['kind'], string>> = { leaf: 'leaf', mat: 'mat', cavity: 'cavity' };
-/** What a cavity does not read without joists, or without a fill. */
+/** Fields that name a material. */
 const NAMING: ReadonlySet<unknown> = new Set(['material', 'fill']);
+/** What a cavity does not read without joists. */
 const OF_JOISTS: ReadonlySet<unknown> = new Set(['joistWidth_m', 'joistSpacing_m']);
 
 /** The floor's size and covering, its layers from the upper room down, and its gaps. */

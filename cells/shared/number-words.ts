@@ -1,6 +1,6 @@
 /** Numbers and differences as people read them. */
 import type { QuantityKind, UnitSystem } from '#src/notebook/types.ts';
-import { displayValue, formatQuantity, NO_VALUE, unitOf } from '#src/quantities/format-quantity.ts';
+import { displayValue, formatQuantity, formatValue, NO_VALUE, unitOf } from '#src/quantities/format-quantity.ts';
 
 /** With a true minus; NaN is a dash. */
 export function wholeNumber(value: number): string {
@@ -19,10 +19,14 @@ export function signed(value: number): string {
  * it and is not, and what is large, with digits of its own.
  */
 export function massText(value_kg_m2: number, units: UnitSystem): string {
+  return Number.isNaN(value_kg_m2) ? NO_VALUE : `${massNumber(value_kg_m2, units)} ${unitOf('surface-mass', units)}`;
+}
+
+/** The number alone, where the unit stands elsewhere. */
+export function massNumber(value_kg_m2: number, units: UnitSystem): string {
   const shown = displayValue(value_kg_m2, 'surface-mass', units);
   const isPlain = value_kg_m2 === 0 || (Math.abs(shown) >= 0.05 && Math.abs(shown) < 1e6);
-  if (!isPlain) return formatQuantity(value_kg_m2, 'surface-mass', units);
-  return `${shown.toFixed(1).replace('-', '−')} ${unitOf('surface-mass', units)}`;
+  return isPlain ? shown.toFixed(1).replace('-', '−') : formatValue(value_kg_m2, 'surface-mass', units);
 }
 
 /** A difference of masses per area, with sign. */

@@ -2,9 +2,10 @@
  * What the single numbers of a floor count wherever they stand, in texts and beside sliders too: what the first cell of its
  * ratings counts.
  */
+import type { Sound } from '#src/acoustics/prediction.ts';
 import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
 import type { Notebook, RatingsCell } from '#src/notebook/types.ts';
-import { countsAround, type Sound, wallsCountFor } from '#src/notebook/walls-counted.ts';
+import { countsAround, wallsCountFor } from '#src/notebook/walls-counted.ts';
 import type { Result, ResultsView } from '../contract.ts';
 import { ofFloorAlone } from './floor-alone.ts';
 

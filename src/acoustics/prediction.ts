@@ -24,6 +24,9 @@ export interface Prediction {
   readonly impactMechanisms: readonly BandMechanism[];
 }
 
+/** What is heard below: sound in the air above, or blows on the floor. */
+export type Sound = 'airborne' | 'impact';
+
 export type PathName = 'direct' | 'supports' | 'flanking' | 'leaks';
 export type PathLevels = Partial<Record<PathName, readonly number[]>>;
 

@@ -2,13 +2,13 @@ import { outsideChecked } from '#src/acoustics/checked-range.ts';
 import type { Improvement } from '#src/acoustics/improvement.ts';
 import { laidImprovement } from '#src/acoustics/laid-improvement.ts';
 import { predict } from '#src/acoustics/predict.ts';
-import type { Prediction } from '#src/acoustics/prediction.ts';
+import type { Prediction, Sound } from '#src/acoustics/prediction.ts';
 import { outsideCheckedReason, outsideCheckedText } from '#src/notebook/checked-words.ts';
 import { messageOf } from '#src/notebook/message-of.ts';
 import type { LoneStack } from '#src/notebook/read-stack.ts';
 import { resolveStack } from '#src/notebook/resolve.ts';
 import { type Flanking, FORMAT, type Notebook, VERSION } from '#src/notebook/types.ts';
-import { type Sound, wallsCountFor } from '#src/notebook/walls-counted.ts';
+import { wallsCountFor } from '#src/notebook/walls-counted.ts';
 import { version } from '../../package.json';
 import { extras, type PredictionWishes, type StackExtras } from './predict-extras.ts';
 import { gainOver, type StackGain } from './predict-gains.ts';
@@ -67,6 +67,7 @@ const SOUNDS: readonly Sound[] = ['airborne', 'impact'];
 export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {}): NotebookPrediction {
   const failures: string[] = [];
   const wallsCounted = SOUNDS.filter((sound) => wallsCountFor(sound, notebook));
+  const names = ratingNames(wallsCounted);
   const scenarios = notebook.scenarios.map((scenario) => ({
     name: scenario.name,
     stacks: notebook.stacks.flatMap((stack): readonly StackPrediction[] => {
@@ -85,7 +86,7 @@ export function predictNotebook(notebook: Notebook, wishes: PredictionWishes = {
             name: stack.name,
             ...prediction,
             wallsCounted,
-            ratingNames: ratingNames(wallsCounted),
+            ratingNames: names,
             outsideChecked: outside,
             ...(improvement && { improvement }),
             ...extras(construction, layerNames, prediction, wishes),

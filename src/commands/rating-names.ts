@@ -1,6 +1,5 @@
-import type { Ratings } from '#src/acoustics/prediction.ts';
+import type { Ratings, Sound } from '#src/acoustics/prediction.ts';
 import { apparentName } from '#src/acoustics/ratings/apparent-names.ts';
-import type { Sound } from '#src/notebook/walls-counted.ts';
 
 /** What the number under each key is called: `STC` keeps its key, and with the walls counted it is an ASTC. */
 export type RatingNames = Readonly<Record<keyof typeof LABORATORY, string>>;

@@ -43,6 +43,17 @@ export function findLayer(stack: Stack, layerId: string): Layer {
   return stack.layers[findLayerIndex(stack, layerId)]!;
 }
 
+/** @throws RangeError for a layer of another kind too. */
+export function findLayerOf<K extends Layer['kind']>(
+  stack: Stack,
+  layerId: string,
+  kind: K,
+): Extract<Layer, { kind: K }> {
+  const layer = findLayer(stack, layerId);
+  if (layer.kind === kind) return layer as Extract<Layer, { kind: K }>;
+  throw new RangeError(`layer must be a ${kind}, got a ${layer.kind} (layer "${layerId}")`);
+}
+
 /** The scenario without a parent: its values are the parameters' own. */
 export function baseScenario(notebook: Notebook): Scenario {
   return found(

@@ -4,6 +4,7 @@
  * The shapes are checked where text enters (`read-file.ts`), by a schema that must agree with these types.
  */
 import type { JoistKind, SheetContact, SupportKind, WallJunction } from '#src/acoustics/construction.ts';
+import type { Sound } from '#src/acoustics/prediction.ts';
 
 export const FORMAT = 'slab-and-spring';
 export const VERSION = 2;
@@ -314,7 +315,7 @@ export interface MeasuredBands {
   readonly name: string;
   /** Where the numbers come from; never blank. */
   readonly source: string;
-  readonly quantity: 'airborne' | 'impact';
+  readonly quantity: Sound;
   /** Nominal mid-band frequencies of IEC 61260-1, ascending: one-third octaves, or octaves if all are such. */
   readonly bands_Hz: readonly number[];
   /** One per band; a band without a value is left out. */
@@ -338,7 +339,7 @@ export interface PathsCell extends CellBase {
   readonly kind: 'paths';
   readonly title: string;
   readonly stack: string;
-  readonly sound: 'airborne' | 'impact';
+  readonly sound: Sound;
 }
 
 export type Cell = CommentaryCell | ParametersCell | StackCell | CurvesCell | RatingsCell | PathsCell;

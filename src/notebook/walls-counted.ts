@@ -1,7 +1,6 @@
 /** Whether what goes around the floor by the walls is in its numbers: page and command go by this. */
+import type { Sound } from '#src/acoustics/prediction.ts';
 import type { Notebook } from './types.ts';
-
-export type Sound = 'airborne' | 'impact';
 
 type Flanked = Pick<Notebook, 'flanking'>;
 

@@ -4,6 +4,7 @@ import { LIMITS } from '#src/notebook/limits.ts';
 import { sizeProblem } from '#src/notebook/parsed-json.ts';
 import { notebookProblems, readNotebook, readNotebookValue } from '#src/notebook/read-file.ts';
 import { notebookFileName, writeNotebook } from '#src/notebook/write-file.ts';
+import { CLUB_RUBBER } from './club-rubber.ts';
 import { smallNotebook } from './small-notebook.ts';
 
 /** Values by JSON Pointer; undefined takes the place out. */
@@ -70,15 +71,6 @@ test('what could not be read again is known before it is written', () => {
 });
 
 /** As a stranger may have written it. */
-const RUBBER = {
-  kind: 'covering',
-  key: 'rubber',
-  name: 'club rubber',
-  source: 'invented',
-  surfaceMass_kg_m2: 7,
-  thickness_m: 0.005,
-  contactStiffness_N_m: 1e6,
-};
 const WOOL = { fill: 'mineral-wool', fillThickness_m: 0.05 };
 const WIDE = { key: 'wide', label: '', quantity: 'density', value: 1, min: 0, max: 1e5, step: 1 };
 const SIDE = { key: 'side', label: '', quantity: 'length', value: 1, min: 1, max: 2, step: 1 };
@@ -231,17 +223,17 @@ describe('one thing wrong gives one problem that says what, where, what was expe
     ],
     [
       'an own covering heavier than any',
-      { '/materials/0': { ...RUBBER, surfaceMass_kg_m2: 501 } },
+      { '/materials/0': { ...CLUB_RUBBER, surfaceMass_kg_m2: 501 } },
       'Material “club rubber”: surface mass in kg/m² must be at most 500, got 501 (/materials/0/surfaceMass_kg_m2)',
     ],
     [
       'an own covering that lacks how hard it is',
-      { '/materials/0': { ...RUBBER, contactStiffness_N_m: undefined } },
+      { '/materials/0': { ...CLUB_RUBBER, contactStiffness_N_m: undefined } },
       'Material “club rubber”: contact stiffness in N/m must be a number, got nothing (/materials/0/contactStiffness_N_m)',
     ],
     [
       'an own covering with the key of a built-in one',
-      { '/materials/0': { ...RUBBER, key: 'carpet' } },
+      { '/materials/0': { ...CLUB_RUBBER, key: 'carpet' } },
       'Material “club rubber”: key must be unique, got "carpet" once more (/materials/0/key)',
     ],
     [

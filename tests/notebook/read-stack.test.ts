@@ -2,21 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readStack } from '#src/notebook/read-stack.ts';
 import type { Stack } from '#src/notebook/types.ts';
+import { CLUB_RUBBER } from './club-rubber.ts';
 import { northWall } from './north-wall.ts';
 
 const example = JSON.parse(
   readFileSync(new URL('../../demo-notebooks/one-stack.json', import.meta.url), 'utf8'),
 ) as Stack;
 
-const RUBBER = {
-  kind: 'covering',
-  key: 'rubber',
-  name: 'club rubber',
-  source: 'invented',
-  surfaceMass_kg_m2: 7,
-  thickness_m: 0.005,
-  contactStiffness_N_m: 1e6,
-};
 const FELT = {
   kind: 'fibre',
   key: 'felt',
@@ -41,10 +33,10 @@ describe('a file of one stack', () => {
   test('brings its own materials, which its fields then may name, and what goes around it', () => {
     const layers = example.layers.map((l) => (l.kind === 'cavity' ? { ...l, fill: 'felt' } : l));
     const flanking = { kind: 'by the walls', R500_dB: 0, slope_dB_per_octave: 0, walls: [northWall(0.2)] };
-    expect(read({ covering: 'rubber', layers, materials: [RUBBER, FELT], flanking })).toEqual({
+    expect(read({ covering: 'rubber', layers, materials: [CLUB_RUBBER, FELT], flanking })).toEqual({
       ok: true,
       stack: { ...example, covering: 'rubber', layers },
-      materials: [RUBBER, FELT],
+      materials: [CLUB_RUBBER, FELT],
       flanking,
     });
   });
@@ -63,7 +55,7 @@ describe('a file of one stack', () => {
   test.each([
     [
       'a covering that it does not bring',
-      { covering: 'rubber', materials: [{ ...RUBBER, key: 'other' }] },
+      { covering: 'rubber', materials: [{ ...CLUB_RUBBER, key: 'other' }] },
       'covering must be a known covering, got "rubber" (/covering)',
     ],
     [
@@ -78,12 +70,12 @@ describe('a file of one stack', () => {
     ],
     [
       'a key that is not its own',
-      { materials: [{ ...RUBBER, key: 'carpet' }] },
+      { materials: [{ ...CLUB_RUBBER, key: 'carpet' }] },
       'Material “club rubber”: key must be unique, got "carpet" once more (/materials/0/key)',
     ],
     [
       'a source that is left out',
-      { materials: [{ ...RUBBER, source: undefined }] },
+      { materials: [{ ...CLUB_RUBBER, source: undefined }] },
       'Material “club rubber”: source must be present, got nothing (/materials/0/source)',
     ],
     [

@@ -1,4 +1,4 @@
-import type { Prediction } from '../prediction.ts';
+import type { Prediction, Sound } from '../prediction.ts';
 import { type FieldRooms, fieldRatings } from './field-ratings.ts';
 
 /** Single numbers as they would be measured in the building; NaN where the bands do not suffice. */
@@ -24,7 +24,7 @@ export interface FieldValueName {
   readonly key: Exclude<keyof FieldValues, 'limits'>;
   readonly name: string;
   readonly about: string;
-  readonly sound: 'airborne' | 'impact';
+  readonly sound: Sound;
   /** Of a level, which flanking raises. */
   readonly isLevel?: true;
 }

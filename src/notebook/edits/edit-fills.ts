@@ -1,7 +1,7 @@
 /** Fibres in a cavity by their places: add on top of all, remove, move. */
 import { FILLS_ABOVE_FIELDS } from '../field-specs.ts';
 import { type Fills, fillsOf } from '../fill-places.ts';
-import { findLayer, findStack } from '../find.ts';
+import { findLayerOf, findStack } from '../find.ts';
 import { movedTo, removedAt } from '../lists.ts';
 import type { CavityLayer, FillField, Notebook } from '../types.ts';
 import { replaceLayer } from './replace-layer.ts';
@@ -34,10 +34,8 @@ function changeFills(
   cavityId: string,
   change: (fills: Fills) => readonly FillField[],
 ): Notebook {
-  const layer = findLayer(findStack(notebook, stackId), cavityId);
-  if (layer.kind !== 'cavity')
-    throw new RangeError(`layer must be a cavity, got a ${layer.kind} (layer "${cavityId}")`);
-  return replaceLayer(notebook, stackId, cavityId, withFills(layer, change(fillsOf(layer)) as Fills));
+  const cavity = findLayerOf(findStack(notebook, stackId), cavityId, 'cavity');
+  return replaceLayer(notebook, stackId, cavityId, withFills(cavity, change(fillsOf(cavity)) as Fills));
 }
 
 function withFills({ fillsAbove: _, ...rest }: CavityLayer, [first, ...above]: Fills): CavityLayer {

@@ -1,5 +1,5 @@
 /** Sheets of a leaf, from the upper room down: add, remove, move. A leaf keeps at least one. */
-import { findLayer, findStack } from '../find.ts';
+import { findLayerOf, findStack } from '../find.ts';
 import { insertedAt, movedTo, removedAt } from '../lists.ts';
 import type { LeafLayer, Notebook, SheetField } from '../types.ts';
 import { replaceLayer } from './replace-layer.ts';
@@ -34,7 +34,6 @@ function withSheets(
   leafId: string,
   change: (sheets: LeafLayer['sheets']) => LeafLayer['sheets'],
 ): Notebook {
-  const layer = findLayer(findStack(notebook, stackId), leafId);
-  if (layer.kind !== 'leaf') throw new RangeError(`layer must be a leaf, got a ${layer.kind} (layer "${leafId}")`);
-  return replaceLayer(notebook, stackId, leafId, { ...layer, sheets: change(layer.sheets) });
+  const leaf = findLayerOf(findStack(notebook, stackId), leafId, 'leaf');
+  return replaceLayer(notebook, stackId, leafId, { ...leaf, sheets: change(leaf.sheets) });
 }

@@ -1,6 +1,6 @@
 /**
- * Layers, sheets and further fills that some scenarios have and others have not: written down for all, with a thickness of 0 where they
- * are absent.
+ * Layers, sheets and further fills that some scenarios have and others have not: written down for all, with a thickness of 0
+ * where they are absent.
  */
 import { type FieldPath, fieldLabel, fieldSpec, getField } from '../field-path.ts';
 import { fieldsUsing } from '../field-use.ts';
